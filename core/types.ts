@@ -1,0 +1,415 @@
+/**
+ * The vocabulary of two rounds that must meet.
+ *
+ * Every value here is plain data. A side or corner index counts from 0 in the
+ * working order of the piece it belongs to, right side facing; people are told
+ * numbers from 1. Trade terms are UK terms.
+ */
+
+/** One thing that is wrong with what was given, said so that a crocheter understands it. */
+export type Problem = {
+  /** Path of the value, like `sides[2]` or `choices.start.lead`. */
+  at: string;
+  /** Stable name of the cause, for tests and tables. */
+  code: string;
+  /** One sentence for the person. */
+  says: string;
+};
+
+/** What every function answers that takes a person's numbers. All problems come at once. */
+export type Result<T> = { ok: true; value: T } | { ok: false; problems: Problem[] };
+
+export type CornerMade = 'chain' | 'stitch';
+
+/** A corner of a round: `size` positions, 0–9. Three stitches in one make one corner stitch: size 1. */
+export type Corner = { made: CornerMade; size: number };
+
+/** What the maker's number for a side took in. */
+export type Counted = 'stitches-only' | 'one-corner' | 'both-corners';
+
+export type EdgeInput = { sides: number[]; corner: Corner | Corner[]; counted: Counted };
+
+/** The sides and corners of any round. `corners[i]` follows `sides[i]`; none on a round panel. */
+export type Shape = { sides: number[]; corners: Corner[] };
+
+/** The last round of the front: `sides[i]` holds ordinary stitches only, whatever was counted. */
+export type Edge = Shape & {
+  /** All positions: stitches and corner positions. */
+  total: number;
+};
+
+export type Arm = [before: number, after: number];
+
+export type EdgingChoice = {
+  arm: number | [number, number];
+  corner: Corner | Corner[];
+  /** Round panels only: stitches added, spread evenly. */
+  increase?: number;
+};
+
+export type StartChoice = {
+  /** The front side that back side 0 will face. */
+  side: number;
+  /** Trebles worked before the first corner. */
+  lead?: number;
+};
+
+/** A place to begin the join: `fromCorner` positions in, the nearest corner position being the first. */
+export type JoinStart = { side: number; fromCorner: number };
+
+export type Choices = {
+  edgings?: EdgingChoice[];
+  foundationCorner?: Corner;
+  start?: StartChoice;
+  foundationStart?: { counts: 0 | 1 };
+  foundationClosing?: { adds: 0 | 1 };
+  edgingClosing?: { adds: 0 | 1 };
+  joinStart?: JoinStart;
+  markerEvery?: number;
+};
+
+/** Choices with every default filled in. */
+export type SettledChoices = {
+  edgings: { arm: Arm; increase: number }[];
+  foundationCorner: Corner;
+  start: { side: number; lead: number };
+  foundationStart: { counts: 0 | 1 };
+  foundationClosing: { adds: 0 | 1 };
+  edgingClosing: { adds: 0 | 1 };
+  joinStart: JoinStart;
+  markerEvery: number;
+};
+
+export type FoundationPlan = Shape & {
+  /** Trebles before the first corner, and after the last. On a round panel all are `lead`. */
+  lead: number;
+  tail: number;
+  total: number;
+};
+
+export type EdgingPlan = Shape & { arm: Arm; increase: number; total: number };
+
+/** What to work, in the back's own working order (mirrored to the front). */
+export type Plan = {
+  edge: Edge;
+  choices: SettledChoices;
+  /** `faces[j]` = the front side that back side j faces. */
+  faces: number[];
+  /** `cornerFaces[j]` = the front corner that back corner j faces. */
+  cornerFaces: number[];
+  foundation: FoundationPlan;
+  edgings: EdgingPlan[];
+  /** Pairs of positions the join takes. */
+  pairs: number;
+};
+
+/** What a node of the stitch graph is. The numbers are the codes in `Round.kinds`. */
+export const NodeKind = {
+  /** Ordinary stitch of a side: treble on the foundation, double crochet on an edging. */
+  stitch: 0,
+  /** Stitch worked into a corner beside the new corner. Counts with its side. */
+  arm: 1,
+  cornerChain: 2,
+  cornerStitch: 3,
+  /** The stitch that the closing makes. Counts with side 0. */
+  closing: 4,
+  /** Starting chains where they count as the first stitch. */
+  start: 5,
+} as const;
+export type NodeCode = (typeof NodeKind)[keyof typeof NodeKind];
+
+export type RoundName = 'front' | 'foundation' | 'edging';
+
+/**
+ * One worked round as a stitch graph in columns: node i is followed by node i + 1, the last by the first.
+ * Node 0 is the first position worked, so side 0 lies at both ends.
+ * 5 bytes a stitch.
+ */
+export type Round = {
+  name: RoundName;
+  /** Which edging, counted from 0; 0 on other rounds. */
+  edging: number;
+  length: number;
+  /** Codes of `NodeKind`, one a node. */
+  kinds: Uint8Array;
+  /** The node of the round below that node i is worked into; on a foundation, the node whose base chain it uses; -1 for none. */
+  into: Int32Array;
+  /** Node at which each corner begins, in working order. A corner of size 0 is a turn only. */
+  turns: number[];
+  /** How each corner was made. */
+  made: CornerMade[];
+  /** The front side that side 0 faces. */
+  faces: number;
+  /** True if the foundation was closed twisted, and of every round worked on it. */
+  twisted: boolean;
+  /** Where an act differs from what was asked: node index and index of the mishap in the list given. */
+  marks: { node: number; mishap: number }[];
+};
+
+export type MishapRound = 'foundation' | 'edging' | 'plan' | 'join';
+
+export type MishapKind =
+  | 'start-counted'
+  | 'closing-forgotten'
+  | 'closing-over-first'
+  | 'closing-beside-first'
+  | 'stitch-missed'
+  | 'stitch-doubled'
+  | 'corner-moved'
+  | 'corner-forgotten'
+  | 'corner-chains'
+  | 'arm-missed'
+  | 'hidden-missed'
+  | 'attach-doubled'
+  | 'closing-worked'
+  | 'chains-as-stitches'
+  | 'chains-left-out'
+  | 'arms-forgotten'
+  | 'order-not-mirrored'
+  | 'join-offset'
+  | 'join-wrong-side'
+  | 'join-chain-skipped'
+  | 'last-hole'
+  | 'twisted';
+
+/** Something a hand did that the recipe did not ask for. Sides, corners and places are the back's, from 0. */
+export type Mishap = {
+  kind: MishapKind;
+  round?: MishapRound;
+  /** Which edging, from 0. */
+  edging?: number;
+  side?: number;
+  corner?: number;
+  /** Which stitch of the side as planned, from 0 in working order after the corner. */
+  place?: number;
+  count?: number;
+  end?: 'before' | 'after';
+  then?: 'from-corner' | 'from-total';
+};
+
+/** How the join was begun and what the hand did on the way. Feed it to `pair` as `start`. */
+export type JoinMade = JoinStart & {
+  /** Positions by which the back was begun late (+) or early (-). */
+  offset?: number;
+  /** Sides by which the back was turned from where it belongs. */
+  turned?: number;
+  /** Back corners of which one position was skipped. */
+  skipped?: number[];
+  /** The pair where the yarn was attached was never joined. */
+  lastHoleOpen?: boolean;
+};
+
+export type Worked = { foundation: Round; edgings: Round[]; join: JoinMade };
+
+export type Manner = 'stitch-by-stitch' | 'corner-to-corner';
+
+/**
+ * A stretch of the join, in join order. `front` and `back` are position indices: the front's count
+ * from the first stitch of side 0, the back's are node indices of its last round.
+ * Along a run the front index goes up by one a pair and the back index down by one, both around the ring.
+ * A run without partner holds only its own lane: `joined` false and the other index the neighbour it lies beside.
+ */
+export type PairRun = {
+  kind: 'joined' | 'front-alone' | 'back-alone';
+  front: number;
+  back: number;
+  count: number;
+};
+
+/** A place without a partner. Indices as the person counts them from 0, on the lane that lacks a stitch. */
+export type Gap = {
+  /** The piece that lacks stitches here. */
+  short: 'front' | 'back';
+  /** Front side in which it lies (or, in a corner, the side before it in the front's order). */
+  frontSide: number;
+  backSide: number;
+  /** Set where the gap lies in a corner. */
+  frontCorner?: number;
+  /** Stitches of the short side worked (in its own order) before the gap. */
+  after: number;
+  count: number;
+  /** Index into `runs`. */
+  run: number;
+};
+
+export type SideMeeting = {
+  frontSide: number;
+  backSide: number;
+  front: number;
+  back: number;
+  /** back - front. */
+  surplus: number;
+  /** Positions by which the back's corner comes late (+) or early (-) at the end of this side, in join order. */
+  drift: number;
+};
+
+export type Clash = { frontCorner: number; backCorner: number; late: number };
+
+export type ReasonCode =
+  | 'twisted'
+  | 'corner-count'
+  | 'wrong-order'
+  | 'turned'
+  | 'offset'
+  | 'side-short'
+  | 'side-long'
+  | 'corner-size'
+  | 'chain-skipped'
+  | 'last-hole'
+  | 'left-over';
+
+export type Reason = {
+  code: ReasonCode;
+  frontSide?: number;
+  backSide?: number;
+  frontCorner?: number;
+  backCorner?: number;
+  /** Signed: back minus front. */
+  by?: number;
+};
+
+export type Verdict = {
+  kind: 'meets' | 'meets-with-easing' | 'does-not-meet';
+  /** First cause first. */
+  reasons: Reason[];
+};
+
+export type Pairing = {
+  manner: Manner;
+  /** Positions on the front and on the back's last round. */
+  front: number;
+  back: number;
+  /** Joined pairs. */
+  pairs: number;
+  runs: PairRun[];
+  /** In join order. */
+  sides: SideMeeting[];
+  gaps: Gap[];
+  /** Stitch by stitch: corners that fall on something else. */
+  clashes: Clash[];
+  /** back - front over the whole round. */
+  leftOver: number;
+  /** Turning the back by this many sides fits better (0: as it is). */
+  betterTurn: number;
+  verdict: Verdict;
+};
+
+/** What was counted on the work; null where it was not. */
+export type Seen = {
+  foundation?: { sides: (number | null)[]; corners?: (number | null)[] };
+  edgings?: { sides: (number | null)[]; corners?: (number | null)[] }[];
+  front?: { sides: (number | null)[] };
+  join?: { drift?: (number | null)[]; leftOver?: number };
+};
+
+export type Stage =
+  | 'front'
+  | 'foundation'
+  | 'foundation-closing'
+  | 'edging'
+  | 'edging-closing'
+  | 'cloth'
+  | 'join'
+  | 'join-closing'
+  | 'finished';
+
+export type StepKind =
+  // front: the edge is there; the maker counts along it
+  | 'count-stitch'
+  | 'count-corner'
+  // foundation
+  | 'slip-knot'
+  | 'start-chains'
+  | 'foundation-treble'
+  | 'corner-chain'
+  | 'corner-stitch'
+  // closings
+  | 'check-twist'
+  | 'close-tops'
+  | 'close-base'
+  | 'close-round'
+  | 'weave-ends'
+  // edging
+  | 'right-side'
+  | 'attach'
+  | 'attach-chain'
+  | 'double-crochet'
+  // cloth
+  | 'cloth-centres'
+  | 'cloth-corners'
+  | 'cloth-pins'
+  | 'sew-out'
+  | 'sew-back'
+  | 'turn-strip'
+  // join
+  | 'wrong-sides'
+  | 'join-marker'
+  | 'join-attach'
+  | 'slip-stitch'
+  | 'long-loop'
+  | 'pad-in'
+  | 'pin-last'
+  | 'look-for-holes'
+  | 'last-hole'
+  | 'join-close'
+  | 'ends-inside'
+  | 'finished';
+
+/** Where the hook goes. `node` is an index on the round named; `loop` which strands are taken. */
+export type StepTarget = {
+  on: 'front' | 'foundation' | 'edging' | 'nothing';
+  edging: number;
+  node: number;
+  /** Second target of a join: the back's node. */
+  backNode?: number;
+  loop: 'first-chain' | 'base-chain' | 'both-loops' | 'back-loop' | 'corner-chain' | 'inner-loops' | 'none';
+};
+
+/** One act of the making. Everything the walk, the lessons and the drawing need; no words. */
+export type Step = {
+  index: number;
+  stage: Stage;
+  kind: StepKind;
+  /** Which edging, from 0; 0 elsewhere. */
+  edging: number;
+  /** Side of the piece being worked (front's during front and join, back's elsewhere); -1 where none applies. */
+  side: number;
+  /** Corner being worked, else -1. */
+  corner: number;
+  /** Place within the side or corner from 0, in working order; -1 where none applies. */
+  place: number;
+  /** Positions of this side or corner when done. */
+  of: number;
+  /** The node this step makes on its round (join: the front position joined), else -1. */
+  node: number;
+  /** Join only: the back's node joined, else -1. */
+  backNode: number;
+  target: StepTarget;
+  yarn: 'front' | 'foundation' | 'edging' | 'join' | 'thread' | 'none';
+  /** Loops on the hook when the step begins and ends. */
+  loopsBefore: number;
+  loopsAfter: number;
+  /** Positions made in this round (or joined) once this step is done, and in all. */
+  done: number;
+  ofRound: number;
+  /** Stitches still to make after this one until the next marker and the next corner; -1 where none is ahead. */
+  toMarker: number;
+  toCorner: number;
+  /** The next position's stitch is where a marker goes. */
+  marker: boolean;
+  /** A question that must be answered before going on. */
+  asks?: 'twist' | 'pad';
+  /** Index of the mishap this step carries out, if any. */
+  mishap?: number;
+};
+
+/** The whole making; nothing is built before it is asked for. */
+export type Steps = {
+  length: number;
+  /** Throws nothing: an index outside gives the nearest end. */
+  at(index: number): Step;
+  /** First step of each stretch (stage, side or corner), ascending, with what it is. */
+  stretches: readonly { from: number; stage: Stage; edging: number; side: number; corner: number }[];
+  /** The step that makes a node of a round, or -1. */
+  stepOf(round: RoundName | 'join', node: number, edging?: number): number;
+};

@@ -1,0 +1,134 @@
+/**
+ * The one state. Events go in, a snapshot comes out; panels and the drawing are functions of it.
+ * Everything a person typed is kept as typed in `texts`; numbers are read from it anew each time.
+ */
+import type {
+  Choices,
+  Counted,
+  CornerMade,
+  Edge,
+  Manner,
+  Mishap,
+  Pairing,
+  Plan,
+  Problem,
+  Seen,
+  Step,
+  Steps,
+  Worked,
+} from '../../core/index.ts';
+
+export type Dialect = 'uk' | 'us';
+export type Hand = 'right' | 'left';
+export type Units = 'cm' | 'inch';
+export type ThemeChoice = 'auto' | 'light' | 'dark';
+export type Tab = 'edge' | 'walk' | 'wrong';
+
+/**
+ * Name of a text field: `side.0` (front side as counted), `corner` (size of every corner), `corner.0` (where
+ * corners differ), `lead`, `start-side`, `marker-every`, `arm.0`, `arm.0.after`, `increase.0`, `join-from-corner`,
+ * `worked.foundation.0` (back side as really worked), `worked.foundation-corner.0`, `worked.edging.0.2` (edging 0, side 2),
+ * `worked.edging-corner.0.2`, `seen.front.0` (a recount), `seen.drift.0`, `seen.left-over`.
+ */
+export type Field = string;
+
+/** What the person has told us; the part that undo, saving and links carry. */
+export type Project = {
+  name: string;
+  /** 0 = a round panel without corners. */
+  sideCount: number;
+  counted: Counted;
+  cornerMade: CornerMade;
+  cornersDiffer: boolean;
+  /** Edging rounds, 1–12. */
+  edgingCount: number;
+  /** Choices made by pressing, not typing. Numbers typed are in `texts`. */
+  choices: Pick<Choices, 'foundationStart' | 'foundationClosing' | 'edgingClosing'>;
+  /** Every text field, exactly as typed. Absent = never touched: the plan's own number shows. */
+  texts: Readonly<Record<Field, string>>;
+  /** Mishaps put in on purpose, to see what they do. */
+  mishaps: readonly Mishap[];
+};
+
+/** How it is shown. Kept, but no part of undo. */
+export type Settings = {
+  dialect: Dialect;
+  hand: Hand;
+  units: Units;
+  theme: ThemeChoice;
+  manner: Manner;
+  /** Where a surplus is eased in: at the end of the side or spread along it (corner to corner only). */
+  easing: 'end' | 'spread';
+  /** One ring inside the other, or front and back as two panels. */
+  arrangement: 'together' | 'apart';
+  /** Hex colours `#rrggbb`. */
+  yarns: { front: string; edging: string; foundation: string };
+  /** Milliseconds a stitch while playing. */
+  pace: number;
+  readAloud: boolean;
+  stayAwake: boolean;
+};
+
+/** All that follows from the project: the last good one where the texts cannot be read just now. */
+export type Making = {
+  edge: Edge;
+  plan: Plan;
+  /** The back as worked: the plan with the mishaps and the numbers really worked. */
+  mishaps: readonly Mishap[];
+  worked: Worked;
+  pairing: Pairing;
+  steps: Steps;
+  /** What the person wrote over the plan's numbers, if anything. */
+  seen: Seen;
+};
+
+export type Snapshot = {
+  project: Project;
+  settings: Settings;
+  /** Problems in the texts as they stand; `told` says whether the person asked to be told. */
+  problems: readonly Problem[];
+  told: boolean;
+  making: Making;
+  tab: Tab;
+  /** Index into `making.steps`, and that step. */
+  place: number;
+  step: Step;
+  /** State of the making's machine, like `foundation.leg`. */
+  stage: string;
+  /** Questions answered so far. */
+  answered: readonly ('twist' | 'pad')[];
+  playing: boolean;
+  canUndo: boolean;
+  canRedo: boolean;
+  /** Place on the drawing pointed at: a round's node, or a pair of the join. */
+  pointed: Pointed | null;
+};
+
+export type Pointed = { round: 'front' | 'foundation' | 'edging'; edging: number; node: number };
+
+export type AppEvent =
+  | { type: 'TYPE'; field: Field; text: string }
+  | { type: 'CHANGE'; project: Partial<Omit<Project, 'texts'>> }
+  | { type: 'CLEAR_WORKED' }
+  /** Take over what was really worked, whole; used by the cures. */
+  | { type: 'TAKE_SEEN'; seen: Seen }
+  | { type: 'CHECK' }
+  | { type: 'OPEN'; project: Project; place?: number }
+  | { type: 'UNDO' }
+  | { type: 'REDO' }
+  | { type: 'SETTLE'; settings: Partial<Settings> }
+  | { type: 'SHOW'; tab: Tab }
+  | { type: 'POINT'; at: Pointed | null }
+  | WalkEvent
+  | { type: 'PLAY' }
+  | { type: 'STOP' };
+
+export type Unit = 'stitch' | 'marker' | 'corner' | 'side' | 'round';
+
+export type WalkEvent =
+  | { type: 'NEXT'; by?: Unit }
+  | { type: 'BACK'; by?: Unit }
+  | { type: 'JUMP'; to: number }
+  | { type: 'ANSWER'; asks: 'twist' | 'pad' };
+
+export type Send = (event: AppEvent) => void;

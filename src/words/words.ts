@@ -1,0 +1,4 @@
+/** What every sentence needs to know to speak the person's words. */
+import type { Dialect, Hand, Units } from '../state/snapshot.ts';
+
+export type Speech = { dialect: Dialect; hand: Hand; units: Units };
