@@ -1,0 +1,124 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Plugin } from 'vite';
+import { defineConfig } from 'vitest/config';
+import { pagePolicy } from './tests/setup/policy.mjs';
+
+const publicDir = 'assets';
+
+/** Writes the content policy before everything else in the page. Built pages only: the dev server needs a looser one. */
+function contentPolicy(): Plugin {
+  return {
+    name: 'content-policy',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler: () => [
+        {
+          tag: 'meta',
+          attrs: { 'http-equiv': 'Content-Security-Policy', content: pagePolicy },
+          injectTo: 'head-prepend',
+        },
+      ],
+    },
+  };
+}
+
+/** The service worker's text. It keeps every built file, and a new one waits until the page says `take-over`. */
+function workerText(cache: string, files: string[]): string {
+  return `const CACHE = ${JSON.stringify(cache)};
+const FILES = ${JSON.stringify(files)};
+addEventListener('install', (event) => {
+  const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }));
+  event.waitUntil(caches.open(CACHE).then((kept) => kept.addAll(fresh)));
+});
+addEventListener('activate', (event) => {
+  const old = (name) => name.startsWith('ringtrue-') && name !== CACHE;
+  const tidy = (names) => Promise.all(names.filter(old).map((name) => caches.delete(name)));
+  event.waitUntil(caches.keys().then(tidy).then(() => clients.claim()));
+});
+addEventListener('message', (event) => {
+  if (event.data === 'take-over') skipWaiting();
+});
+addEventListener('fetch', (event) => {
+  const { request } = event;
+  if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return;
+  const wanted = request.mode === 'navigate' ? './' : request;
+  const keptFile = caches.open(CACHE).then((kept) => kept.match(wanted, { ignoreVary: true }));
+  event.respondWith(keptFile.then((answer) => answer ?? fetch(request)));
+});
+`;
+}
+
+function filesUnder(folder: string): string[] {
+  const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
+  const files = entries.filter((entry) => entry.isFile());
+  return files.map((entry) =>
+    join(entry.parentPath, entry.name)
+      .slice(folder.length + 1)
+      .replaceAll('\\', '/'),
+  );
+}
+
+/** Adds `sw.js`, with the list of all built files and a cache named by their content. */
+function offlineWorker(): Plugin {
+  return {
+    name: 'offline-worker',
+    apply: 'build',
+    generateBundle: {
+      order: 'post',
+      handler(_options, bundle) {
+        const contents = new Map<string, string | Uint8Array>();
+        for (const file of filesUnder(publicDir)) contents.set(file, readFileSync(join(publicDir, file)));
+        for (const [file, output] of Object.entries(bundle)) {
+          contents.set(file, output.type === 'chunk' ? output.code : output.source);
+        }
+        const hash = createHash('sha256');
+        const files = [...contents.keys()].sort();
+        for (const file of files) hash.update(file).update(contents.get(file) ?? '');
+        const cache = `ringtrue-${hash.digest('hex').slice(0, 12)}`;
+        const addresses = files.map((file) => (file === 'index.html' ? './' : `./${file}`));
+        this.emitFile({ type: 'asset', fileName: 'sw.js', source: workerText(cache, addresses) });
+      },
+    },
+  };
+}
+
+export default defineConfig({
+  base: './',
+  publicDir,
+  plugins: [contentPolicy(), offlineWorker()],
+  build: {
+    target: 'es2023',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [{ name: 'pixi', test: /[\\/]node_modules[\\/](@pixi|pixi\.js)[\\/]/ }],
+        },
+      },
+    },
+  },
+  test: {
+    projects: [
+      { extends: true, test: { name: 'unit', include: ['tests/unit/**/*.test.ts'] } },
+      {
+        extends: true,
+        test: { name: 'property', include: ['tests/property/**/*.test.ts'], testTimeout: 120_000 },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: 'tests/browser/serve-built.ts',
+          maxWorkers: 2,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
