@@ -54,7 +54,10 @@ export type Marks = {
   x: Float32Array;
   y: Float32Array;
   angle: Float32Array;
-  /** Length or size factor, 1 = one stitch wide. */
+  /**
+   * Post, bar and tick: length in world units (a treble is about 1.5; a tick is centred on its place).
+   * Every other glyph: size factor, 1 = one stitch wide, and its place is its middle.
+   */
   scale: Float32Array;
   glyph: Uint8Array;
   tone: Uint8Array;
@@ -108,7 +111,12 @@ export type Label = {
   maxPx?: number;
 };
 
-/** Lines that are no marks: frames, rulers, flags, rings. Few of them. */
+/**
+ * Lines that are no marks. Few of them.
+ * frame: `x`, `y` its middle. ring: `px` its radius in CSS px. ruler: a line with end strokes and its text
+ * in the middle. flag: stands on `x`, `y` and flies to the outer side. window: closed outline.
+ * arrow: its middle, pointing along `angle`.
+ */
 export type Sign =
   | { kind: 'frame'; key: string; x: number; y: number; w: number; h: number; angle: number; tone: ToneCode }
   | { kind: 'ring'; key: string; x: number; y: number; px: number; tone: ToneCode }
