@@ -1,0 +1,3 @@
+import { registerOffline } from './keep/offline.ts';
+
+registerOffline(() => {});
