@@ -1,1 +1,9 @@
+/** The public face of core: pure functions over plain values. */
+export { ease } from './ease.ts';
+export { readEdge } from './edge.ts';
+export { countRound } from './graph.ts';
+export { mishapKinds } from './mishap.ts';
+export { planBack } from './plan.ts';
+export { limits } from './problems.ts';
 export * from './types.ts';
+export { work } from './work.ts';

@@ -189,7 +189,7 @@ export type Mishap = {
 
 /** How the join was begun and what the hand did on the way. Feed it to `pair` as `start`. */
 export type JoinMade = JoinStart & {
-  /** Positions by which the back was begun late (+) or early (-). */
+  /** Positions by which the back was begun further along in join order (+) or too soon (-). */
   offset?: number;
   /** Sides by which the back was turned from where it belongs. */
   turned?: number;
@@ -210,7 +210,10 @@ export type Manner = 'stitch-by-stitch' | 'corner-to-corner';
  * A run without partner holds only its own lane: `joined` false and the other index the neighbour it lies beside.
  */
 export type PairRun = {
-  kind: 'joined' | 'front-alone' | 'back-alone';
+  /** `open`: both are there and belong together, but were left unjoined. */
+  kind: 'joined' | 'open' | 'front-alone' | 'back-alone';
+  /** Join index of the first: places along the join, whether joined or alone, counted from 0. */
+  at: number;
   front: number;
   back: number;
   count: number;
@@ -225,6 +228,8 @@ export type Gap = {
   backSide: number;
   /** Set where the gap lies in a corner. */
   frontCorner?: number;
+  /** Join index. */
+  at: number;
   /** Stitches of the short side worked (in its own order) before the gap. */
   after: number;
   count: number;

@@ -1,0 +1,45 @@
+/**
+ * What the hand sets out to do: the counts it carries in its head while it works the foundation.
+ *
+ * Rule: a mistake made while planning is made here, by reading the front wrongly and then doing the same
+ * arithmetic; never by changing a total afterwards.
+ */
+import { first, type Settled } from './mishap.ts';
+import { facesOf, growthOf } from './plan.ts';
+import type { Corner, Plan } from './types.ts';
+import { mod } from './whole.ts';
+
+export type Orders = {
+  /** Positions of each foundation side, as the hand believes them. */
+  sides: number[];
+  /** Front corner that each back corner is made to match. */
+  cornerFaces: number[];
+  lead: number;
+};
+
+export function ordersOf(plan: Plan, mishaps: readonly Settled[]): Orders {
+  const { edge, choices } = plan;
+  const asStitches = first(mishaps, 'chains-as-stitches') !== undefined;
+  const leftOut = first(mishaps, 'chains-left-out') !== undefined;
+  const believed = edge.sides.map((stitches, i) => {
+    const chains = edge.corners[i]?.size ?? 0;
+    return stitches + (asStitches ? chains : 0) - (leftOut ? chains : 0);
+  });
+  const growth = first(mishaps, 'arms-forgotten') ? 0 : growthOf(choices.edgings, edge.corners.length > 0);
+  const mirrored = first(mishaps, 'order-not-mirrored') === undefined;
+  const sideCount = edge.sides.length;
+  const order = mirrored
+    ? facesOf(sideCount, choices.start.side)
+    : edge.sides.map((_, j) => mod(choices.start.side + j, sideCount));
+  return {
+    sides: order.map((side) => Math.max(0, (believed[side] as number) - growth)),
+    cornerFaces: mirrored
+      ? plan.cornerFaces
+      : edge.corners.map((_, j) => mod(choices.start.side + j, sideCount)),
+    lead: choices.start.lead,
+  };
+}
+
+/** The corner that the hand makes at back corner j of the last edging. */
+export const cornerToMatch = (plan: Plan, orders: Orders, j: number): Corner =>
+  plan.edge.corners[orders.cornerFaces[j] as number] as Corner;

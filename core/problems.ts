@@ -1,0 +1,127 @@
+/**
+ * Reading what a person (or a file, or a link) gives, without trusting it.
+ * All problems are gathered; nothing throws; only own properties are read.
+ */
+import type { Corner, Problem, Result } from './types.ts';
+import { isWhole } from './whole.ts';
+
+/** The limits of the model, stated once. */
+export const limits = {
+  sides: 24,
+  stitches: 100_000,
+  cornerSize: 9,
+  arm: 9,
+  edgings: 12,
+  markerEvery: 100_000,
+  mishaps: 1_000,
+} as const;
+
+export const fail = (problems: Problem[]): { ok: false; problems: Problem[] } => ({ ok: false, problems });
+export const done = <T>(value: T): Result<T> => ({ ok: true, value });
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** The value as a record whose own properties may be read, or null. */
+export function fieldsOf(value: unknown): Fields | null {
+  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : null;
+}
+
+/** An own property, or undefined; never an inherited one. */
+export const own = (fields: Fields, key: string): unknown =>
+  Object.hasOwn(fields, key) ? fields[key] : undefined;
+
+export const ordinal = (index: number): string => `${index + 1}`;
+
+/** What is wrong with a whole number, in the words of its label; null where nothing is. */
+export function numberProblem(
+  value: unknown,
+  at: string,
+  label: string,
+  min: number,
+  max: number,
+  like: number,
+): Problem | null {
+  if (value === undefined || value === null) return { at, code: 'empty', says: `Enter ${lower(label)}` };
+  if (typeof value !== 'number' || Number.isNaN(value))
+    return { at, code: 'not-a-number', says: `${label} must be a number, like ${like}` };
+  if (!Number.isInteger(value) && Number.isFinite(value))
+    return { at, code: 'not-whole', says: `${label} must be a whole number, like ${like}` };
+  if (value < min) return { at, code: 'too-low', says: `${label} must be ${min} or more` };
+  if (value > max)
+    return { at, code: 'too-high', says: `${label} must be ${max.toLocaleString('en-GB')} or fewer` };
+  return null;
+}
+
+const lower = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
+
+/** Reads one corner; adds what is wrong with it. */
+export function readCorner(value: unknown, at: string, label: string, problems: Problem[]): Corner | null {
+  const fields = fieldsOf(value);
+  const made = fields && own(fields, 'made');
+  const size = fields && own(fields, 'size');
+  if (made !== 'chain' && made !== 'stitch') {
+    problems.push({
+      at: `${at}.made`,
+      code: 'corner-made',
+      says: `${label} must be made of chains or of stitches: choose one`,
+    });
+    return null;
+  }
+  const unit = made === 'chain' ? 'chains' : 'stitches';
+  const problem = numberProblem(
+    size,
+    `${at}.size`,
+    `The ${unit} in ${lower(label)}`,
+    0,
+    limits.cornerSize,
+    2,
+  );
+  if (problem) {
+    problems.push(problem);
+    return null;
+  }
+  return { made, size: size as number };
+}
+
+/** Reads a list of corners, or one corner for all of them; null where something is wrong. */
+export function readCorners(
+  value: unknown,
+  count: number,
+  at: string,
+  label: string,
+  problems: Problem[],
+): Corner[] | null {
+  if (!Array.isArray(value)) {
+    const corner = readCorner(value, at, label, problems);
+    return corner && Array.from({ length: count }, () => ({ ...corner }));
+  }
+  if (value.length !== count) {
+    problems.push({
+      at,
+      code: 'corner-count',
+      says: `${label} must be given once for every side: ${count} in all`,
+    });
+    return null;
+  }
+  const corners = Array.from(value, (one, i) =>
+    readCorner(one, `${at}[${i}]`, `${label} ${ordinal(i)}`, problems),
+  );
+  return corners.every((one) => one !== null) ? (corners as Corner[]) : null;
+}
+
+/** Reads `{ [key]: 0 | 1 }`, with a default where nothing is given. */
+export function readZeroOrOne(
+  value: unknown,
+  key: string,
+  standard: 0 | 1,
+  at: string,
+  label: string,
+  problems: Problem[],
+): 0 | 1 {
+  if (value === undefined) return standard;
+  const fields = fieldsOf(value);
+  const given = fields ? own(fields, key) : null;
+  if (isWhole(given, 0, 1)) return given as 0 | 1;
+  problems.push({ at: `${at}.${key}`, code: 'zero-or-one', says: `${label} must be 0 or 1 stitches` });
+  return standard;
+}

@@ -1,0 +1,60 @@
+/**
+ * Making the back, as a hand would, with whatever mishaps it has; the counts are read off what it made.
+ */
+import { workEdging } from './edging.ts';
+import { workFoundation } from './foundation.ts';
+import { inRound, readMishaps, type Settled } from './mishap.ts';
+import { ordersOf } from './orders.ts';
+import { done, fail, fieldsOf, own } from './problems.ts';
+import type { JoinMade, Plan, Result, Round, Worked } from './types.ts';
+import { sum } from './whole.ts';
+
+/**
+ * Works a plan (from `planBack`), carrying out the mishaps given. Problems are at `plan` and `mishaps[i]…`.
+ */
+export function work(plan: unknown, mishaps?: unknown): Result<Worked> {
+  if (!looksLikePlan(plan)) return fail([{ at: 'plan', code: 'plan', says: 'Plan the back first' }]);
+  const read = readMishaps(mishaps, plan);
+  if (!read.ok) return read;
+  return done(workWith(plan, read.value));
+}
+
+export function workWith(plan: Plan, mishaps: readonly Settled[]): Worked {
+  const orders = ordersOf(plan, mishaps);
+  const foundation = workFoundation(plan, orders, mishaps);
+  const edgings: Round[] = [];
+  plan.edgings.forEach((_, n) => {
+    edgings.push(workEdging(plan, orders, edgings[n - 1] ?? foundation, n, mishaps));
+  });
+  return { foundation, edgings, join: joinMade(plan, mishaps) };
+}
+
+function joinMade(plan: Plan, all: readonly Settled[]): JoinMade {
+  const mishaps = inRound(all, 'join');
+  const counts = (kind: Settled['kind']): number =>
+    sum(mishaps.filter((mishap) => mishap.kind === kind).map((mishap) => mishap.count ?? 0));
+  return {
+    ...plan.choices.joinStart,
+    offset: counts('join-offset'),
+    turned: counts('join-wrong-side'),
+    skipped: mishaps.filter((one) => one.kind === 'join-chain-skipped').map((one) => one.corner as number),
+    lastHoleOpen: mishaps.some((one) => one.kind === 'last-hole'),
+  };
+}
+
+/** Enough of a look to be sure nothing throws further in: a plan is made by `planBack`, not by people. */
+export function looksLikePlan(value: unknown): value is Plan {
+  const fields = fieldsOf(value);
+  if (!fields) return false;
+  const lists = ['faces', 'cornerFaces', 'edgings'].every((key) => Array.isArray(own(fields, key)));
+  const foundation = fieldsOf(own(fields, 'foundation'));
+  const edge = fieldsOf(own(fields, 'edge'));
+  return (
+    lists &&
+    fieldsOf(own(fields, 'choices')) !== null &&
+    edge !== null &&
+    Array.isArray(own(edge, 'sides')) &&
+    foundation !== null &&
+    Array.isArray(own(foundation, 'sides'))
+  );
+}
