@@ -111,29 +111,29 @@ const isOrdinary = (hand: Hand, node: number): boolean =>
 function targetsOfSide(
   hand: Hand,
   side: number,
-): { from: number; count: number; then: number; more: number } {
+): { from: number; count: number; again: number; more: number } {
   const { corners, below } = hand;
-  if (corners.length === 0) return { from: 0, count: below.length, then: 0, more: 0 };
+  if (corners.length === 0) return { from: 0, count: below.length, again: 0, more: 0 };
   const end = (corner: Below): number => corner.from + corner.size;
   if (side > 0) {
     const from = end(corners[side - 1] as Below);
-    return { from, count: (corners[side]?.from ?? below.length) - from, then: 0, more: 0 };
+    return { from, count: (corners[side]?.from ?? below.length) - from, again: 0, more: 0 };
   }
   const from = end(corners.at(-1) as Below);
-  return { from, count: below.length - from, then: 0, more: (corners[0] as Below).from };
+  return { from, count: below.length - from, again: 0, more: (corners[0] as Below).from };
 }
 
 /** Turns a planned place of the side into the target that the hand misses or uses again. */
 function placeSpecial(hand: Hand, mishap: Settled, attach: number): void {
   const [, after] = hand.arm;
   const armAfter = hand.corners.length > 0 ? after : 0;
-  const { from, count, then, more } = targetsOfSide(
+  const { from, count, again, more } = targetsOfSide(
     hand,
     Math.min(mishap.side as number, Math.max(0, hand.corners.length - 1)),
   );
   const all = count + more;
   const times = mishap.count ?? 1;
-  const node = (place: number): number => (place < count ? from + place : then + place - count);
+  const node = (place: number): number => (place < count ? from + place : again + place - count);
   let place = Math.min(Math.max(0, (mishap.place as number) - armAfter), Math.max(0, all - 1));
   if (mishap.kind === 'stitch-doubled') {
     if (node(place) === attach) place = place + 1 < all ? place + 1 : place - 1;

@@ -3,6 +3,7 @@ export { ease } from './ease.ts';
 export { readEdge } from './edge.ts';
 export { countRound } from './graph.ts';
 export { mishapKinds } from './mishap.ts';
+export { type PairOptions, pair } from './pair.ts';
 export { planBack } from './plan.ts';
 export { limits } from './problems.ts';
 export * from './types.ts';
