@@ -88,6 +88,8 @@ export type Part = {
   layer: number;
   /** Can be pointed at. */
   solid: boolean;
+  /** Glyphs are drawn mirrored: near and far loop change places (y becomes -y before `angle` turns it). */
+  mirrored?: boolean;
   /** Shown only while one stitch is at least / at most so many CSS px wide. */
   minPx?: number;
   maxPx?: number;
