@@ -81,8 +81,9 @@ export function attachPlace(below: Pick<Round, 'length' | 'kinds'>, corners: rea
 
 function prepare(hand: Hand, increase: number, attach: number): void {
   const { below, corners, mishaps, specials } = hand;
-  for (const place of ease(below.length, increase))
-    addSpecial(specials, { target: place, makes: 2, mishap: -1 });
+  // The attach place is left alone: its stitch is the closing's.
+  for (const place of ease(below.length - 1, increase))
+    addSpecial(specials, { target: place + 1, makes: 2, mishap: -1 });
   for (const mishap of mishaps) {
     if (mishap.kind === 'stitch-missed' || mishap.kind === 'stitch-doubled')
       placeSpecial(hand, mishap, attach);

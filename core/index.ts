@@ -6,5 +6,6 @@ export { mishapKinds } from './mishap.ts';
 export { type PairOptions, pair } from './pair.ts';
 export { planBack } from './plan.ts';
 export { limits } from './problems.ts';
+export { steps } from './steps.ts';
 export * from './types.ts';
 export { work } from './work.ts';

@@ -108,17 +108,17 @@ function roundsThatFit(edge: Edge, early: EarlyChoices, count: number): number {
   return fitting;
 }
 
-/** A round can at most have every stitch doubled. */
+/** A round can at most have every stitch doubled but the one where the yarn is attached. */
 function checkIncreases(front: number, early: EarlyChoices, problems: Problem[]): void {
   let count = front;
   for (let n = early.edgings.length - 1; n >= 0; n--) {
     const increase = (early.edgings[n] as { increase: number }).increase;
     count -= increase;
-    if (count >= 1 && increase > count)
+    if (count >= 1 && increase > count - 1)
       problems.push({
         at: `choices.edgings[${n}].increase`,
         code: 'increase-too-big',
-        says: `Edging round ${ordinal(n)} adds ${increase} to ${count}: it can add ${Math.floor((count + increase) / 2)} or fewer, one to each stitch`,
+        says: `Edging round ${ordinal(n)} adds ${increase} to ${count}: it can add ${Math.floor((count + increase - 1) / 2)} or fewer, one to each stitch but the first`,
       });
   }
 }
