@@ -45,7 +45,7 @@ addEventListener('fetch', (event) => {
   const { request } = event;
   if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return;
   const wanted = request.mode === 'navigate' ? './' : request;
-  const keptFile = caches.open(CACHE).then((kept) => kept.match(wanted, { ignoreVary: true }));
+  const keptFile = caches.match(wanted, { cacheName: CACHE, ignoreVary: true });
   event.respondWith(keptFile.then((answer) => answer ?? fetch(request)));
 });
 `;

@@ -27,12 +27,17 @@ const types = {
 };
 const zippable = new Set(['.html', '.js', '.css', '.svg', '.json', '.webmanifest', '.txt']);
 
-/** @type {Record<string, string>} */
+/**
+ * What the app uses is allowed to it and to no frame in it. `web-share` is so by default, and not named:
+ * browsers that cannot share complain about the word.
+ * @type {Record<string, string>}
+ */
 export const safetyHeaders = {
   'Content-Security-Policy': headerPolicy,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
-  'Permissions-Policy': 'screen-wake-lock=(self), clipboard-write=(self), web-share=(self)',
+  'Permissions-Policy':
+    'screen-wake-lock=(self), clipboard-write=(self), camera=(), geolocation=(), microphone=()',
 };
 
 /** What is answered for one file. @param {string} name @param {Buffer | string} content @returns {Page} */

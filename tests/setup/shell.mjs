@@ -31,9 +31,12 @@ export function run(program, words, environment = {}) {
   });
 }
 
-/** Runs an installed package's script with this Node. @param {string} script under node_modules @param {string[]} words */
-export function runPackage(script, words) {
-  return run(process.execPath, [join(root, 'node_modules', script), ...words]);
+/**
+ * Runs an installed package's script with this Node, and answers its exit code.
+ * @param {string} script under node_modules @param {string[]} words @param {NodeJS.ProcessEnv} [environment]
+ */
+export function runPackage(script, words, environment) {
+  return run(process.execPath, [join(root, 'node_modules', script), ...words], environment);
 }
 
 /** Paths of all files under a folder, sorted, with `/` between parts. @param {string} folder */

@@ -1,0 +1,114 @@
+/**
+ * What every browser test needs. One browser a file, started when first asked for; each `openApp` has a
+ * context of its own, closed after the test.
+ */
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, expect, inject } from 'vitest';
+import { serve } from '../setup/serve.mjs';
+import { type App, launchBrowser, type OpenOptions, openAt } from './app.ts';
+
+export {
+  type App,
+  type OpenOptions,
+  readRenderers,
+  readScene,
+  readSnapshot,
+  sendEvent,
+  settle,
+  viewports,
+} from './app.ts';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Address of the built app, ending in `/`. */
+    address: string;
+    /** The folder it was built into. */
+    dist: string;
+  }
+}
+
+let launched: Promise<Browser> | undefined;
+const closings: (() => Promise<unknown>)[] = [];
+
+afterEach(async () => {
+  for (const close of closings.splice(0).reverse()) await close();
+});
+afterAll(async () => {
+  await (await launched)?.close();
+  launched = undefined;
+});
+
+/** This file's browser. */
+export function theBrowser(): Promise<Browser> {
+  launched ??= launchBrowser();
+  return launched;
+}
+
+export type TestedApp = App & {
+  /** Nothing went wrong so far: no console error or warning, no failed or foreign request, no policy violation. */
+  expectClean(): void;
+};
+
+/** Opens the built app. @param address another server's, for tests that change or end theirs */
+export async function openApp(options: OpenOptions = {}, address = inject('address')): Promise<TestedApp> {
+  const app = await openAt(await theBrowser(), address, options);
+  closings.push(app.close);
+  const expectClean = () => {
+    const { requests: _asked, ...wrongs } = app.record;
+    expect(wrongs).toEqual({
+      console: [],
+      pageErrors: [],
+      failedRequests: [],
+      foreignRequests: [],
+      violations: [],
+    });
+  };
+  return { ...app, expectClean };
+}
+
+/** A server of the test's own, ended after it. Its `pages` may be changed while it runs. */
+export async function serveOwn(headers?: Record<string, string>) {
+  const server = await serve(inject('dist'), 0, headers);
+  let closed: Promise<void> | undefined;
+  const close = () => {
+    closed ??= server.close();
+    return closed;
+  };
+  closings.push(close);
+  return { ...server, close };
+}
+
+/** `wcag22aa` also turns on the check of target sizes, which is off otherwise. */
+const axeTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+export type AxeFault = { rule: string; at: string[] };
+
+/** Accessibility faults that axe finds. It sees nothing inside a canvas. @param within a CSS selector */
+export async function axeFaults(page: Page, within?: string): Promise<AxeFault[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(
+    async ({ tags, selector }) => {
+      const checker = (globalThis as unknown as { axe: typeof axe }).axe;
+      const found = await checker.run(selector ?? document, { runOnly: tags });
+      return found.violations.map(({ id, help, nodes }) => ({
+        rule: `${id}: ${help}`,
+        at: nodes.map(
+          (node) => `${node.target.join(' ')}  ${node.html.slice(0, 200)}  ${node.failureSummary}`,
+        ),
+      }));
+    },
+    { tags: axeTags, selector: within },
+  );
+}
+
+/** There is no such fault. */
+export async function axeClean(page: Page, within?: string): Promise<void> {
+  expect(await axeFaults(page, within)).toEqual([]);
+}
+
+/** The page does not scroll sideways. */
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const widths = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth] as const);
+  expect(widths[0], 'width of the page against the window').toBeLessThanOrEqual(widths[1]);
+}

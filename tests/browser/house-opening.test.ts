@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { pageOf } from '../setup/serve.mjs';
+import { axeClean, axeFaults, expectNoSidewaysScroll, openApp, serveOwn, viewports } from './harness.ts';
+
+describe('opening the app', () => {
+  const devices = Object.entries(viewports);
+  const themes = [false, true];
+
+  it.each(devices.flatMap(([device, viewport]) => themes.map((dark) => ({ device, viewport, dark }))))(
+    'on a $device is clean and accessible, dark: $dark',
+    async ({ viewport, dark }) => {
+      const app = await openApp({ viewport, dark, probe: false });
+      expect(await app.page.title()).toContain('Ringtrue');
+      expect(await app.page.locator('h1').count()).toBe(1);
+      await expectNoSidewaysScroll(app.page);
+      await axeClean(app.page);
+      app.expectClean();
+    },
+  );
+
+  it('asks nobody but its own server', async () => {
+    const app = await openApp({ probe: false });
+    await app.page.waitForTimeout(1000);
+    expect(app.record.requests.length).toBeGreaterThan(2);
+    expect(
+      app.record.requests.filter(
+        (address) => !/^(data|blob):/.test(address) && !address.startsWith(app.base),
+      ),
+    ).toEqual([]);
+  });
+
+  it.each([
+    [320, 640],
+    [320, 256],
+  ])('fits %i by %i pixels without scrolling sideways', async (width, height) => {
+    const app = await openApp({ viewport: { width, height }, probe: false });
+    await expectNoSidewaysScroll(app.page);
+    app.expectClean();
+  });
+
+  it('draws no frame while nothing happens', async () => {
+    const app = await openApp({ probe: false });
+    await app.page.waitForTimeout(2000);
+    const frames = await app.page.evaluate(async () => {
+      const asked = window.requestAnimationFrame;
+      let count = 0;
+      window.requestAnimationFrame = (then) => {
+        count += 1;
+        return asked.call(window, then);
+      };
+      await new Promise((done) => setTimeout(done, 2000));
+      return count;
+    });
+    expect(frames).toBe(0);
+  });
+});
+
+describe('the watch over a page', () => {
+  const plant = async (script: string) => {
+    const server = await serveOwn();
+    const home = server.pages.get('/')?.body.toString('utf8') ?? '';
+    server.pages.set(
+      '/',
+      pageOf('index.html', home.replace('</body>', '<script src="./planted.js"></script></body>')),
+    );
+    server.pages.set('/planted.js', pageOf('planted.js', script));
+    const app = await openApp({ probe: false }, server.address);
+    await app.page.waitForTimeout(300);
+    return app;
+  };
+
+  it.each([
+    ['an error on the console', "console.error('planted')", 'console'],
+    ['a warning on the console', "console.warn('planted')", 'console'],
+    ['an error nobody caught', "setTimeout(() => { throw new Error('planted'); })", 'pageErrors'],
+    ['a promise nobody caught', "Promise.reject(new Error('planted'))", 'pageErrors'],
+    ['a file that is not there', "fetch('./nothing-here')", 'failedRequests'],
+    ['a breach of the policy', "new Image().src = 'http://127.0.0.1:9/x.png'", 'violations'],
+  ] as const)('sees %s', async (_name, script, list) => {
+    const app = await plant(script);
+    expect(app.record[list]).not.toEqual([]);
+    expect(() => app.expectClean()).toThrow();
+  });
+
+  it.each([
+    [
+      'a picture without words',
+      "box.append(Object.assign(new Image(), { src: './icon-192.png' }))",
+      /image-alt/,
+    ],
+    [
+      'text too faint',
+      "box.textContent = 'faint'; box.style.color = '#ccc'; box.style.background = '#fff'",
+      /contrast/,
+    ],
+    [
+      'controls too small and too close',
+      "for (const name of 'abc') { const key = document.createElement('button'); key.ariaLabel = name; " +
+        "key.style.cssText = 'all: unset; display: inline-block; width: 10px; height: 10px'; box.append(key); }",
+      /target-size/,
+    ],
+  ])('sees %s', async (_name, act, rule) => {
+    const app = await plant(`const box = document.createElement('div'); document.body.append(box); ${act};`);
+    const faults = await axeFaults(app.page, 'body > div:last-of-type');
+    expect(faults.map((fault) => fault.rule)).toEqual([expect.stringMatching(rule)]);
+    await expect(axeClean(app.page)).rejects.toThrow();
+  });
+});
