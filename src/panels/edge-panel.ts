@@ -1,0 +1,57 @@
+/** Your edge: what the person counted on the front, and the recipe that follows from it. */
+import { html, type TemplateResult } from 'lit-html';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { fieldName } from '../words/problems-view.ts';
+import { cornerChoice, countingChoice } from './counting-choice.ts';
+import { countedNumbers, problemAt, textOf } from './fields.ts';
+import { moreChoices } from './more-choices.ts';
+import type { NumberField } from './number-field.ts';
+import { check, problemSummary } from './problem-summary.ts';
+import { recipePanel } from './recipe-panel.ts';
+import { sideCounts } from './side-counts.ts';
+import { sidesChooser } from './sides-chooser.ts';
+import { workedPanel } from './worked-panel.ts';
+
+export const MOST_STITCHES = 100_000;
+
+export function edgePanel(snapshot: Snapshot, send: Send): TemplateResult {
+  const { project, told, problems } = snapshot;
+  return html`${problemSummary(snapshot)}
+    <p class="intro">Count the last round of your panel, and see whether its back will meet it, stitch by stitch.</p>
+    <form class="edge" novalidate @submit=${(event: Event) => submit(event, snapshot, send)}>
+      <h2>What did you count on the front's last round?</h2>
+      ${sidesChooser(snapshot, send)}
+      ${frontCounts(snapshot, send)}
+      ${project.sideCount === 0 ? '' : html`${countingChoice(snapshot, send)}${cornerChoice(snapshot, send)}`}
+      <button class="button action" type="submit">Check my numbers</button>
+      ${told && problems.length === 0 ? html`<p class="all-read">All your numbers are read.</p>` : ''}
+    </form>
+    ${recipePanel(snapshot)} ${moreChoices(snapshot, send)} ${workedPanel(snapshot, send)}`;
+}
+
+function submit(event: Event, snapshot: Snapshot, send: Send): void {
+  event.preventDefault();
+  check(snapshot, send);
+}
+
+function frontCounts(snapshot: Snapshot, send: Send): TemplateResult {
+  const { project, settings } = snapshot;
+  const round = project.sideCount === 0;
+  const known = countedNumbers(snapshot);
+  const count = round ? 1 : project.sideCount;
+  const fields = Array.from({ length: count }, (_, side): NumberField => {
+    const field = `side.${side}`;
+    return {
+      field,
+      label: fieldName(field, project.sideCount),
+      text: textOf(snapshot, field, known.length === count ? (known[side] ?? '') : ''),
+      least: 1,
+      most: MOST_STITCHES,
+      problem: problemAt(snapshot, field),
+    };
+  });
+  const caption = round ? 'The front, a round panel' : `The front, ${count} sides, right side facing`;
+  const middle = round ? ['front, right side'] : ['front'];
+  const counts = fields.map((_, side) => known[side] ?? known[0] ?? 1);
+  return sideCounts({ caption, middle, fields, counts, round, hand: settings.hand, tone: 'front' }, send);
+}

@@ -1,0 +1,37 @@
+/** A question that must be answered before the work goes on, with how to look. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import type { Said } from '../words/step.ts';
+
+type Asked = NonNullable<Snapshot['step']['asks']>;
+
+const QUESTIONS: Record<Asked, { asks: string; yes: string; look: string }> = {
+  twist: {
+    asks: 'Is the ring untwisted?',
+    yes: 'Yes, it lies flat',
+    look: 'Lay it flat. All base chains look the same way, from start to end.',
+  },
+  pad: {
+    asks: 'Is the pad in?',
+    yes: 'Yes, it is in',
+    look: 'Push it into every corner. The last side is still open.',
+  },
+};
+
+export const QUESTION_ID = 'question';
+
+/** The question this step asks and nobody has answered yet. */
+export function openQuestion({ step, answered }: Snapshot): Asked | null {
+  return step.asks && !answered.includes(step.asks) ? step.asks : null;
+}
+
+export function questionCard(snapshot: Snapshot, said: Said, send: Send): TemplateResult | typeof nothing {
+  const asks = openQuestion(snapshot);
+  if (!asks) return nothing;
+  const question = QUESTIONS[asks];
+  return html`<div class="question" role="group" aria-labelledby="question-asks">
+    <p class="question-asks" id="question-asks">${said.ask ?? question.asks}</p>
+    <p>${said.check ?? question.look}</p>
+    <button type="button" class="button strong" id=${QUESTION_ID} @click=${() => send({ type: 'ANSWER', asks })}>${question.yes}</button>
+  </div>`;
+}

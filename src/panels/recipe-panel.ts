@@ -1,0 +1,51 @@
+/** What to work: the legs of the foundation in large numbers, then the edging and the join. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Snapshot } from '../state/snapshot.ts';
+import { type SaidEdging, type SaidLeg, sayRecipe, saySums } from '../words/recipe.ts';
+import { dialectName } from '../words/terms.ts';
+import { countedNumbers } from './fields.ts';
+
+export function recipePanel(snapshot: Snapshot): TemplateResult {
+  const { making, settings } = snapshot;
+  const said = sayRecipe(making, settings);
+  return html`<section class="recipe" aria-labelledby="recipe-heading">
+    <h2 id="recipe-heading">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
+    <p>${said.start}</p>
+    <p class="legs">${said.legs.map(leg)}</p>
+    <p class="closing">${said.closing}</p>
+    ${said.corner ? html`<p class="muted">${said.corner}</p>` : nothing}
+    ${said.edgings.map(edging)}
+    <div class="recipe-part"><h3>The join</h3>${said.join.map((line) => html`<p>${line}</p>`)}</div>
+    ${sums(snapshot)}
+  </section>`;
+}
+
+function leg({ count, unit, corner }: SaidLeg): TemplateResult {
+  return html`<span class="leg"><b class="leg-count">${count}</b>${unit ? html` <span class="leg-unit">${unit}</span>` : nothing}${corner ? html`<span class="leg-corner">, ${corner.says}</span>` : nothing}</span> `;
+}
+
+function edging({ title, lines, sides, corners }: SaidEdging): TemplateResult {
+  return html`<div class="recipe-part">
+    <h3>${title}</h3>
+    <p class="legs edging-legs">${sides.map((count, index) => leg({ count, unit: '', ...cornerAfter(corners, index) }))}</p>
+    <ol class="acts">${lines.map((line) => html`<li>${line}</li>`)}</ol>
+  </div>`;
+}
+
+function cornerAfter(
+  corners: SaidEdging['corners'],
+  index: number,
+): Pick<SaidLeg, 'corner'> | Record<string, never> {
+  const corner = corners[index];
+  return corner ? { corner: { says: 'corner', ...corner } } : {};
+}
+
+function sums(snapshot: Snapshot): TemplateResult {
+  const said = saySums(snapshot.making, countedNumbers(snapshot));
+  return html`<details class="fold">
+    <summary>Show the sums</summary>
+    <dl class="sums">
+      ${said.map(({ whose, steps }) => html`<div><dt>${whose}</dt>${steps.map((step) => html`<dd>${step}</dd>`)}</div>`)}
+    </dl>
+  </details>`;
+}

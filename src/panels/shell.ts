@@ -1,0 +1,52 @@
+/** The page: head, the panel of the chosen tab, the drawing, and the step. */
+import { html, type TemplateResult } from 'lit-html';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { edgePanel } from './edge-panel.ts';
+import { header, quickSettings, tabId } from './header.ts';
+import { keysDialog } from './keys-dialog.ts';
+import { screenSummary } from './screen-summary.ts';
+import { settingsDialog } from './settings-dialog.ts';
+import { stepBar } from './step-bar.ts';
+import { type TableControls, tableRegion } from './table-region.ts';
+import { walkPanel } from './walk-panel.ts';
+
+export type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
+
+/** Parts of the page that are made elsewhere. */
+export type Slots = {
+  controls: () => TableControls | null;
+  /** The panel of "What went wrong". */
+  wrong?: Panel;
+  /** What happens inside the stitch, beside the walk. */
+  inside?: Panel;
+};
+
+export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
+  const { tab } = snapshot;
+  return html`<a class="skip" href="#panel" @click=${skip}>Skip to your counts</a>
+    ${header(snapshot, send)}
+    <main class="page tab-${tab}">
+      <p class="unseen">${screenSummary(snapshot)}</p>
+      <div class="panel" id="panel" role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
+        ${quickSettings(snapshot, send, 'in-panel')} ${panelOf(snapshot, send, slots)}
+      </div>
+      <div class="stage">${tableRegion(snapshot, slots.controls)} ${stepBar(snapshot, send)}</div>
+    </main>
+    ${settingsDialog(snapshot, send)} ${keysDialog()}`;
+}
+
+function skip(event: Event): void {
+  event.preventDefault();
+  document.getElementById('panel')?.focus();
+}
+
+function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
+  switch (snapshot.tab) {
+    case 'edge':
+      return edgePanel(snapshot, send);
+    case 'walk':
+      return html`${slots.inside?.(snapshot, send) ?? ''}${walkPanel(snapshot, send)}`;
+    case 'wrong':
+      return slots.wrong?.(snapshot, send) ?? html`<h2>What went wrong</h2>`;
+  }
+}

@@ -1,0 +1,20 @@
+/** The verdict: a mark that differs by shape, and the sentence. */
+import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
+import type { Snapshot } from '../state/snapshot.ts';
+import { type SaidVerdict, sayVerdict } from '../words/verdict.ts';
+
+export function verdictChip({ making, settings }: Snapshot): TemplateResult {
+  const said = sayVerdict(making, settings);
+  return html`<p class="verdict verdict-${said.kind}">
+    <svg class="verdict-mark" viewBox="0 0 40 26" aria-hidden="true">${verdictMark(said.kind)}</svg>
+    <span><b>${said.head}</b>${said.body ? html` ${said.body}` : nothing}</span>
+  </p>`;
+}
+
+/** Meets: two lanes joined by bars. Easing: bars that lean together. Does not meet: a dashed hollow place. */
+function verdictMark(kind: SaidVerdict['kind']): SVGTemplateResult {
+  if (kind === 'meets') return svg`<path d="M4 6h32M4 20h32M10 6v14M20 6v14M30 6v14"/>`;
+  if (kind === 'meets-with-easing')
+    return svg`<path d="M4 6h32M4 20h32M8 6v14M18 6l2 14M26 6l-4 14M33 6v14"/>`;
+  return svg`<rect class="hollow" x="5" y="4" width="30" height="18" rx="7"/>`;
+}

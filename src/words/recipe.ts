@@ -1,0 +1,152 @@
+/** The recipe for the back as numbers with words beside them, and the sums behind them on request. */
+import type { Arm, Corner, EdgingPlan, Plan } from '../../core/index.ts';
+import type { Making } from '../state/snapshot.ts';
+import { many, ordinal } from './numbers.ts';
+import { term } from './terms.ts';
+import type { Speech } from './words.ts';
+
+/** A run of foundation trebles and what follows it. */
+export type SaidLeg = {
+  count: number;
+  /** "ftr", beside the first number only. */
+  unit: string;
+  /** The corner after this leg; absent after the last. */
+  corner?: { says: string; made: Corner['made']; size: number };
+};
+
+export type SaidEdging = { title: string; lines: string[]; sides: number[]; corners: Corner[] };
+
+export type SaidRecipe = {
+  start: string;
+  legs: SaidLeg[];
+  closing: string;
+  corner: string;
+  edgings: SaidEdging[];
+  join: string[];
+};
+
+export function sayRecipe({ plan }: Pick<Making, 'plan'>, speech: Speech): SaidRecipe {
+  return {
+    start: sayStart(plan),
+    legs: legsOf(plan, speech),
+    closing: sayClosing(plan),
+    corner:
+      plan.foundation.corners.length > 0
+        ? `corner = ${sayCorners(plan.foundation.corners, 'foundation-treble', speech)}`
+        : '',
+    edgings: plan.edgings.map((edging, index) => sayEdging(plan, edging, index, speech)),
+    join: sayJoin(plan),
+  };
+}
+
+function sayStart({ faces, foundation, edge }: Plan): string {
+  if (edge.corners.length === 0) return 'Start anywhere. The ring has no corners.';
+  const side = `the side that faces front side ${(faces[0] ?? 0) + 1}`;
+  const inTheMiddle = Math.abs(foundation.lead - foundation.tail) <= 2;
+  return inTheMiddle
+    ? `Start in the middle of ${side}.`
+    : `Start on ${side}, ${foundation.lead} before its corner.`;
+}
+
+function legsOf({ foundation }: Plan, speech: Speech): SaidLeg[] {
+  const unit = term('foundation-treble', speech.dialect, 'short');
+  if (foundation.corners.length === 0) return [{ count: foundation.lead, unit }];
+  const counts = [foundation.lead, ...foundation.sides.slice(1), foundation.tail];
+  return counts.map((count, index) => {
+    const corner = foundation.corners[index];
+    const leg: SaidLeg = { count, unit: index === 0 ? unit : '' };
+    if (index < counts.length - 1 && corner) leg.corner = { says: 'corner', ...corner };
+    return leg;
+  });
+}
+
+function sayClosing({ foundation, choices, edge }: Plan): string {
+  const whole = foundation.sides[0] ?? 0;
+  const where = edge.corners.length === 0 ? 'of the ring' : 'of this side';
+  const said: string[] = [];
+  if (choices.foundationStart.counts) said.push('The starting chains count as 1 stitch.');
+  if (choices.foundationClosing.adds) said.push(`The closing makes the ${ordinal(whole)} stitch ${where}.`);
+  else said.push('The closing lies over the first stitch and adds none.');
+  return said.join(' ');
+}
+
+/** "2 ch", or "2, 3, 2, 3 ch" where corners differ. */
+function sayCorners(
+  corners: readonly Corner[],
+  stitch: 'foundation-treble' | 'double-crochet',
+  speech: Speech,
+): string {
+  const [first] = corners;
+  if (!first) return '';
+  const alike = corners.every((corner) => corner.size === first.size && corner.made === first.made);
+  const sizes = alike ? `${first.size}` : corners.map((corner) => corner.size).join(', ');
+  if (first.made === 'chain') return `${sizes} ${term('chain', speech.dialect, 'short')}`;
+  return `${sizes} ${term(stitch, speech.dialect, 'short')}`;
+}
+
+function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech): SaidEdging {
+  const dc = term('double-crochet', speech.dialect, 'short');
+  const below = index === 0 ? term('treble', speech.dialect) : term('double-crochet', speech.dialect);
+  const round = plan.edgings.length > 1 ? `Edging round ${index + 1}` : 'The edging';
+  const first = plan.choices.edgingClosing.adds ? 'next' : 'same';
+  const lines = [
+    `Attach the yarn in any stitch, right side facing. Chain 1.`,
+    `Work the first ${dc} in the ${first} stitch.`,
+    `1 ${dc} in the back loop of each ${below}.`,
+  ];
+  if (edging.corners.length > 0) lines.push(sayCornerWork(edging.arm, edging.corners, speech));
+  if (edging.increase > 0) lines.push(`Add ${many(edging.increase, 'stitch', 'stitches')}, spread evenly.`);
+  if (plan.choices.edgingClosing.adds)
+    lines.push('The closing covers the attach stitch and makes the last one.');
+  return { title: round, lines, sides: edging.sides, corners: edging.corners };
+}
+
+/** "1 dc, 2 ch, 1 dc into each corner." */
+function sayCornerWork([before, after]: Arm, corners: readonly Corner[], speech: Speech): string {
+  const dc = term('double-crochet', speech.dialect, 'short');
+  const stitches = (count: number): string[] => (count > 0 ? [`${count} ${dc}`] : []);
+  const middle = (corners[0]?.size ?? 0) > 0 ? [sayCorners(corners, 'double-crochet', speech)] : [];
+  const parts = [...stitches(before), ...middle, ...stitches(after)];
+  return parts.length === 0 ? 'Turn at each corner.' : `${parts.join(', ')} into each corner.`;
+}
+
+function sayJoin({ choices, pairs }: Plan): string[] {
+  const { side, fromCorner } = choices.joinStart;
+  return [
+    'Wrong sides together. Slip stitch through the inner loops.',
+    `Begin on front side ${side + 1}, ${fromCorner} in from its corner.`,
+    `${pairs} pairs, and then the last hole.`,
+  ];
+}
+
+/** One line of the sums: whose, and the working. */
+export type SaidSum = { whose: string; steps: string[] };
+
+/** How each number comes about: counted − corners = stitches − arms = foundation. */
+export function saySums(making: Pick<Making, 'plan' | 'edge'>, counted: readonly number[]): SaidSum[] {
+  const { plan, edge } = making;
+  return plan.foundation.sides.map((foundation, back) => {
+    const front = plan.faces[back] ?? 0;
+    const stitches = edge.sides[front] ?? 0;
+    const typed = counted[front] ?? stitches;
+    const steps: string[] = [];
+    if (typed !== stitches)
+      steps.push(`${typed} − ${typed - stitches} in the corners = ${stitches} stitches`);
+    const arms = stitches - foundation;
+    if (arms > 0) steps.push(`${stitches} − ${arms} worked into the corners = ${foundation}`);
+    else if (steps.length === 0) steps.push(`${stitches} stitches`);
+    if (back === 0) steps.push(sayStartSide(plan));
+    return {
+      whose: edge.corners.length === 0 ? 'The ring' : `Back side ${back + 1}, facing front side ${front + 1}`,
+      steps,
+    };
+  });
+}
+
+function sayStartSide({ foundation, choices }: Plan): string {
+  const parts = [`${foundation.lead}`];
+  if (foundation.tail > 0) parts.push(`${foundation.tail}`);
+  if (choices.foundationStart.counts) parts.push('1 start');
+  if (choices.foundationClosing.adds) parts.push('1 closing');
+  return `${parts.join(' + ')} = ${foundation.sides[0] ?? 0}`;
+}
