@@ -106,6 +106,9 @@ export type Label = {
   tone: ToneCode;
   bold?: boolean;
   align: 'left' | 'centre' | 'right';
+  /** Moved from its place by so many CSS px, whatever the zoom. */
+  dx?: number;
+  dy?: number;
   /** Drawn on a plate of paper with an outline of this tone. */
   plate?: ToneCode;
   /** Shown only while one stitch is at least / at most so many CSS px wide. */
