@@ -93,10 +93,16 @@ export default defineConfig({
     target: 'es2023',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // The drawing library is one chunk, loaded late; `tests/browser/house-dist.test.ts` holds the weights.
+    chunkSizeWarningLimit: 900,
     rolldownOptions: {
       output: {
         codeSplitting: {
-          groups: [{ name: 'pixi', test: /[\\/]node_modules[\\/](@pixi|pixi\.js)[\\/]/ }],
+          groups: [
+            // The loader of later chunks would else be put into the pixi chunk, and the start would wait for that.
+            { name: 'loader', test: /vite.preload-helper|rolldown.runtime/ },
+            { name: 'pixi', test: /[\\/]node_modules[\\/](@pixi|pixi\.js)[\\/]/ },
+          ],
         },
       },
     },
