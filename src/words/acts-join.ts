@@ -68,14 +68,12 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
   finished: () => ({ act: 'Front and back are one piece.' }),
 };
 
-function slipStitch({ step, t }: Telling): Sentences {
+function slipStitch({ step, making, t }: Telling): Sentences {
   const name = t('slip-stitch');
   if (step.corner >= 0) {
-    const which = step.of > 1 ? `${ordinalWord(step.place + 1)} corner chains` : 'corner places';
-    return {
-      act: `1 ${name} through the ${which}.`,
-      check: 'Join chain to chain, so that the corners meet.',
-    };
+    const thing = making.plan.edge.corners[step.corner]?.made === 'stitch' ? 'stitches' : 'chains';
+    const which = step.of > 1 ? `${ordinalWord(step.place + 1)} corner ${thing}` : `corner ${thing}`;
+    return { act: `1 ${name} through both ${which}.`, check: 'Join corner to corner, so that they meet.' };
   }
   return {
     act: `1 ${name} through the inner 2 loops.`,

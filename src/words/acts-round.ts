@@ -1,5 +1,6 @@
 /** The sentences for counting the front and for working the foundation and the edging rounds. */
 import type { Step, StepKind } from '../../core/index.ts';
+import { type ArmEnd, armOf, cornerBelow, isCornerStep } from './arms.ts';
 import { onwards } from './hand.ts';
 import { ordinalWord } from './numbers.ts';
 import { neighbour, type Sentences, type Telling } from './telling.ts';
@@ -58,20 +59,17 @@ export const ROUND: Acts<RoundKind> = {
     // The right side of a crocheted row shows Vs, the wrong side bars: common practice.
     check: 'The Vs face you. On the wrong side you see bars.',
   }),
-  attach: ({ step }) => ({
-    act:
-      step.target.loop === 'back-loop'
-        ? 'Attach the yarn in this back loop.'
-        : 'Attach the yarn in this place.',
-    check: 'This place carries only a chain.',
+  attach: () => ({
+    act: 'Attach the yarn in this back loop.',
+    check: 'Put a marker here: it is where the round begins.',
   }),
-  'attach-chain': ({ making, step }) => ({
+  'attach-chain': ({ making }) => ({
     act: 'Chain 1. It counts as no stitch.',
     // Counting this chain and working the first stitch gives one too many (read, two tutorials).
     check:
-      making.plan.choices.edgingClosing.adds === 1 && step.stage !== 'join'
+      making.plan.choices.edgingClosing.adds === 1
         ? 'The first stitch goes in the next place. The closing covers this one.'
-        : 'Draw it snug.',
+        : 'The first stitch goes in this same place.',
   }),
   'double-crochet': doubleCrochet,
 };
@@ -85,7 +83,7 @@ function foundationTreble(telling: Telling): Sentences {
       check: 'The hook takes the front and the back strand of that chain.',
     };
   }
-  if (isCorner(neighbour(telling, -1))) {
+  if (isCornerStep(neighbour(telling, -1))) {
     return {
       act: `1 ${name} in the last base chain, not the post.`,
       check: `The hook goes below the corner chains, into the base of the last ${t('treble')}.`,
@@ -93,7 +91,7 @@ function foundationTreble(telling: Telling): Sentences {
   }
   return {
     act: `1 ${name} in the base chain of the last.`,
-    check: 'The hook goes under 2 strands of the base chain.', // common practice
+    check: step.marker ? 'Put a marker in this stitch.' : 'The hook goes under 2 strands of the base chain.', // common practice
   };
 }
 
@@ -115,33 +113,38 @@ const cornerNow = ({ corner }: Step): string => `Corner ${corner + 1}`;
 function doubleCrochet(telling: Telling): Sentences {
   const { step, t } = telling;
   const name = t('double-crochet');
-  if (step.target.loop === 'corner-chain') return cornerArm(telling, name);
-  if (step.target.loop !== 'back-loop') return { act: `1 ${name} in this place.` };
-  const first = neighbour(telling, -1)?.kind === 'attach-chain';
-  if (first) return { act: `1 ${name} in the next back loop.`, check: 'Leave the attach place free.' };
-  if (hidden(telling)) {
+  const arm = armOf(telling);
+  if (arm !== null) return cornerArm(telling, name, arm);
+  if (neighbour(telling, -1)?.kind === 'attach-chain') return firstOfRound(telling, name);
+  if (isCornerStep(neighbour(telling, -1)) || armOf(telling, -1) === 'after') {
     // The first stitch after a corner is the one most often missed (read, two tutorials).
     return {
       act: `1 ${name} in the hidden first stitch, back loop.`,
       check: 'Look for it tucked against the corner.',
     };
   }
-  return { act: `1 ${name}, back loop only.`, check: 'The front strands stay free in a line.' };
+  return {
+    act: `1 ${name}, back loop only.`,
+    check: step.marker ? 'Put a marker in this stitch.' : 'The front loops stay free in a line.',
+  };
 }
 
-/** A stitch worked into a corner, before or after the new corner. */
-function cornerArm(telling: Telling, name: string): Sentences {
-  const before = isCorner(neighbour(telling, 1)) || neighbour(telling, 1)?.target.loop === 'corner-chain';
-  const after = isCorner(neighbour(telling, -1));
-  if (before && !after) return { act: `1 ${name} in the first chain of the corner.` };
-  return { act: `1 ${name} in the last chain of the corner.` };
+function firstOfRound({ making }: Telling, name: string): Sentences {
+  return making.plan.choices.edgingClosing.adds === 1
+    ? { act: `1 ${name} in the next back loop.`, check: 'Leave the attach place free.' }
+    : { act: `1 ${name} in the attach place, back loop.`, check: 'This is the first stitch of the round.' };
 }
 
-/** The first stitch of a side that does not go into the corner itself. */
-function hidden(telling: Telling): boolean {
-  const last = neighbour(telling, -1);
-  return last !== null && last.stage === 'edging' && (last.target.loop === 'corner-chain' || isCorner(last));
+/** A stitch worked into the corner below, before or after the new corner. */
+function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
+  const { step, making } = telling;
+  const corner = step.target.loop === 'corner-chain' ? cornerBelow(telling, arm) : null;
+  if (corner === null) return { act: `1 ${name} in the corner stitch.` };
+  const below = step.edging === 0 ? making.plan.foundation : making.plan.edgings[step.edging - 1];
+  const size = below?.corners[corner]?.size ?? 1;
+  const chain = size === 1 ? 'chain' : `${ordinalWord(arm === 'before' ? 1 : size)} chain`;
+  return {
+    act: `1 ${name} in the ${chain} of the corner.`,
+    check: arm === 'before' ? 'The corner chains come next.' : 'It goes past the chains you just made.',
+  };
 }
-
-const isCorner = (step: Step | null): boolean =>
-  step?.kind === 'corner-chain' || step?.kind === 'corner-stitch';

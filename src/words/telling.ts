@@ -33,8 +33,8 @@ export const tellingOf = (step: Step, making: Told, speech: Speech): Telling => 
   t: (id, form) => term(id, speech.dialect, form),
 });
 
-/** The step before or after, or null at the ends. */
-export function neighbour({ step, making }: Telling, by: 1 | -1): Step | null {
+/** The step so many before (negative) or after, or null at the ends. */
+export function neighbour({ step, making }: Pick<Telling, 'step' | 'making'>, by: number): Step | null {
   const at = step.index + by;
   return at < 0 || at >= making.steps.length ? null : making.steps.at(at);
 }

@@ -1,5 +1,5 @@
 /** Where a step stands in the making: "Edging · side 3 · stitch 31 of 56 · 9 to the next marker". */
-import type { Stage, Step } from '../../core/index.ts';
+import type { CornerMade, Stage, Step } from '../../core/index.ts';
 import { many } from './numbers.ts';
 import type { Told } from './telling.ts';
 
@@ -65,20 +65,31 @@ function place(step: Step, { plan }: Told): string[] {
   if (step.corner >= 0) {
     const corner = `corner ${step.corner + 1}`;
     return countsStitches(step) && step.of > 1
-      ? [corner, `${cornerThing(step)} ${step.place + 1} of ${step.of}`]
+      ? [corner, `${cornerThing(step, plan.edge.corners[step.corner]?.made)} ${step.place + 1} of ${step.of}`]
       : [corner];
   }
-  const side = step.side >= 0 && !round ? [`side ${step.side + 1}`] : [];
+  const side = step.side >= 0 && !round ? [`side ${step.side + 1}${part(step)}`] : [];
   return countsStitches(step) ? [...side, `${thing(step)} ${step.place + 1} of ${step.of}`] : side;
 }
 
-const thing = ({ stage }: Step): string => (stage === 'join' || stage === 'join-closing' ? 'pair' : 'stitch');
+/** Every round of the back begins inside side 1, so that side is worked in two parts. */
+function part({ stage, side, node, place: at }: Step): string {
+  if (side !== 0 || at < 0 || (stage !== 'foundation' && stage !== 'edging')) return '';
+  return node - at <= 1 ? ', first part' : ', last part';
+}
 
-const cornerThing = (step: Step): string =>
-  step.stage === 'join' ? 'pair' : step.kind === 'corner-stitch' ? 'stitch' : 'chain';
+const thing = ({ stage }: Step): string => (stage.startsWith('join') ? 'pair' : 'stitch');
+
+const cornerThing = (step: Step, made: CornerMade | undefined): string =>
+  step.stage.startsWith('join')
+    ? 'pair'
+    : step.kind === 'corner-stitch' || made === 'stitch'
+      ? 'stitch'
+      : 'chain';
 
 function ahead(step: Step): string[] {
   if (!countsStitches(step) || step.corner >= 0) return [];
+  if (step.marker) return ['marker here'];
   if (step.toMarker > 0) return [`${step.toMarker} to the next marker`];
   if (step.toCorner > 0) return [`${step.toCorner} to the corner`];
   return [];

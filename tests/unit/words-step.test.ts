@@ -1,0 +1,294 @@
+import { describe, expect, test } from 'vitest';
+import {
+  type Choices,
+  type EdgeInput,
+  type Mishap,
+  planBack,
+  readEdge,
+  type Step,
+  steps,
+} from '../../core/index.ts';
+import type { Dialect } from '../../src/state/snapshot.ts';
+import { type Said, sayStep } from '../../src/words/step.ts';
+import type { Told } from '../../src/words/telling.ts';
+import { term, wordsOnlyIn } from '../../src/words/terms.ts';
+import type { Speech } from '../../src/words/words.ts';
+
+const two = { made: 'chain', size: 2 } as const;
+const one = { made: 'stitch', size: 1 } as const;
+
+function making(input: EdgeInput, choices: Choices = {}, mishaps: Mishap[] = []): Told {
+  const edge = readEdge(input);
+  if (!edge.ok) throw new Error(JSON.stringify(edge.problems));
+  const plan = planBack(edge.value, choices);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
+  const made = steps(plan.value, mishaps);
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
+  return { plan: plan.value, steps: made.value, mishaps };
+}
+
+const square = (choices: Choices = {}, mishaps: Mishap[] = []): Told =>
+  making({ sides: [12, 12, 12, 12], corner: two, counted: 'stitches-only' }, choices, mishaps);
+
+const MAKINGS: [name: string, making: Told][] = [
+  ['a square', square()],
+  ['a rectangle', making({ sides: [18, 9, 18, 9], corner: two, counted: 'one-corner' })],
+  [
+    'three stitches in each corner',
+    making({ sides: [9, 9, 9, 9], corner: one, counted: 'stitches-only' }, { foundationCorner: one }),
+  ],
+  ['a round panel', making({ sides: [40], corner: [], counted: 'stitches-only' })],
+  [
+    'one chain in each corner',
+    making({ sides: [7, 7, 7], corner: { made: 'chain', size: 1 }, counted: 'stitches-only' }),
+  ],
+  [
+    'two edging rounds, an uneven arm',
+    square({
+      edgings: [
+        { arm: [2, 1], corner: two },
+        { arm: 1, corner: two },
+      ],
+    }),
+  ],
+  [
+    'closings that add nothing, chains that count',
+    square({ foundationStart: { counts: 1 }, foundationClosing: { adds: 0 }, edgingClosing: { adds: 0 } }),
+  ],
+  ['a stitch missed', square({}, [{ kind: 'stitch-missed', round: 'foundation', side: 1, place: 3 }])],
+];
+
+const speech = (dialect: Dialect, hand: Speech['hand'] = 'right'): Speech => ({ dialect, hand, units: 'cm' });
+
+const everyStep = (told: Told): Step[] =>
+  Array.from({ length: told.steps.length }, (_, i) => told.steps.at(i));
+
+const sentences = (said: Said): string[] =>
+  [said.act, said.where, said.check, said.caution, said.ask].filter((text) => text !== undefined);
+
+const all = (told: Told, spoken: Speech): string[] =>
+  everyStep(told).flatMap((step) => sentences(sayStep(step, told, spoken)));
+
+const holds = (text: string, word: string): boolean => new RegExp(`\\b${word}\\b`, 'i').test(text);
+
+/** The act of the first step that fits. */
+function act(told: Told, fits: (step: Step) => boolean, spoken = speech('uk')): string {
+  const step = everyStep(told).find(fits);
+  if (step === undefined) throw new Error('no such step');
+  return sayStep(step, told, spoken).act;
+}
+
+describe.each(MAKINGS)('%s', (_, told) => {
+  test.each(['uk', 'us'] as const)('acts in %s terms have 12 words at most', (dialect) => {
+    const long = everyStep(told)
+      .map((step) => sayStep(step, told, speech(dialect)).act)
+      .filter((text) => text.split(/\s+/).length > 12);
+    expect(long).toEqual([]);
+  });
+
+  test.each([
+    ['uk', 'us'],
+    ['us', 'uk'],
+  ] as const)('a sentence in %s terms holds no word of %s terms', (dialect, other) => {
+    const foreign = wordsOnlyIn(other);
+    const mixed = all(told, speech(dialect)).flatMap((text) => foreign.filter((word) => holds(text, word)));
+    expect(mixed).toEqual([]);
+  });
+
+  test('a word that both dialects have is only used for its own stitch', () => {
+    for (const step of everyStep(told)) {
+      const us = sentences(sayStep(step, told, speech('us'))).join(' ');
+      const uk = sentences(sayStep(step, told, speech('uk'))).join(' ');
+      if (step.stage === 'edging') expect(us, us).not.toContain('double crochet');
+      if (step.stage === 'foundation') expect(uk, uk).not.toContain('double crochet');
+      expect(holds(us, 'treble') || holds(us, 'dc') || holds(us, 'tr')).toBe(false);
+    }
+  });
+
+  test('sentences are plain: no exclamation mark, no software word, a full stop where one is due', () => {
+    for (const step of everyStep(told)) {
+      const said = sayStep(step, told, speech('uk'));
+      expect(said.act).toMatch(/^[A-Z0-9].*\.$/);
+      if (said.check !== undefined) expect(said.check).toMatch(/^[A-Z0-9].*\.$/);
+      if (said.caution !== undefined) expect(said.caution).toMatch(/^[A-Z].*\.$/);
+      if (said.ask !== undefined) expect(said.ask).toMatch(/^[A-Z].*\?$/);
+      expect(said.where).not.toMatch(/[.]$/);
+      expect(sentences(said).join(' ')).not.toMatch(
+        /!|\b(please|sorry|invalid|oops|required|undefined|NaN)\b/i,
+      );
+    }
+  });
+
+  test('a step that asks says a question, and no other does', () => {
+    for (const step of everyStep(told)) {
+      expect(sayStep(step, told, speech('uk')).ask !== undefined).toBe(step.asks !== undefined);
+    }
+  });
+});
+
+describe('the acts', () => {
+  const plain = square();
+  const rounded = MAKINGS[3]?.[1] as Told;
+
+  test.each<[string, Told, (step: Step) => boolean, string]>([
+    [
+      'the first treble',
+      plain,
+      (s) => s.target.loop === 'first-chain',
+      '1 foundation treble in the first chain.',
+    ],
+    [
+      'a treble',
+      plain,
+      (s) => s.kind === 'foundation-treble' && s.place === 3,
+      '1 foundation treble in the base chain of the last.',
+    ],
+    [
+      'the treble after a corner',
+      plain,
+      (s) => s.kind === 'foundation-treble' && s.side === 1,
+      '1 foundation treble in the last base chain, not the post.',
+    ],
+    [
+      'a corner chain',
+      plain,
+      (s) => s.kind === 'corner-chain' && s.place === 1,
+      'Chain 1: second of 2 for the corner.',
+    ],
+    [
+      'the closing',
+      plain,
+      (s) => s.kind === 'close-tops',
+      'Close the tops with the needle, beside the first stitch.',
+    ],
+    [
+      'before the corner',
+      plain,
+      (s) => s.target.loop === 'corner-chain',
+      '1 double crochet in the first chain of the corner.',
+    ],
+    [
+      'the hidden stitch',
+      plain,
+      (s) => s.stage === 'edging' && s.side === 1 && s.place === 1,
+      '1 double crochet in the hidden first stitch, back loop.',
+    ],
+    [
+      'an edging stitch',
+      plain,
+      (s) => s.stage === 'edging' && s.side === 1 && s.place === 4,
+      '1 double crochet, back loop only.',
+    ],
+    [
+      'a pair',
+      plain,
+      (s) => s.kind === 'slip-stitch' && s.corner < 0,
+      '1 slip stitch through the inner 2 loops.',
+    ],
+    [
+      'a corner pair',
+      plain,
+      (s) => s.kind === 'slip-stitch' && s.corner >= 0,
+      '1 slip stitch through both first corner chains.',
+    ],
+    ['pins on a round panel', rounded, (s) => s.kind === 'cloth-centres', 'Pin the 4 quarters first.'],
+  ])('%s', (_, told, fits, words) => {
+    expect(act(told, fits)).toBe(words);
+  });
+
+  test('the second arm goes in the second chain', () => {
+    const arms = everyStep(plain).filter(
+      (step) => step.target.loop === 'corner-chain' && step.stage === 'edging',
+    );
+    const said = arms.slice(0, 2).map((step) => sayStep(step, plain, speech('us')).act);
+    expect(said).toEqual([
+      '1 single crochet in the first chain of the corner.',
+      '1 single crochet in the second chain of the corner.',
+    ]);
+  });
+
+  test('arms beside a corner stitch say so, and the stitch after them is the hidden one', () => {
+    const told = MAKINGS[2]?.[1] as Told;
+    const corner = everyStep(told).find((step) => step.kind === 'corner-stitch' && step.stage === 'edging');
+    const around = [-1, 1, 2].map(
+      (by) => sayStep(told.steps.at((corner?.index ?? 0) + by), told, speech('uk')).act,
+    );
+    expect(around).toEqual([
+      '1 double crochet in the corner stitch.',
+      '1 double crochet in the corner stitch.',
+      '1 double crochet in the hidden first stitch, back loop.',
+    ]);
+  });
+
+  test('the closing says what it does to the count', () => {
+    const closing = (told: Told): string | undefined =>
+      sayStep(everyStep(told).find((step) => step.kind === 'close-tops') as Step, told, speech('uk')).check;
+    expect(closing(plain)).toBe(`This makes the ${plain.plan.foundation.sides[0]}th stitch of side 1.`);
+    expect(closing(rounded)).toBe('This makes the 40th stitch.');
+    expect(closing(MAKINGS[6]?.[1] as Told)).toBe('This closing makes no stitch of its own.');
+  });
+
+  test('only direction words change with the hand', () => {
+    const right = all(plain, speech('uk', 'right'));
+    const left = all(plain, speech('uk', 'left'));
+    const differing = right.filter((text, i) => text !== left[i]);
+    expect(differing.length).toBeGreaterThan(0);
+    expect(right.map((text) => text.replace(/\bleft\b/g, 'right'))).toEqual(
+      left.map((text) => text.replace(/\bleft\b/g, 'right')),
+    );
+  });
+
+  test('cushion and pad in UK terms, pillow and pillow form in US terms', () => {
+    const pad = everyStep(plain).find((step) => step.kind === 'pad-in') as Step;
+    expect(sayStep(pad, plain, speech('uk')).act).toContain(term('cushion-pad', 'uk'));
+    expect(sayStep(pad, plain, speech('us')).act).toContain(term('cushion-pad', 'us'));
+    expect(sayStep(pad, plain, speech('us')).caution).toBe(
+      "Keep the finished pillow out of a baby's sleeping place.",
+    );
+  });
+});
+
+describe('where', () => {
+  const told = making({ sides: [60, 40, 60, 40], corner: two, counted: 'stitches-only' });
+  const where = (fits: (step: Step) => boolean): string =>
+    sayStep(everyStep(told).find(fits) as Step, told, speech('uk')).where;
+
+  test.each<[string, (step: Step) => boolean]>([
+    [
+      'Edging · side 2 · stitch 31 of 40 · 9 to the next marker',
+      (s) => s.stage === 'edging' && s.side === 1 && s.place === 30,
+    ],
+    [
+      'Edging · side 2 · stitch 40 of 40 · marker here',
+      (s) => s.stage === 'edging' && s.side === 1 && s.place === 39,
+    ],
+    [
+      'Foundation · side 1, first part · stitch 1 of 29 · 9 to the next marker',
+      (s) => s.kind === 'foundation-treble',
+    ],
+    [
+      'Foundation · corner 1 · chain 2 of 2',
+      (s) => s.stage === 'foundation' && s.corner === 0 && s.place === 1,
+    ],
+    ['Join · corner 1 · pair 1 of 2', (s) => s.kind === 'slip-stitch' && s.corner === 0],
+    ['Closing the foundation · side 1', (s) => s.kind === 'close-tops'],
+    ['Cloth', (s) => s.kind === 'sew-out'],
+    ['Finished', (s) => s.kind === 'finished'],
+  ])('%s', (words, fits) => {
+    expect(where(fits)).toBe(words);
+  });
+
+  test('with several edging rounds the stage says which', () => {
+    const several = MAKINGS[5]?.[1] as Told;
+    const second = everyStep(several).find((step) => step.stage === 'edging' && step.edging === 1) as Step;
+    expect(sayStep(second, several, speech('uk')).where).toMatch(/^Edging 2 of 2/);
+  });
+
+  test('a step that carries out a mishap says so', () => {
+    const mishap = MAKINGS[7]?.[1] as Told;
+    const step = everyStep(mishap).find((candidate) => candidate.mishap !== undefined) as Step;
+    expect(sayStep(step, mishap, speech('uk')).check).toBe(
+      'The recipe does not ask for this: it is a mishap.',
+    );
+  });
+});
