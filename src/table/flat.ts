@@ -1,0 +1,147 @@
+/**
+ * The painter without a GPU: the same draw list on a 2D canvas. It also paints the printed picture.
+ */
+import { paintLayers } from './brush.ts';
+import { isEmpty, overlaps, shownBox } from './camera.ts';
+import { cellLayers, cellPlan } from './cells.ts';
+import { chunksOf, chunksWithin } from './chunks.ts';
+import { atLeast, LEAST_CORNER_PX, LEAST_TELLING_PX, levelOf, showsAt, tellingMarks } from './detail.ts';
+import type { Part } from './draw-list.ts';
+import type { Inks } from './inks.ts';
+import { leftOf, measureWords, paintWords } from './lettering.ts';
+import { growthScale, type Painter, type ViewFrame } from './painter.ts';
+import { ribbonStrokes, tickStrokes } from './ribbons.ts';
+import { signShape } from './signs.ts';
+import { type Stamp, stampOf } from './stamps.ts';
+import type { Stroke } from './strokes.ts';
+import { anchorOf, labelWords } from './words.ts';
+
+/** Opens the painter on a 2D canvas of its own. */
+export function openFlatPainter(firstInks: Inks): Painter {
+  let inks = firstInks;
+  let density = 1;
+  const canvas = document.createElement('canvas');
+  const context = canvas.getContext('2d', { alpha: false })!;
+  return {
+    kind: 'flat',
+    canvas,
+    resize(width, height, nextDensity) {
+      density = nextDensity;
+      canvas.width = Math.max(1, Math.round(width * density));
+      canvas.height = Math.max(1, Math.round(height * density));
+      canvas.style.setProperty('width', `${width}px`);
+      canvas.style.setProperty('height', `${height}px`);
+    },
+    setInks(next) {
+      inks = next;
+    },
+    paint(frames) {
+      context.setTransform(1, 0, 0, 1, 0, 0);
+      context.fillStyle = inks.paper;
+      context.fillRect(0, 0, canvas.width, canvas.height);
+      for (const frame of frames) paintView(context, frame, inks, density);
+    },
+    destroy() {
+      canvas.remove();
+      canvas.width = canvas.height = 0;
+    },
+  };
+}
+
+/** Paints one view into its region; `density` is canvas px a CSS px. */
+export function paintView(
+  context: CanvasRenderingContext2D,
+  frame: ViewFrame,
+  inks: Inks,
+  density: number,
+): void {
+  const { region, camera, view } = frame;
+  if (isEmpty(region)) return;
+  context.save();
+  context.setTransform(density, 0, 0, density, 0, 0);
+  context.beginPath();
+  context.rect(region.x, region.y, region.width, region.height);
+  context.clip();
+  context.fillStyle = frame.ground ?? (view.id === 'close' ? inks.raised : inks.paper);
+  context.fillRect(region.x, region.y, region.width, region.height);
+  const scale = camera.px * density;
+  const toView = () =>
+    context.setTransform(
+      scale,
+      0,
+      0,
+      scale,
+      (region.x + region.width / 2 - camera.x * camera.px) * density,
+      (region.y + region.height / 2 - camera.y * camera.px) * density,
+    );
+  toView();
+  for (const part of [...view.parts].sort((one, other) => one.layer - other.layer)) {
+    paintPart(context, part, frame, inks);
+  }
+  const shapes = frame.signs.map((sign) => signShape(sign, inks, camera.px));
+  for (const shape of shapes) for (const stroke of shape.strokes) paintStroke(context, stroke, camera.px);
+  context.setTransform(density, 0, 0, density, 0, 0);
+  const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
+  for (const one of words) {
+    const at = anchorOf(one, camera, region);
+    paintWords(context, one, inks, at.x + leftOf(one, measureWords(context, one).width), at.y);
+  }
+  context.restore();
+}
+
+function paintPart(context: CanvasRenderingContext2D, part: Part, frame: ViewFrame, inks: Inks): void {
+  const { camera, region } = frame;
+  const box = shownBox(camera, region, 40);
+  if (!showsAt(part, camera.px) || !overlaps(part.bounds, box)) return;
+  const level = levelOf(part, camera.px);
+  if (level === 'ribbon') {
+    for (const stroke of ribbonStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
+    for (const stroke of tickStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
+    const { corners, looks } = tellingMarks(part.marks);
+    const paintAll = (indices: readonly number[], leastPx: number) => {
+      for (const index of indices) {
+        paintStamp(context, stampOf(part, index, 'small', atLeast(leastPx, camera.px)), inks);
+      }
+    };
+    paintAll(corners, LEAST_CORNER_PX);
+    paintAll(looks, LEAST_TELLING_PX);
+    return;
+  }
+  const { growth } = frame;
+  const chunks = chunksOf(part.marks);
+  for (const number of chunksWithin(chunks, box)) {
+    const { first, count } = chunks[number]!;
+    for (let index = first; index < first + count; index++) {
+      const growing = growth?.part === part.key && index >= growth.from && index < growth.to;
+      const swell = growing ? growthScale(growth.share) : 1;
+      paintStamp(context, stampOf(part, index, level, swell), inks);
+    }
+  }
+}
+
+function paintStamp(context: CanvasRenderingContext2D, stamp: Stamp, inks: Inks): void {
+  const { layers, tone } = cellLayers(cellPlan(stamp.cell));
+  context.save();
+  context.translate(stamp.x, stamp.y);
+  context.rotate(stamp.angle);
+  context.scale(stamp.sx, stamp.sy);
+  paintLayers(context, layers, inks.tones[tone]!);
+  context.restore();
+}
+
+function paintStroke(context: CanvasRenderingContext2D, stroke: Stroke, px: number): void {
+  const { points } = stroke;
+  context.beginPath();
+  for (let index = 0; index < points.length; index += 2) context.lineTo(points[index]!, points[index + 1]!);
+  if (stroke.closed || stroke.filled) context.closePath();
+  if (stroke.filled) {
+    context.fillStyle = stroke.colour;
+    context.fill();
+    return;
+  }
+  context.lineCap = context.lineJoin = 'round';
+  context.setLineDash([]);
+  context.lineWidth = stroke.widthPx / px;
+  context.strokeStyle = stroke.colour;
+  context.stroke();
+}

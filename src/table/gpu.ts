@@ -1,0 +1,220 @@
+/**
+ * The painter on the GPU: one canvas, one context, each view in its own viewport. Panning changes one
+ * transform a view; a step changes a few particles; nothing runs between two paintings.
+ */
+import 'pixi.js/unsafe-eval';
+import 'pixi.js/particle-container';
+import {
+  Container,
+  type ParticleContainer,
+  Rectangle,
+  type RenderOptions,
+  Ticker,
+  WebGLRenderer,
+} from 'pixi.js';
+import { openAtlas } from './atlas.ts';
+import { type Camera, isEmpty, type Rect } from './camera.ts';
+import type { Part, SceneView } from './draw-list.ts';
+import { fillLines, lineContainer } from './gpu-lines.ts';
+import { drop, holdPart, type PartOnGpu, showPart } from './gpu-part.ts';
+import { holdWords, type WordsOnGpu } from './gpu-words.ts';
+import type { Inks } from './inks.ts';
+import type { Painter, ViewFrame } from './painter.ts';
+import { signShape } from './signs.ts';
+import type { Stroke } from './strokes.ts';
+import { labelWords, type Words } from './words.ts';
+
+type ViewOnGpu = {
+  root: Container;
+  ground: ParticleContainer;
+  world: Container;
+  parts: Map<string, PartOnGpu>;
+  signs: ParticleContainer;
+  wordsLayer: Container;
+  words: WordsOnGpu;
+  /** What `signs` was filled from. */
+  filled: { signs: unknown; px: number; generation: number; strokes: Stroke[]; words: Words[] } | null;
+};
+
+/** Texture px a stitch width of the near drawing, by density of the screen. */
+const fullUnit = (density: number): number => (density > 1.4 ? 160 : 112);
+
+/**
+ * Opens the painter on a canvas of its own.
+ * @throws where the browser has no WebGL.
+ */
+export async function openGpuPainter(firstInks: Inks, firstDensity: number): Promise<Painter> {
+  let inks = firstInks;
+  let density = firstDensity;
+  const renderer = new WebGLRenderer();
+  await renderer.init({
+    resolution: density,
+    autoDensity: true,
+    antialias: false,
+    backgroundColor: inks.paper,
+    manageImports: false,
+    gcActive: false,
+    clearBeforeRender: false,
+    preferWebGLVersion: 2,
+  });
+  // The renderer's own housekeeping would ask for a frame for ever.
+  Ticker.system.autoStart = false;
+  Ticker.system.stop();
+
+  let atlas = openAtlas(inks, fullUnit(density));
+  const views = new Map<SceneView['id'], ViewOnGpu>();
+  const empty = new Container();
+
+  function viewFor(id: SceneView['id']): ViewOnGpu {
+    const known = views.get(id);
+    if (known !== undefined) return known;
+    const root = new Container();
+    const world = new Container();
+    const [ground, signs] = [lineContainer(), lineContainer()];
+    const wordsLayer = new Container();
+    root.addChild(ground, world, wordsLayer);
+    const words = holdWords(
+      wordsLayer,
+      () => inks,
+      () => density,
+    );
+    const view = { root, ground, world, parts: new Map(), signs, wordsLayer, words, filled: null };
+    world.addChild(signs);
+    views.set(id, view);
+    return view;
+  }
+
+  function show(frame: ViewFrame): void {
+    const view = viewFor(frame.view.id);
+    const { camera, region } = frame;
+    view.world.scale.set(camera.px);
+    view.world.position.set(
+      region.width / 2 - camera.x * camera.px,
+      region.height / 2 - camera.y * camera.px,
+    );
+    matchParts(view, frame.view.parts);
+    for (const part of frame.view.parts) {
+      const growth = frame.growth?.part === part.key ? frame.growth : null;
+      showPart(view.parts.get(part.key)!, part, camera, region, atlas, inks, growth);
+    }
+    showSigns(view, frame);
+    const labels = labelWords(frame.view.labels, camera.px);
+    view.words.show([...labels, ...view.filled!.words], camera, region);
+    showGround(view, frame.view.id, region);
+  }
+
+  /** The close-up lies on raised paper; the whole on the table itself, which the clearing paints. */
+  function showGround(view: ViewOnGpu, id: SceneView['id'], region: Rect): void {
+    view.ground.visible = id === 'close';
+    if (!view.ground.visible) return;
+    // Beyond the viewport on every side, so that the soft rim of the box stays outside.
+    const points = [-4, region.height / 2, region.width + 4, region.height / 2];
+    fillLines(
+      view.ground,
+      [{ points, widthPx: region.height + 8, colour: inks.raised }],
+      atlas,
+      1,
+      0,
+      0,
+      false,
+    );
+  }
+
+  function showSigns(view: ViewOnGpu, { signs, camera }: ViewFrame): void {
+    const { filled } = view;
+    const generation = atlas.generation();
+    if (filled?.signs === signs && filled.px === camera.px && filled.generation === generation) return;
+    const shapes = signs.map((sign) => signShape(sign, inks, camera.px));
+    const strokes = shapes.flatMap((shape) => shape.strokes);
+    const origin = originOf(signs.length > 0 ? strokes : [], camera);
+    view.signs.position.set(origin.x, origin.y);
+    fillLines(view.signs, strokes, atlas, camera.px, origin.x, origin.y);
+    view.filled = {
+      signs,
+      px: camera.px,
+      generation,
+      strokes,
+      words: shapes.flatMap((shape) => shape.words),
+    };
+  }
+
+  function render(container: Container, region: Rect): void {
+    // A frame sets the viewport, and what lies outside a viewport is clipped: no mask is needed.
+    const frame = new Rectangle(region.x, region.y, region.width, region.height);
+    renderer.render({ container, frame, clear: false } as RenderOptions);
+  }
+
+  function forget(): void {
+    for (const view of views.values()) {
+      view.words.clear();
+      view.filled = null;
+      for (const part of view.parts.values()) drop(part);
+    }
+  }
+
+  return {
+    kind: 'gpu',
+    canvas: renderer.canvas as HTMLCanvasElement,
+    resize(width, height, nextDensity) {
+      if (nextDensity !== density) {
+        density = nextDensity;
+        forget();
+        atlas.destroy();
+        atlas = openAtlas(inks, fullUnit(density));
+        for (const view of views.values()) for (const part of view.parts.values()) part.generation = -1;
+      }
+      renderer.resize(Math.max(1, width), Math.max(1, height), density);
+    },
+    setInks(next) {
+      inks = next;
+      renderer.background.color = next.paper;
+      forget();
+      atlas.setInks(next);
+    },
+    paint(frames) {
+      const shown = frames.filter((frame) => !isEmpty(frame.region));
+      let generation: number;
+      do {
+        generation = atlas.generation();
+        for (const frame of shown) show(frame);
+      } while (generation !== atlas.generation());
+      atlas.upload();
+      renderer.render({ container: empty, clear: true });
+      for (const frame of shown) render(views.get(frame.view.id)!.root, frame.region);
+    },
+    destroy() {
+      forget();
+      for (const view of views.values()) view.root.destroy({ children: true });
+      views.clear();
+      atlas.destroy();
+      renderer.destroy({ removeView: true });
+    },
+  };
+}
+
+/** Keeps the holders of parts that have not changed, in paint order, and lets go of the others. */
+function matchParts(view: ViewOnGpu, parts: readonly Part[]): void {
+  const wanted = new Map(parts.map((part) => [part.key, part]));
+  for (const [key, holder] of view.parts) {
+    const part = wanted.get(key);
+    if (part !== undefined && part.revision === holder.part.revision) continue;
+    drop(holder);
+    holder.container.destroy();
+    view.parts.delete(key);
+  }
+  const ordered = [...parts].sort((one, other) => one.layer - other.layer);
+  let changed = false;
+  for (const part of ordered) {
+    if (view.parts.has(part.key)) continue;
+    view.parts.set(part.key, holdPart(part));
+    changed = true;
+  }
+  if (!changed) return;
+  for (const part of ordered) view.world.addChild(view.parts.get(part.key)!.container);
+  view.world.addChild(view.signs);
+}
+
+/** A place near all strokes that are shown, so that single precision is enough. */
+function originOf(strokes: readonly Stroke[], camera: Camera): { x: number; y: number } {
+  return strokes.length === 0 ? { x: 0, y: 0 } : { x: camera.x, y: camera.y };
+}

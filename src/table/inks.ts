@@ -1,0 +1,92 @@
+/**
+ * The colours a glyph is painted in, worked out once from theme and yarns for each tone.
+ */
+import { luminance, mix, towardsContrast } from '../theme/colour.ts';
+import { MARK_CONTRAST, markInk, type Theme, textInk, type Yarns } from '../theme/theme.ts';
+import { Tone, type ToneCode } from './draw-list.ts';
+
+/** What a path of a glyph is filled or drawn with. */
+export type Role =
+  | 'body' // the yarn itself
+  | 'near' // the loop towards the maker: a little darker
+  | 'far' // the loop away from the maker: a little lighter
+  | 'fold' // where yarn dives under yarn
+  | 'glow' // where the lamp catches it
+  | 'line' // outline, 3:1 on paper
+  | 'pale' // inside of a stitch still to come
+  | 'ghost' // outline of a stitch still to come, 3:1 on paper
+  | 'ink'
+  | 'gap'
+  | 'paper';
+
+export type Ink = Record<Role, string> & {
+  /** Words in this tone, 4.5:1 on every paper. */
+  text: string;
+};
+
+/** One ink for each tone, by its code, and the papers beneath. */
+export type Inks = { tones: Ink[]; paper: string; raised: string; ink: string; muted: string; line: string };
+
+const TONE_COUNT = Object.keys(Tone).length;
+
+function yarnInk(yarn: string, theme: Theme): Ink {
+  // Deep yarns lose their folds in black, pale ones their lights in white: shift both by what is left.
+  const light = luminance(yarn);
+  const papers = [theme.paper, theme.raised];
+  const body = yarn;
+  return {
+    body,
+    near: mix(yarn, '#1a1410', 0.1 + 0.08 * light),
+    far: mix(yarn, '#fffaf0', 0.16 + 0.1 * (1 - light)),
+    fold: mix(yarn, '#140f0c', 0.42),
+    glow: mix(yarn, '#fffaf0', 0.48),
+    line: markInk(yarn, theme),
+    pale: mix(theme.raised, yarn, theme.name === 'light' ? 0.12 : 0.16),
+    ghost: towardsContrast(mix(yarn, theme.paper, 0.25), theme.ink, papers, MARK_CONTRAST + 0.05),
+    ink: theme.ink,
+    gap: theme.gap,
+    paper: theme.paper,
+    text: textInk(yarn, theme),
+  };
+}
+
+function plainInk(colour: string, text: string, theme: Theme): Ink {
+  return {
+    body: colour,
+    near: colour,
+    far: colour,
+    fold: colour,
+    glow: colour,
+    line: colour,
+    pale: theme.raised,
+    ghost: theme.edge,
+    ink: theme.ink,
+    gap: theme.gap,
+    paper: theme.paper,
+    text,
+  };
+}
+
+/** All inks of a theme with the person's yarns. */
+export function mixInks(theme: Theme, yarns: Yarns): Inks {
+  const tones = new Array<Ink>(TONE_COUNT);
+  const put = (tone: ToneCode, ink: Ink) => {
+    tones[tone] = ink;
+  };
+  put(Tone.front, yarnInk(yarns.front, theme));
+  put(Tone.edging, yarnInk(yarns.edging, theme));
+  put(Tone.foundation, yarnInk(yarns.foundation, theme));
+  put(Tone.ink, plainInk(theme.ink, theme.ink, theme));
+  put(Tone.muted, plainInk(theme.muted, theme.muted, theme));
+  put(Tone.gap, plainInk(theme.gap, theme.gapText, theme));
+  put(Tone.paper, plainInk(theme.raised, theme.raised, theme));
+  put(Tone.marker, plainInk(theme.marker, theme.marker, theme));
+  return {
+    tones,
+    paper: theme.paper,
+    raised: theme.raised,
+    ink: theme.ink,
+    muted: theme.muted,
+    line: theme.line,
+  };
+}

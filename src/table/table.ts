@@ -1,0 +1,414 @@
+/**
+ * The table: draws any scene on one canvas in two views, and tells what a hand does on it. It knows shapes,
+ * tones and places; what they mean is its caller's.
+ *
+ * Frames are drawn only when something has changed, at most one an animation frame.
+ */
+import { THEMES, type ThemeName, type Yarns } from '../theme/theme.ts';
+import { between, type Camera, contains, isEmpty, type Rect } from './camera.ts';
+import type { Part, Scene, SceneView, Sign, Spot } from './draw-list.ts';
+import { pngOf, svgOf } from './export.ts';
+import { openFlatPainter } from './flat.ts';
+import { listen } from './gestures.ts';
+import { mixInks } from './inks.ts';
+import { follow, type Looking, panned, wantedCamera, zoomed } from './looking.ts';
+import { isOver, type Motion, STEP_MS, shareOf, wantsLessMotion } from './motion.ts';
+import type { Growth, Painter, ViewFrame } from './painter.ts';
+import { anyMoved, signsBetween } from './sign-motion.ts';
+import { boxIn, spotIn } from './spots.ts';
+import { fontOf } from './words.ts';
+
+export type ViewId = SceneView['id'];
+
+export type TableOptions = {
+  theme: ThemeName;
+  yarns: Yarns;
+  /** What each view is called for someone who does not see it. Without names the views take no focus. */
+  names?: Record<ViewId, string>;
+  /** The pointer is over another mark, or over none. */
+  onPoint?: (spot: Spot | null) => void;
+  /** A mark was tapped or clicked. */
+  onChoose?: (spot: Spot) => void;
+  /** A hand moved a view: its new centre in world units and CSS px a stitch. */
+  onMoved?: (view: ViewId, centre: { x: number; y: number }, px: number) => void;
+  /** Leave the GPU alone; for tests and machines that ask for it. */
+  flat?: boolean;
+};
+
+export type Table = {
+  draw(scene: Scene): void;
+  setTheme(theme: ThemeName, yarns: Yarns): void;
+  /** Where the two views lie, in CSS px within the host. A view of no size is not drawn. */
+  setRegions(regions: Record<ViewId, Rect>): void;
+  setNames(names: Record<ViewId, string>): void;
+  zoom(view: ViewId, factor: number): void;
+  /** Moves the drawing by CSS px. */
+  pan(view: ViewId, dx: number, dy: number): void;
+  /** Goes back to where the scene asks the view to look. */
+  fit(view: ViewId): void;
+  /** Looks at a place in the world, keeping the zoom: for following a focus by keyboard. */
+  lookAt(view: ViewId, x: number, y: number): void;
+  /** The nearest mark to a point in CSS px within the host. */
+  spotAt(x: number, y: number): Spot | null;
+  /** Rectangle around a mark in CSS px within the host. */
+  boxOf(spot: Spot): Rect | null;
+  /** All of a view, as it is fitted, as a picture. */
+  exportSvg(view: ViewId, title: string): string;
+  exportPng(view: ViewId, widthPx: number): Promise<Blob>;
+  /** `gpu`, or `flat` where the browser has none. */
+  readonly painter: Painter['kind'];
+  /** Frames drawn so far; for tests that nothing is drawn in vain. */
+  frames(): number;
+  destroy(): void;
+};
+
+type ViewState = {
+  id: ViewId;
+  pad: HTMLElement;
+  region: Rect;
+  scene: SceneView | null;
+  looking: Looking | null;
+  /** Camera and signs as drawn last, and the motion away from them. */
+  from: { camera: Camera; signs: readonly Sign[] } | null;
+  growth: Omit<Growth, 'share'> | null;
+  motion: Motion | null;
+  /** What a cancelled drag goes back to. */
+  held: Looking | null;
+};
+
+const NOWHERE: Rect = { x: 0, y: 0, width: 0, height: 0 };
+/** More new marks than this at once are a jump, not a step. */
+const MOST_GROWING = 6;
+const VIEWS: readonly ViewId[] = ['whole', 'close'];
+
+/**
+ * Opens a table in `host`, which it fills. Waits for the typeface, so that no number changes its shape.
+ * Draws with the GPU where there is one and on a 2D canvas where there is none.
+ */
+export async function openTable(host: HTMLElement, options: TableOptions): Promise<Table> {
+  let theme = THEMES[options.theme];
+  let inks = mixInks(theme, options.yarns);
+  let drawn = 0;
+  let request = 0;
+  let pointed: Spot | null = null;
+  let closed = false;
+  await Promise.allSettled([document.fonts.load(fontOf(16, false)), document.fonts.load(fontOf(16, true))]);
+  const painter = await openPainter();
+  place(painter.canvas);
+  painter.canvas.setAttribute('aria-hidden', 'true');
+  if (getComputedStyle(host).position === 'static') host.style.setProperty('position', 'relative');
+  host.append(painter.canvas);
+
+  const states = new Map<ViewId, ViewState>(VIEWS.map((id) => [id, makeState(id)]));
+  const stopListening = VIEWS.map((id) => listen(stateOf(id).pad, id, () => stateOf(id).region, hand()));
+  const stopped = new AbortController();
+  const sizes = new ResizeObserver(resize);
+  sizes.observe(host);
+  watchDensity();
+  painter.canvas.addEventListener('webglcontextrestored', schedule, { signal: stopped.signal });
+  if (options.names !== undefined) setNames(options.names);
+  resize();
+
+  async function openPainter(): Promise<Painter> {
+    if (options.flat !== true) {
+      try {
+        const { openGpuPainter } = await import('./gpu.ts');
+        return await openGpuPainter(inks, devicePixelRatio);
+      } catch {
+        // No WebGL here: the flat painter draws the same, a little slower.
+      }
+    }
+    return openFlatPainter(inks);
+  }
+
+  function stateOf(id: ViewId): ViewState {
+    return states.get(id)!;
+  }
+
+  function makeState(id: ViewId): ViewState {
+    const pad = document.createElement('div');
+    place(pad);
+    pad.dataset.view = id;
+    pad.style.setProperty('touch-action', 'pan-y');
+    pad.hidden = true;
+    host.append(pad);
+    return {
+      id,
+      pad,
+      region: NOWHERE,
+      scene: null,
+      looking: null,
+      from: null,
+      growth: null,
+      motion: null,
+      held: null,
+    };
+  }
+
+  // --- Frames --------------------------------------------------------------------------------------
+
+  function schedule(): void {
+    if (request === 0 && !closed) request = requestAnimationFrame(paint);
+  }
+
+  function paint(now: number): void {
+    request = 0;
+    const frames = VIEWS.flatMap((id) => frameOf(stateOf(id), now));
+    painter.paint(frames);
+    drawn++;
+    for (const id of VIEWS) {
+      const state = stateOf(id);
+      if (state.motion === null) continue;
+      if (isOver(state.motion, now)) settle(state);
+      schedule();
+    }
+  }
+
+  function settle(state: ViewState): void {
+    state.motion = null;
+    state.from = null;
+    state.growth = null;
+  }
+
+  function frameOf(state: ViewState, now: number): ViewFrame[] {
+    const { scene, looking, region } = state;
+    if (scene === null || looking === null || isEmpty(region)) return [];
+    const share = state.motion === null ? 1 : shareOf(state.motion, now);
+    const { from } = state;
+    return [
+      {
+        view: scene,
+        region,
+        camera: from === null ? looking.camera : between(from.camera, looking.camera, share),
+        signs: from === null ? scene.signs : signsBetween(from.signs, scene.signs, share),
+        growth: state.growth === null || share >= 1 ? null : { ...state.growth, share },
+      },
+    ];
+  }
+
+  // --- Scenes --------------------------------------------------------------------------------------
+
+  function draw(scene: Scene): void {
+    for (const view of scene.views) {
+      const state = stateOf(view.id);
+      const before = state.scene;
+      const shownNow = frameOf(state, performance.now())[0];
+      state.scene = view;
+      if (isEmpty(state.region)) continue;
+      state.looking = follow(state.looking, before, view, state.region);
+      touchAction(state);
+      move(state, before, shownNow);
+    }
+    schedule();
+  }
+
+  /** Starts the motion from what is shown now to the new state, where there is something to move. */
+  function move(state: ViewState, before: SceneView | null, shownNow: ViewFrame | undefined): void {
+    settle(state);
+    if (before === null || shownNow === undefined || wantsLessMotion()) return;
+    const { scene, looking, region } = state;
+    const way = travel(shownNow.camera, looking!.camera, region);
+    if (way > 1.2) return;
+    const growth = growthOf(before.parts, scene!.parts);
+    if (way === 0 && growth === null && !anyMoved(shownNow.signs, scene!.signs)) return;
+    state.from = { camera: shownNow.camera, signs: shownNow.signs };
+    state.growth = growth;
+    state.motion = { start: performance.now(), length: STEP_MS };
+  }
+
+  function setRegions(regions: Record<ViewId, Rect>): void {
+    for (const id of VIEWS) {
+      const state = stateOf(id);
+      state.region = regions[id];
+      state.pad.hidden = isEmpty(state.region);
+      const { x, y, width, height } = state.region;
+      for (const [name, value] of Object.entries({ left: x, top: y, width, height })) {
+        state.pad.style.setProperty(name, `${value}px`);
+      }
+      refit(state);
+    }
+    schedule();
+  }
+
+  /** Looks anew after the region changed; what a hand chose stays. */
+  function refit(state: ViewState): void {
+    if (state.scene === null || isEmpty(state.region)) return;
+    settle(state);
+    state.looking = follow(state.looking, state.scene, state.scene, state.region);
+    touchAction(state);
+  }
+
+  /** A view that shows all of itself lets a finger scroll the page; one that is zoomed in keeps it. */
+  function touchAction({ pad, id, looking }: ViewState): void {
+    const own = id === 'whole' && looking?.zoomed === true;
+    pad.style.setProperty('touch-action', own ? 'none' : 'pan-y');
+  }
+
+  // --- Hand ----------------------------------------------------------------------------------------
+
+  function byHand(id: ViewId, change: (looking: Looking, view: SceneView, region: Rect) => Looking): void {
+    const state = stateOf(id);
+    if (state.scene === null || state.looking === null || isEmpty(state.region)) return;
+    settle(state);
+    state.looking = change(state.looking, state.scene, state.region);
+    touchAction(state);
+    schedule();
+    const { x, y, px } = state.looking.camera;
+    options.onMoved?.(id, { x, y }, px);
+  }
+
+  function pan(id: ViewId, dx: number, dy: number): void {
+    byHand(id, (looking, view) => panned(looking, view, dx, dy));
+  }
+
+  function zoomAt(id: ViewId, factor: number, x: number, y: number): void {
+    byHand(id, (looking, view, region) => zoomed(looking, view, region, factor, x, y));
+  }
+
+  function zoom(id: ViewId, factor: number): void {
+    const { region } = stateOf(id);
+    zoomAt(id, factor, region.x + region.width / 2, region.y + region.height / 2);
+  }
+
+  function fit(id: ViewId): void {
+    byHand(id, (_looking, view, region) => ({
+      camera: wantedCamera(view, region),
+      panned: false,
+      zoomed: false,
+    }));
+  }
+
+  function lookAt(id: ViewId, x: number, y: number): void {
+    byHand(id, (looking) => ({
+      ...looking,
+      camera: { ...looking.camera, x, y: id === 'close' ? looking.camera.y : y },
+      panned: true,
+    }));
+  }
+
+  function point(spot: Spot | null): void {
+    if (sameSpot(spot, pointed)) return;
+    pointed = spot;
+    options.onPoint?.(spot);
+  }
+
+  function hand(): Parameters<typeof listen>[3] {
+    return {
+      pan,
+      zoom: zoomAt,
+      fit,
+      choose(_view, x, y) {
+        const spot = spotAt(x, y);
+        if (spot !== null) options.onChoose?.(spot);
+      },
+      point: (_view, at) => point(at === null ? null : spotAt(at.x, at.y)),
+      begin(id) {
+        stateOf(id).held = stateOf(id).looking;
+      },
+      cancel(id) {
+        const { held } = stateOf(id);
+        if (held !== null) byHand(id, () => held);
+      },
+    };
+  }
+
+  function spotAt(x: number, y: number): Spot | null {
+    for (const id of VIEWS) {
+      const { scene, looking, region } = stateOf(id);
+      if (scene === null || looking === null || !contains(region, x, y)) continue;
+      return spotIn(scene, looking.camera, region, x, y);
+    }
+    return null;
+  }
+
+  function boxOf(spot: Spot): Rect | null {
+    const { scene, looking, region } = stateOf(spot.view);
+    return scene === null || looking === null ? null : boxIn(scene, looking.camera, region, spot);
+  }
+
+  // --- Host ----------------------------------------------------------------------------------------
+
+  function resize(): void {
+    painter.resize(host.clientWidth, host.clientHeight, devicePixelRatio);
+    // Resizing clears a canvas: paint at once, or it would flash.
+    if (request !== 0) cancelAnimationFrame(request);
+    paint(performance.now());
+  }
+
+  function watchDensity(): void {
+    const query = matchMedia(`(resolution: ${devicePixelRatio}dppx)`);
+    const changed = () => {
+      resize();
+      watchDensity();
+    };
+    query.addEventListener('change', changed, { once: true, signal: stopped.signal });
+  }
+
+  function setNames(names: Record<ViewId, string>): void {
+    for (const id of VIEWS) {
+      const { pad } = stateOf(id);
+      pad.tabIndex = 0;
+      pad.setAttribute('role', 'group');
+      pad.setAttribute('aria-label', names[id]);
+    }
+  }
+
+  return {
+    draw,
+    setTheme(name, yarns) {
+      theme = THEMES[name];
+      inks = mixInks(theme, yarns);
+      painter.setInks(inks);
+      schedule();
+    },
+    setRegions,
+    setNames,
+    zoom,
+    pan,
+    fit,
+    lookAt,
+    spotAt,
+    boxOf,
+    exportSvg: (id, title) => svgOf(stateOf(id).scene, inks, title),
+    exportPng: (id, widthPx) => pngOf(stateOf(id).scene, inks, widthPx),
+    painter: painter.kind,
+    frames: () => drawn,
+    destroy() {
+      closed = true;
+      cancelAnimationFrame(request);
+      sizes.disconnect();
+      stopped.abort();
+      for (const stop of stopListening) stop();
+      for (const id of VIEWS) stateOf(id).pad.remove();
+      painter.destroy();
+      painter.canvas.remove();
+    },
+  };
+}
+
+/** Puts an element at the top left of the host, out of the flow. */
+function place(element: HTMLElement): void {
+  for (const [name, value] of Object.entries({ position: 'absolute', left: '0', top: '0' })) {
+    element.style.setProperty(name, value);
+  }
+}
+
+/** How far a camera travels, in widths of the region. */
+function travel(from: Camera, to: Camera, region: Rect): number {
+  const way = Math.hypot(to.x - from.x, to.y - from.y) * Math.max(from.px, to.px);
+  return way / Math.max(region.width, 1) + Math.abs(Math.log2(to.px / from.px)) / 4;
+}
+
+/** Marks made between two lists of parts, where it is a step and not a jump. */
+function growthOf(before: readonly Part[], after: readonly Part[]): Omit<Growth, 'share'> | null {
+  for (const part of after) {
+    const old = before.find((one) => one.key === part.key && one.revision === part.revision);
+    if (old === undefined || part.made <= old.made || part.made - old.made > MOST_GROWING) continue;
+    return { part: part.key, from: old.made, to: part.made };
+  }
+  return null;
+}
+
+const sameSpot = (one: Spot | null, other: Spot | null): boolean =>
+  one === other ||
+  (one !== null && one.view === other?.view && one.part === other.part && one.index === other.index);
