@@ -1,0 +1,91 @@
+/** Puts the app and the making together into one snapshot, and tells those who listen when it is another. */
+import { createActor, type SnapshotFrom } from 'xstate';
+import { makingMachine } from '../walk/making.ts';
+import { appMachine } from './app.ts';
+import { derive } from './derive.ts';
+import { example } from './project.ts';
+import type { AppEvent, Project, Settings, Snapshot, Tab } from './snapshot.ts';
+
+export type Start = {
+  project: Project;
+  settings: Settings;
+  tab: Tab;
+  place: number;
+  answered: Snapshot['answered'];
+};
+
+export type Store = {
+  snapshot(): Snapshot;
+  send(event: AppEvent): void;
+  /** Called after every change, once an event. Gives back how to stop. */
+  subscribe(listener: (snapshot: Snapshot) => void): () => void;
+  stop(): void;
+};
+
+type MakingSnapshot = SnapshotFrom<typeof makingMachine>;
+
+export function openStore(start: Start): Store {
+  const derived = derive(start.project, start.settings);
+  // A project that cannot be read just now still shows a drawing: the example's.
+  const shown = derived.ok ? derived : derive(example, start.settings);
+  if (!shown.ok) throw new Error('The example must always be readable');
+  const actor = createActor(appMachine, {
+    input: { ...start, making: shown.value, problems: derived.ok ? [] : derived.problems },
+  });
+  const listeners = new Set<(snapshot: Snapshot) => void>();
+  actor.start();
+  const making = actor.getSnapshot().children.making as unknown as {
+    getSnapshot(): MakingSnapshot;
+    subscribe(listener: () => void): unknown;
+  };
+  let current = compose(actor.getSnapshot(), making.getSnapshot());
+  let told: { app: unknown; making: unknown } = { app: null, making: null };
+  const refresh = (): void => {
+    const app = actor.getSnapshot();
+    const walk = making.getSnapshot();
+    // Between the app's change and the making's both would not fit together: wait for the second.
+    if (app.context.making.steps !== walk.context.steps) return;
+    if (told.app === app && told.making === walk) return;
+    told = { app, making: walk };
+    current = compose(app, walk);
+    for (const listener of listeners) listener(current);
+  };
+  actor.subscribe(refresh);
+  making.subscribe(refresh);
+  return {
+    snapshot: () => current,
+    send: (event) => actor.send(event),
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    stop: () => actor.stop(),
+  };
+}
+
+function compose(app: SnapshotFrom<typeof appMachine>, walk: MakingSnapshot): Snapshot {
+  const { context } = app;
+  return {
+    project: context.project,
+    settings: context.settings,
+    problems: context.problems,
+    told: context.told,
+    making: context.making,
+    tab: context.tab,
+    place: walk.context.place,
+    step: walk.context.steps.at(walk.context.place),
+    stage: pathOf(walk.value),
+    answered: walk.context.answered,
+    playing: app.value === 'playing',
+    canUndo: context.past.length > 0,
+    canRedo: context.future.length > 0,
+    pointed: context.pointed,
+  };
+}
+
+/** A machine's value as a path: `{ join: 'side' }` → `join.side`. */
+function pathOf(value: unknown): string {
+  if (typeof value === 'string') return value;
+  const [parent, child] = Object.entries(value as Record<string, unknown>)[0] ?? ['', ''];
+  return `${parent}.${pathOf(child)}`;
+}
