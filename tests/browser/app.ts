@@ -173,7 +173,7 @@ export async function readScene(page: Page): Promise<Scene> {
 /** How each canvas is drawn: `webgl2 (name of the renderer)`, `webgl (…)`, `2d`, or `none`. In page order. */
 export async function readRenderers(page: Page): Promise<string[]> {
   return page.evaluate(() => {
-    // A canvas answers only for the kind of context it already has; other kinds give null.
+    // A canvas in use answers only for the kind of context it has: other kinds give null.
     const nameOf = (canvas: HTMLCanvasElement): string => {
       for (const kind of ['webgl2', 'webgl'] as const) {
         const context = canvas.getContext(kind) as WebGLRenderingContext | null;
