@@ -25,5 +25,10 @@ showOnTable(store, panels, showing);
 // For tests: the state and the draw list as data, and a way in for events.
 if (new URLSearchParams(location.search).has('probe'))
   Object.assign(window, {
-    ringtrue: { send: store.send, snapshot: store.snapshot, scene: () => showing.scene, table: () => showing.table },
+    ringtrue: {
+      send: store.send,
+      snapshot: store.snapshot,
+      scene: () => showing.scene,
+      table: () => showing.table,
+    },
   });

@@ -8,7 +8,7 @@ import type { Snapshot } from './state/snapshot.ts';
 import type { Store } from './state/store.ts';
 import type { Scene, Spot } from './table/draw-list.ts';
 import type { Table } from './table/table.ts';
-import { applyTheme, type ThemeName, THEMES } from './theme/theme.ts';
+import { applyTheme, THEMES, type ThemeName } from './theme/theme.ts';
 
 export type Showing = { table: Table | null; scene: Scene | null };
 
@@ -43,13 +43,13 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     theme: themeName(settings.theme),
     yarns: settings.yarns,
     names: { whole: 'The whole panel', close: 'The close-up' },
-    onPoint: (spot) => store.send({ type: 'POINT', at: spot && positionOf(store, showing, spot) }),
+    onPoint: (spot) => store.send({ type: 'POINT', at: spot && positionOf(showing, spot) }),
     onChoose: (spot) => choose(store, showing, spot),
     flat: new URLSearchParams(location.search).has('flat'),
   });
   showing.table = table;
   const draw = (): void => {
-    showing.scene = buildScene(store.snapshot(), showing.scene);
+    showing.scene = buildScene(store.snapshot(), showing.scene ?? undefined);
     table.draw(showing.scene);
   };
   const dress = (): void => {
@@ -69,12 +69,11 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   darkWanted.addEventListener('change', dress);
 }
 
-const positionOf = (store: Store, showing: Showing, spot: Spot) =>
-  showing.scene && spotToPosition(store.snapshot().making, showing.scene, spot);
+const positionOf = (showing: Showing, spot: Spot) => showing.scene && spotToPosition(showing.scene, spot);
 
 /** A tap goes to the step that makes the stitch; a second look at the same place changes nothing. */
 function choose(store: Store, showing: Showing, spot: Spot): void {
-  const at = positionOf(store, showing, spot);
+  const at = positionOf(showing, spot);
   if (!at) return;
   const { steps } = store.snapshot().making;
   const to = steps.stepOf(at.round, at.node, at.edging);

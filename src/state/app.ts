@@ -67,7 +67,11 @@ export function after(context: AppContext, event: AppEvent): AppContext {
   const { project } = context;
   switch (event.type) {
     case 'TYPE':
-      return changed(context, { ...project, texts: { ...project.texts, [event.field]: event.text } }, event.field);
+      return changed(
+        context,
+        { ...project, texts: { ...project.texts, [event.field]: event.text } },
+        event.field,
+      );
     case 'CHANGE':
       return changed(context, { ...project, ...event.project, texts: project.texts }, null);
     case 'CLEAR_WORKED':

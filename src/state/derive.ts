@@ -11,9 +11,9 @@ import {
   limits,
   type Mishap,
   mishapsOf,
+  type Problem,
   pair,
   planBack,
-  type Problem,
   type Result,
   readEdge,
   type Seen,
@@ -28,7 +28,14 @@ export type PairingSettings = Pick<Settings, 'manner' | 'easing'>;
 type Reader = { project: Project; problems: Problem[] };
 
 /** A typed number with its label, or undefined where the field was never touched. */
-function typed(reader: Reader, field: Field, label: string, like: number, low = 0, high: number = limits.stitches): number | undefined {
+function typed(
+  reader: Reader,
+  field: Field,
+  label: string,
+  like: number,
+  low = 0,
+  high: number = limits.stitches,
+): number | undefined {
   const text = reader.project.texts[field];
   if (text === undefined) return undefined;
   const read = readWhole(text);
@@ -49,7 +56,13 @@ function typed(reader: Reader, field: Field, label: string, like: number, low = 
 }
 
 /** Like `typed`, but emptied fields count as untouched: these have a number of the plan's to fall back on. */
-function typedOver(reader: Reader, field: Field, label: string, like: number, high?: number): number | undefined {
+function typedOver(
+  reader: Reader,
+  field: Field,
+  label: string,
+  like: number,
+  high?: number,
+): number | undefined {
   const text = reader.project.texts[field];
   return text === undefined || text.trim() === '' ? undefined : typed(reader, field, label, like, 0, high);
 }
@@ -63,12 +76,20 @@ function readEdgeInput(reader: Reader): EdgeInput {
     const field = `side.${i}`;
     const label = round ? 'The stitches in the round' : `Side ${i + 1}`;
     if (project.texts[field] === undefined) {
-      reader.problems.push({ at: field, code: 'empty', says: round ? 'Enter the stitches in the round' : `Enter side ${i + 1}` });
+      reader.problems.push({
+        at: field,
+        code: 'empty',
+        says: round ? 'Enter the stitches in the round' : `Enter side ${i + 1}`,
+      });
       return Number.NaN;
     }
     return typed(reader, field, label, 58, 1, most) ?? Number.NaN;
   });
-  return { sides, corner: round ? [] : readCorners(reader, count), counted: round ? 'stitches-only' : project.counted };
+  return {
+    sides,
+    corner: round ? [] : readCorners(reader, count),
+    counted: round ? 'stitches-only' : project.counted,
+  };
 }
 
 function readCorners(reader: Reader, count: number): Corner | Corner[] {
@@ -86,17 +107,36 @@ function readCorners(reader: Reader, count: number): Corner | Corner[] {
 function readChoices(reader: Reader): Choices {
   const { project } = reader;
   const round = project.sideCount === 0;
-  const startSide = typedOver(reader, 'start-side', 'The front side to start against', 1, Math.max(1, project.sideCount));
+  const startSide = typedOver(
+    reader,
+    'start-side',
+    'The front side to start against',
+    1,
+    Math.max(1, project.sideCount),
+  );
   const lead = typedOver(reader, 'lead', 'The stitches before the first corner', 20);
   const marker = typedOver(reader, 'marker-every', 'The stitches from marker to marker', 10);
-  const joinSide = typedOver(reader, 'join-side', 'The side where the join begins', 1, Math.max(1, project.sideCount));
+  const joinSide = typedOver(
+    reader,
+    'join-side',
+    'The side where the join begins',
+    1,
+    Math.max(1, project.sideCount),
+  );
   const fromCorner = typedOver(reader, 'join-from-corner', 'The stitches in from the corner', 4);
   return {
     ...project.choices,
-    edgings: Array.from({ length: project.edgingCount }, (_, n) => readEdging(reader, n, round)) as NonNullable<Choices['edgings']>,
+    edgings: Array.from({ length: project.edgingCount }, (_, n) =>
+      readEdging(reader, n, round),
+    ) as NonNullable<Choices['edgings']>,
     start: { side: Math.max(1, startSide ?? 1) - 1, ...(lead !== undefined && !round ? { lead } : {}) },
     ...(joinSide !== undefined || fromCorner !== undefined
-      ? { joinStart: { side: Math.max(1, joinSide ?? 1) - 1, ...(fromCorner === undefined ? {} : { fromCorner }) } as { side: number; fromCorner: number } }
+      ? {
+          joinStart: {
+            side: Math.max(1, joinSide ?? 1) - 1,
+            ...(fromCorner === undefined ? {} : { fromCorner }),
+          } as { side: number; fromCorner: number },
+        }
       : {}),
     ...(marker === undefined ? {} : { markerEvery: marker }),
   };
@@ -104,8 +144,11 @@ function readChoices(reader: Reader): Choices {
 
 /** An edging without a corner of its own takes the front's: core settles that. */
 function readEdging(reader: Reader, n: number, round: boolean): object {
-  const before = typedOver(reader, `arm.${n}`, `The stitches before the corner in round ${n + 1}`, 1, limits.arm) ?? 1;
-  const after = typedOver(reader, `arm.${n}.after`, `The stitches after the corner in round ${n + 1}`, 1, limits.arm) ?? before;
+  const before =
+    typedOver(reader, `arm.${n}`, `The stitches before the corner in round ${n + 1}`, 1, limits.arm) ?? 1;
+  const after =
+    typedOver(reader, `arm.${n}.after`, `The stitches after the corner in round ${n + 1}`, 1, limits.arm) ??
+    before;
   const increase = typedOver(reader, `increase.${n}`, `The stitches added in round ${n + 1}`, 6) ?? 0;
   return round ? { arm: 0, increase } : { arm: [before, after] };
 }
@@ -115,15 +158,25 @@ export function readSeen(reader: Reader): Seen {
   const { project } = reader;
   const sideCount = Math.max(1, project.sideCount);
   const list = (piece: string, label: (i: number) => string, high?: number): (number | null)[] =>
-    Array.from({ length: sideCount }, (_, i) => typedOver(reader, `${piece}.${i}`, label(i), 54, high) ?? null);
+    Array.from(
+      { length: sideCount },
+      (_, i) => typedOver(reader, `${piece}.${i}`, label(i), 54, high) ?? null,
+    );
   const any = (values: (number | null)[]): boolean => values.some((value) => value !== null);
-  const round = (piece: string, name: string): { sides: (number | null)[]; corners?: (number | null)[] } | undefined => {
+  const round = (
+    piece: string,
+    name: string,
+  ): { sides: (number | null)[]; corners?: (number | null)[] } | undefined => {
     const sides = list(`worked.${piece}`, (i) => `Side ${i + 1} of the ${name}`);
     const [kind, ...rest] = piece.split('.');
     const corners =
       project.sideCount === 0
         ? []
-        : list([`worked.${kind}-corner`, ...rest].join('.'), (i) => `Corner ${i + 1} of the ${name}`, limits.cornerSize);
+        : list(
+            [`worked.${kind}-corner`, ...rest].join('.'),
+            (i) => `Corner ${i + 1} of the ${name}`,
+            limits.cornerSize,
+          );
     if (!any(sides) && !any(corners)) return undefined;
     return any(corners) ? { sides, corners } : { sides };
   };

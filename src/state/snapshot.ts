@@ -4,8 +4,8 @@
  */
 import type {
   Choices,
-  Counted,
   CornerMade,
+  Counted,
   Edge,
   Manner,
   Mishap,

@@ -1,6 +1,6 @@
 /** Puts the app and the making together into one snapshot, and tells those who listen when it is another. */
 import { createActor, type SnapshotFrom } from 'xstate';
-import { makingMachine } from '../walk/making.ts';
+import type { makingMachine } from '../walk/making.ts';
 import { appMachine } from './app.ts';
 import { derive } from './derive.ts';
 import { example } from './project.ts';
@@ -40,7 +40,10 @@ export function openStore(start: Start): Store {
   };
   let current = compose(actor.getSnapshot(), making.getSnapshot());
   let told: { app: unknown; making: unknown } = { app: null, making: null };
+  let sending = false;
   const refresh = (): void => {
+    // An event may change both machines: it is told once, when both have done with it.
+    if (sending) return;
     const app = actor.getSnapshot();
     const walk = making.getSnapshot();
     // Between the app's change and the making's both would not fit together: wait for the second.
@@ -54,7 +57,15 @@ export function openStore(start: Start): Store {
   making.subscribe(refresh);
   return {
     snapshot: () => current,
-    send: (event) => actor.send(event),
+    send: (event) => {
+      sending = true;
+      try {
+        actor.send(event);
+      } finally {
+        sending = false;
+      }
+      refresh();
+    },
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

@@ -130,12 +130,16 @@ function take(context: MakingContext, event: Extract<MakingEvent, { type: 'TAKE'
   };
 }
 
-const arrivals = leaves.map((state) => ({ guard: { type: 'isAt' as const, params: { state } }, target: `#making.${state}` }));
+const arrivals = leaves.map((state) => ({
+  guard: { type: 'isAt' as const, params: { state } },
+  target: `#making.${state}`,
+}));
 
 export const makingMachine = setup({
   types: {} as { context: MakingContext; events: MakingEvent; input: MakingInput },
   guards: {
-    isAt: ({ context }, params: { state: string }) => stateOf(context.steps.at(context.place)) === params.state,
+    isAt: ({ context }, params: { state: string }) =>
+      stateOf(context.steps.at(context.place)) === params.state,
   },
   actions: {
     move: assign(({ context, event }) => ({ place: destination(context, event) })),

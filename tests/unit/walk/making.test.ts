@@ -103,7 +103,11 @@ describe('the making', () => {
   });
 
   test('the first marker of a long side is its tenth stitch, and the jump back returns to it', () => {
-    const long = stepsFor({ sides: [46, 32, 46, 32], corner: { made: 'chain', size: 2 }, counted: 'stitches-only' });
+    const long = stepsFor({
+      sides: [46, 32, 46, 32],
+      corner: { made: 'chain', size: 2 },
+      counted: 'stitches-only',
+    });
     const first = forward(long, 0, 'marker');
     expect(long.at(first)).toMatchObject({ stage: 'front', place: 9, marker: true });
     expect(backward(long, first + 4, 'marker')).toBe(first);
@@ -113,7 +117,11 @@ describe('the making', () => {
   test('another panel is taken up at the same place, as far as it reaches', () => {
     const walk = start(small, 0, ['twist', 'pad']);
     walk.send({ type: 'JUMP', to: small.length - 1 });
-    const smaller = stepsFor({ sides: [4, 4, 4], corner: { made: 'chain', size: 1 }, counted: 'stitches-only' });
+    const smaller = stepsFor({
+      sides: [4, 4, 4],
+      corner: { made: 'chain', size: 1 },
+      counted: 'stitches-only',
+    });
     walk.send({ type: 'TAKE', steps: smaller });
     expect(walk.place()).toBe(smaller.length - 1);
     expect(walk.path()).toBe('finished');
