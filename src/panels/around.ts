@@ -48,21 +48,21 @@ export function outline(counts: readonly number[], hand: Hand, width: number, he
     return { x: Math.cos(angle), y: Math.sin(angle) };
   });
   if (count === 4) return rectangle(raw, counts, width, height);
-  return fit(raw, width, height);
+  return fitted(raw, width, height);
 }
 
 function rectangle(raw: Point[], counts: readonly number[], width: number, height: number): Point[] {
   const long = (counts[0] ?? 1) + (counts[2] ?? 1);
   const wide = (counts[1] ?? 1) + (counts[3] ?? 1);
   const ratio = Math.min(2.2, Math.max(0.6, long / Math.max(1, wide)));
-  return fit(
+  return fitted(
     raw.map(({ x, y }) => ({ x: x * ratio, y })),
     width,
     height,
   );
 }
 
-function fit(points: Point[], width: number, height: number): Point[] {
+function fitted(points: Point[], width: number, height: number): Point[] {
   const xs = points.map(({ x }) => x);
   const ys = points.map(({ y }) => y);
   const midX = (Math.max(...xs) + Math.min(...xs)) / 2;

@@ -15,7 +15,7 @@ import { workedPanel } from './worked-panel.ts';
 export const MOST_STITCHES = 100_000;
 
 export function edgePanel(snapshot: Snapshot, send: Send): TemplateResult {
-  const { project, told, problems } = snapshot;
+  const { project } = snapshot;
   return html`${problemSummary(snapshot)}
     <p class="intro">Count the last round of your panel, and see whether its back will meet it, stitch by stitch.</p>
     <form class="edge" novalidate @submit=${(event: Event) => submit(event, snapshot, send)}>
@@ -24,14 +24,17 @@ export function edgePanel(snapshot: Snapshot, send: Send): TemplateResult {
       ${frontCounts(snapshot, send)}
       ${project.sideCount === 0 ? '' : html`${countingChoice(snapshot, send)}${cornerChoice(snapshot, send)}`}
       <button class="button action" type="submit">Check my numbers</button>
-      ${told && problems.length === 0 ? html`<p class="all-read">All your numbers are read.</p>` : ''}
     </form>
     ${recipePanel(snapshot)} ${moreChoices(snapshot, send)} ${workedPanel(snapshot, send)}`;
 }
 
+/** All is well: go on to what follows from the numbers. */
 function submit(event: Event, snapshot: Snapshot, send: Send): void {
   event.preventDefault();
-  check(snapshot, send);
+  if (!check(snapshot, send)) return;
+  const heading = document.getElementById('recipe-heading');
+  heading?.focus({ preventScroll: true });
+  heading?.scrollIntoView({ block: 'start' });
 }
 
 function frontCounts(snapshot: Snapshot, send: Send): TemplateResult {

@@ -79,7 +79,7 @@ export function quickSettings(snapshot: Snapshot, send: Send, place = 'in-head')
       settings.dialect,
       [
         { value: 'uk', says: 'UK', name: 'UK terms' },
-        { value: 'us', says: 'US terms', name: 'US terms' },
+        { value: 'us', says: html`US<span class="tail"> terms</span>`, name: 'US terms' },
       ],
       (dialect) => send({ type: 'SETTLE', settings: { dialect } }),
     )}
@@ -88,7 +88,7 @@ export function quickSettings(snapshot: Snapshot, send: Send, place = 'in-head')
       settings.hand,
       [
         { value: 'left', says: 'left', name: 'left hand' },
-        { value: 'right', says: 'right hand', name: 'right hand' },
+        { value: 'right', says: html`right<span class="tail"> hand</span>`, name: 'right hand' },
       ],
       (hand) => send({ type: 'SETTLE', settings: { hand } }),
     )}

@@ -34,22 +34,26 @@ function plain(
 }
 
 function startChoices(snapshot: Snapshot, send: Send): TemplateResult {
-  const { project, making } = snapshot;
-  if (project.sideCount === 0) return html``;
-  const { side, lead } = making.plan.choices.start;
-  const chosen = textOf(snapshot, 'start-side', side + 1);
-  const choose = (event: Event): void =>
-    send({ type: 'TYPE', field: 'start-side', text: (event.target as HTMLSelectElement).value });
+  if (snapshot.project.sideCount === 0) return html``;
+  const { side, lead } = snapshot.making.plan.choices.start;
   return html`<div class="choice">
-    <div class="count wide">
-      <label class="count-label" for=${fieldId('start-side')}>${fieldName('start-side', project.sideCount)}</label>
-      <select id=${fieldId('start-side')} @change=${choose}>
-        ${Array.from({ length: project.sideCount }, (_, index) => `${index + 1}`).map(
-          (text) => html`<option value=${text} ?selected=${text === chosen}>front side ${text}</option>`,
-        )}
-      </select>
-    </div>
+    ${sideSelect(snapshot, send, 'start-side', side + 1)}
     ${plain(snapshot, send, 'lead', lead, { least: 0, most: 100_000 })}
+  </div>`;
+}
+
+function sideSelect(snapshot: Snapshot, send: Send, field: string, planned: number): TemplateResult {
+  const { sideCount } = snapshot.project;
+  const chosen = textOf(snapshot, field, planned);
+  const choose = (event: Event): void =>
+    send({ type: 'TYPE', field, text: (event.target as HTMLSelectElement).value });
+  return html`<div class="count wide">
+    <label class="count-label" for=${fieldId(field)}>${fieldName(field, sideCount)}</label>
+    <select id=${fieldId(field)} @change=${choose}>
+      ${Array.from({ length: sideCount }, (_, index) => `${index + 1}`).map(
+        (text) => html`<option value=${text} ?selected=${text === chosen}>side ${text}</option>`,
+      )}
+    </select>
   </div>`;
 }
 
@@ -158,6 +162,7 @@ function joinAndMarkers(snapshot: Snapshot, send: Send): TemplateResult {
   const { joinStart, markerEvery } = snapshot.making.plan.choices;
   return html`<fieldset class="choice">
     <legend>The join and the markers</legend>
+    ${snapshot.project.sideCount > 0 ? sideSelect(snapshot, send, 'join-side', joinStart.side + 1) : ''}
     ${plain(snapshot, send, 'join-from-corner', joinStart.fromCorner, { least: 1, most: 100_000 })}
     ${plain(snapshot, send, 'marker-every', markerEvery, { least: 1, most: 1000 })}
   </fieldset>`;

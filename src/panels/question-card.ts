@@ -30,8 +30,10 @@ export function questionCard(snapshot: Snapshot, said: Said, send: Send): Templa
   if (!asks) return nothing;
   const question = QUESTIONS[asks];
   return html`<div class="question" role="group" aria-labelledby="question-asks">
-    <p class="question-asks" id="question-asks">${said.ask ?? question.asks}</p>
-    <p>${said.check ?? question.look}</p>
+    <div class="question-words">
+      <p class="question-asks" id="question-asks">${said.ask ?? question.asks}</p>
+      <p>${said.check ?? question.look}</p>
+    </div>
     <button type="button" class="button strong" id=${QUESTION_ID} @click=${() => send({ type: 'ANSWER', asks })}>${question.yes}</button>
   </div>`;
 }

@@ -9,7 +9,7 @@ export function recipePanel(snapshot: Snapshot): TemplateResult {
   const { making, settings } = snapshot;
   const said = sayRecipe(making, settings);
   return html`<section class="recipe" aria-labelledby="recipe-heading">
-    <h2 id="recipe-heading">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
+    <h2 id="recipe-heading" tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
     <p>${said.start}</p>
     <p class="legs">${said.legs.map(leg)}</p>
     <p class="closing">${said.closing}</p>
@@ -20,24 +20,19 @@ export function recipePanel(snapshot: Snapshot): TemplateResult {
   </section>`;
 }
 
-function leg({ count, unit, corner }: SaidLeg): TemplateResult {
-  return html`<span class="leg"><b class="leg-count">${count}</b>${unit ? html` <span class="leg-unit">${unit}</span>` : nothing}${corner ? html`<span class="leg-corner">, ${corner.says}</span>` : nothing}</span> `;
+function leg({ count, unit, corner, times }: SaidLeg): TemplateResult {
+  const number = html`<b class="leg-count">${count}</b>`;
+  const after = html`${unit ? html` <span class="leg-unit">${unit}</span>` : nothing}${corner ? html`<span class="leg-corner">, ${corner.says}</span>` : nothing}`;
+  if (times === 1) return html`<span class="leg">${number}${after}</span> `;
+  return html`<span class="leg repeated"><span class="leg-times">${times} times</span> ${number}${after}</span> `;
 }
 
-function edging({ title, lines, sides, corners }: SaidEdging): TemplateResult {
+function edging({ title, lines, legs }: SaidEdging): TemplateResult {
   return html`<div class="recipe-part">
     <h3>${title}</h3>
-    <p class="legs edging-legs">${sides.map((count, index) => leg({ count, unit: '', ...cornerAfter(corners, index) }))}</p>
+    <p class="legs edging-legs">${legs.map(leg)}</p>
     <ol class="acts">${lines.map((line) => html`<li>${line}</li>`)}</ol>
   </div>`;
-}
-
-function cornerAfter(
-  corners: SaidEdging['corners'],
-  index: number,
-): Pick<SaidLeg, 'corner'> | Record<string, never> {
-  const corner = corners[index];
-  return corner ? { corner: { says: 'corner', ...corner } } : {};
 }
 
 function sums(snapshot: Snapshot): TemplateResult {

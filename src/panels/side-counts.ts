@@ -1,10 +1,14 @@
 /** Counts that stand at the sides of a picture of the piece: around it, or as a list where there are many. */
-import { html, nothing, svg, type TemplateResult } from 'lit-html';
+import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
 import { classMap } from 'lit-html/directives/class-map.js';
 import type { Hand, Send } from '../state/snapshot.ts';
 import { cellsAround, MOST_AROUND, outline } from './around.ts';
 import { type NumberField, numberField, problemLine } from './number-field.ts';
 import { braidRing, roundBraid } from './stitch-pictures.ts';
+
+/** Width of a stitch in the picture, and room about it. */
+const STITCH = 9.5;
+const MARGIN = 9;
 
 export type SideCounts = {
   /** Names the picture in words. */
@@ -76,19 +80,22 @@ function problemList(fields: readonly NumberField[]): TemplateResult | typeof no
 }
 
 function figurePicture(spec: SideCounts, width: number, height: number): TemplateResult {
-  const margin = 9;
-  const corners = outline(spec.counts, spec.hand, width - 2 * margin, height - 2 * margin).map(
-    ({ x, y }) => ({
-      x: x + margin,
-      y: y + margin,
-    }),
-  );
-  const size = 9.5;
   return html`<svg class="piece-picture" viewBox="0 0 ${width} ${height}" role="img" aria-label=${spec.caption}>
-    ${braidRing(corners, size, (side) => `tone-${spec.tone} picture-side-${side}`)}
+    ${figureBraid(spec, width, height)}
     ${spec.middle.map(
       (line, index) =>
         svg`<text class="picture-words" x=${width / 2} y=${height / 2 + (index - (spec.middle.length - 1) / 2) * 13}>${line}</text>`,
     )}
   </svg>`;
+}
+
+/** One or two sides make no figure with straight sides: a ring stands for them. */
+function figureBraid(spec: SideCounts, width: number, height: number): SVGTemplateResult[] {
+  const tone = `tone-${spec.tone}`;
+  const middle = { x: width / 2, y: height / 2 };
+  const way = spec.hand === 'right' ? -1 : 1;
+  if (spec.counts.length < 3) return roundBraid(middle, height / 2 - MARGIN, 26, tone, way);
+  const fitted = outline(spec.counts, spec.hand, width - 2 * MARGIN, height - 2 * MARGIN);
+  const corners = fitted.map(({ x, y }) => ({ x: x + MARGIN, y: y + MARGIN }));
+  return braidRing(corners, STITCH, (side) => `${tone} picture-side-${side}`);
 }

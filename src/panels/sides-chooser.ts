@@ -22,7 +22,7 @@ export function sidesChooser({ project }: Snapshot, send: Send): TemplateResult 
       <label class="sides-more">
         <span class="unseen">more sides</span>
         <select class=${beyond ? 'chosen' : ''} @change=${(event: Event) => choose(Number.parseInt((event.target as HTMLSelectElement).value, 10))}>
-          <option value="12" ?selected=${!beyond} disabled>more</option>
+          <option value="12" ?selected=${!beyond} disabled>13+</option>
           ${MORE.map((count) => html`<option value=${count} ?selected=${project.sideCount === count}>${count}</option>`)}
         </select>
       </label>
@@ -39,5 +39,5 @@ function figure(count: number): SVGTemplateResult {
     40,
   );
   const lifted = count === 3 ? 2 : 4;
-  return svg`<polygon points=${points.map(({ x, y }) => `${(x + 4).toFixed(1)},${(y + lifted).toFixed(1)}`).join(' ')}/>`;
+  return svg`<polygon points=${points.map(({ x, y }) => `${(x + 4).toFixed(1)},${(48 - lifted - y).toFixed(1)}`).join(' ')}/>`;
 }

@@ -9,18 +9,16 @@ import { openQuestion, QUESTION_ID, questionCard } from './question-card.ts';
 export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
   const { step, making, settings } = snapshot;
   const said = sayStep(step, making, settings);
-  return html`<section class="bar" data-keys="walk" aria-label="The step">
-    ${scrubber(snapshot, said, send)}
+  return html`<section class="bar ${openQuestion(snapshot) ? 'asking' : ''}" data-keys="walk" aria-label="The step">
+    <div class="top-row">${scrubber(snapshot, said, send)} ${asides(snapshot, said, send)}</div>
     <div class="saying">
       ${said.count ? html`<p class="saying-count tone-${step.yarn}" aria-hidden="true">${said.count}</p>` : nothing}
       <div class="saying-words">
         <p class="saying-act">${said.act}</p>
         <p class="saying-where">${said.where}</p>
       </div>
-      <button type="button" class="tag-button" aria-label="${dialectName(settings.dialect)}. Change to ${dialectName(otherDialect(settings.dialect))}"
-        @click=${() => send({ type: 'SETTLE', settings: { dialect: otherDialect(settings.dialect) } })}>${dialectName(settings.dialect)}</button>
     </div>
-    ${asides(snapshot, said, send)} ${moves(snapshot, send)}
+    ${moves(snapshot, send)}
   </section>`;
 }
 
@@ -40,23 +38,47 @@ function moves(snapshot: Snapshot, send: Send): TemplateResult {
   const atStart = place === 0;
   const atEnd = place >= making.steps.length - 1;
   const asked = openQuestion(snapshot) !== null;
-  const small = (says: TemplateResult, name: string, off: boolean, act: () => void): TemplateResult =>
-    html`<button type="button" class="button move" aria-label=${name} aria-disabled=${off ? 'true' : nothing} @click=${() => !off && act()}>${says}</button>`;
   const next = (): void => {
     if (asked) document.getElementById(QUESTION_ID)?.focus();
     else if (!atEnd) send({ type: 'NEXT', by: 'stitch' });
   };
   return html`<div class="moves">
-    ${small(html`<span aria-hidden="true">‹</span> side`, 'Back by one side', atStart, () => send({ type: 'BACK', by: 'side' }))}
-    ${small(html`<span aria-hidden="true">‹</span> stitch`, 'Back by one stitch', atStart, () => send({ type: 'BACK', by: 'stitch' }))}
-    ${small(html`side <span aria-hidden="true">›</span>`, 'On to the next side', atEnd || asked, () => send({ type: 'NEXT', by: 'side' }))}
+    ${MOVES.map(({ by, back, says, name, place: at }) => {
+      const off = back ? atStart : atEnd || asked;
+      return html`<button
+        type="button"
+        class="button move ${at}"
+        aria-label=${name}
+        aria-disabled=${off ? 'true' : nothing}
+        @click=${() => !off && send({ type: back ? 'BACK' : 'NEXT', by })}
+      >${says}</button>`;
+    })}
     <button type="button" class="button strong next" aria-disabled=${atEnd || asked ? 'true' : nothing} @click=${next}>
       ${asked ? 'Answer first' : html`Next stitch <span aria-hidden="true">›</span>`}
     </button>
   </div>`;
 }
 
-function scrubber({ place, making }: Snapshot, said: Said, send: Send): TemplateResult {
+type Move = { by: Unit; back: boolean; says: string; name: string; place: string };
+
+const MOVES: readonly Move[] = [
+  { by: 'side', back: true, says: '‹ side', name: 'Back by one side', place: 'move-back-side' },
+  { by: 'stitch', back: true, says: '‹ stitch', name: 'Back by one stitch', place: 'move-back-stitch' },
+  { by: 'side', back: false, says: 'side ›', name: 'On to the next side', place: 'move-on-side' },
+];
+
+/** On a narrow page the terms are changed here, beside the words they change. */
+function termsTag({ dialect }: Snapshot['settings'], send: Send): TemplateResult {
+  const other = otherDialect(dialect);
+  return html`<button
+    type="button"
+    class="tag-button"
+    aria-label="${dialectName(dialect)}. Change to ${dialectName(other)}"
+    @click=${() => send({ type: 'SETTLE', settings: { dialect: other } })}
+  >${dialectName(dialect)}</button>`;
+}
+
+function scrubber({ place, making, settings }: Snapshot, said: Said, send: Send): TemplateResult {
   const last = making.steps.length - 1;
   const jump = (event: Event): void => {
     const to = Number.parseInt((event.target as HTMLInputElement).value, 10);
@@ -66,6 +88,7 @@ function scrubber({ place, making }: Snapshot, said: Said, send: Send): Template
     <label class="unseen" for="scrubber">Place in the making</label>
     <input id="scrubber" type="range" min="0" max=${last} step="1" .value=${live(`${place}`)} aria-valuetext=${said.where} @input=${jump} />
     <p class="scrub-count"><b>${place + 1}</b> of ${last + 1}</p>
+    ${termsTag(settings, send)}
   </div>`;
 }
 

@@ -3,11 +3,13 @@ import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 
 import type { Snapshot } from '../state/snapshot.ts';
 import { type SaidVerdict, sayVerdict } from '../words/verdict.ts';
 
-export function verdictChip({ making, settings }: Snapshot): TemplateResult {
+/** While a number cannot be read the drawing keeps the last ones; the chip says so quietly. */
+export function verdictChip({ making, settings, problems }: Snapshot): TemplateResult {
   const said = sayVerdict(making, settings);
-  return html`<p class="verdict verdict-${said.kind}">
+  const waits = problems.length > 0;
+  return html`<p class="verdict ${waits ? 'waiting' : `verdict-${said.kind}`}">
     <svg class="verdict-mark" viewBox="0 0 40 26" aria-hidden="true">${verdictMark(said.kind)}</svg>
-    <span><b>${said.head}</b>${said.body ? html` ${said.body}` : nothing}</span>
+    <span><b>${said.head}</b>${said.body ? html` ${said.body}` : nothing}${waits ? html`<span class="verdict-waits"> From your last numbers.</span>` : nothing}</span>
   </p>`;
 }
 

@@ -10,7 +10,7 @@ import { JUMPS } from './step-bar.ts';
 /** Milliseconds a stitch. Never quicker than three changes a second. */
 const PACES = [
   { value: '3000', says: 'slow' },
-  { value: '1500', says: 'steady' },
+  { value: '1200', says: 'steady' },
   { value: '600', says: 'quick' },
 ] as const;
 

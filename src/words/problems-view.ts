@@ -24,6 +24,8 @@ export function fieldName(field: Field, sideCount: number): string {
       return 'stitches before the first corner';
     case 'start-side':
       return 'front side to start against';
+    case 'join-side':
+      return 'front side where the join begins';
     case 'marker-every':
       return 'stitches from marker to marker';
     case 'join-from-corner':

@@ -11,10 +11,12 @@ export type SaidLeg = {
   /** "ftr", beside the first number only. */
   unit: string;
   /** The corner after this leg; absent after the last. */
-  corner?: { says: string; made: Corner['made']; size: number };
+  corner?: { says: string };
+  /** How often this leg is worked, one after the other. */
+  times: number;
 };
 
-export type SaidEdging = { title: string; lines: string[]; sides: number[]; corners: Corner[] };
+export type SaidEdging = { title: string; lines: string[]; legs: SaidLeg[] };
 
 export type SaidRecipe = {
   start: string;
@@ -50,14 +52,40 @@ function sayStart({ faces, foundation, edge }: Plan): string {
 
 function legsOf({ foundation }: Plan, speech: Speech): SaidLeg[] {
   const unit = term('foundation-treble', speech.dialect, 'short');
-  if (foundation.corners.length === 0) return [{ count: foundation.lead, unit }];
+  if (foundation.corners.length === 0) return [{ count: foundation.lead, unit, times: 1 }];
   const counts = [foundation.lead, ...foundation.sides.slice(1), foundation.tail];
-  return counts.map((count, index) => {
+  const legs = counts.map((count, index) => {
     const corner = foundation.corners[index];
-    const leg: SaidLeg = { count, unit: index === 0 ? unit : '' };
-    if (index < counts.length - 1 && corner) leg.corner = { says: 'corner', ...corner };
+    const leg: SaidLeg = { count, unit: index === 0 ? unit : '', times: 1 };
+    if (index < counts.length - 1 && corner) leg.corner = { says: 'corner' };
     return leg;
   });
+  return grouped(legs);
+}
+
+const edgingLegs = ({ sides, corners }: EdgingPlan): SaidLeg[] =>
+  sides.map((count, index) => ({
+    count,
+    unit: '',
+    times: 1,
+    ...(corners[index] ? { corner: { says: 'corner' } } : {}),
+  }));
+
+/** This many equal legs on end are said once, with how often. */
+const LEAST_GROUP = 3;
+
+function grouped(legs: readonly SaidLeg[]): SaidLeg[] {
+  const runs: SaidLeg[] = [];
+  for (const leg of legs) {
+    const last = runs.at(-1);
+    const alike =
+      last && last.count === leg.count && last.unit === leg.unit && !!last.corner === !!leg.corner;
+    if (alike) last.times += 1;
+    else runs.push({ ...leg });
+  }
+  return runs.flatMap((run) =>
+    run.times >= LEAST_GROUP ? [run] : Array.from({ length: run.times }, () => ({ ...run, times: 1 })),
+  );
 }
 
 function sayClosing({ foundation, choices, edge }: Plan): string {
@@ -98,14 +126,22 @@ function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech
   if (edging.increase > 0) lines.push(`Add ${many(edging.increase, 'stitch', 'stitches')}, spread evenly.`);
   if (plan.choices.edgingClosing.adds)
     lines.push('The closing covers the attach stitch and makes the last one.');
-  return { title: round, lines, sides: edging.sides, corners: edging.corners };
+  return { title: round, lines, legs: grouped(edgingLegs(edging)) };
 }
 
 /** "1 dc, 2 ch, 1 dc into each corner." */
 function sayCornerWork([before, after]: Arm, corners: readonly Corner[], speech: Speech): string {
   const dc = term('double-crochet', speech.dialect, 'short');
+  const [first] = corners;
+  if (
+    first?.made === 'stitch' &&
+    first.size === 1 &&
+    before === after &&
+    corners.every(({ size }) => size === 1)
+  )
+    return `${before + 1 + after} ${dc} into each corner: the middle one is the corner.`;
   const stitches = (count: number): string[] => (count > 0 ? [`${count} ${dc}`] : []);
-  const middle = (corners[0]?.size ?? 0) > 0 ? [sayCorners(corners, 'double-crochet', speech)] : [];
+  const middle = (first?.size ?? 0) > 0 ? [sayCorners(corners, 'double-crochet', speech)] : [];
   const parts = [...stitches(before), ...middle, ...stitches(after)];
   return parts.length === 0 ? 'Turn at each corner.' : `${parts.join(', ')} into each corner.`;
 }

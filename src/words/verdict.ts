@@ -70,7 +70,8 @@ export function sayReason(reason: Reason, pairing: Pairing, sideCount: number, _
 /** ", after stitch 54": where the person finds the hole, on the side that lacks a stitch. */
 function sayPlace(reason: Reason, gaps: readonly Gap[]): string {
   const gap = gaps.find((candidate) => candidate.short === 'back' && candidate.backSide === reason.backSide);
-  return gap && gap.frontCorner === undefined ? `, after stitch ${gap.after}` : '';
+  if (!gap || gap.frontCorner !== undefined) return '';
+  return gap.after === 0 ? ', at its first stitch' : `, after stitch ${gap.after}`;
 }
 
 function sayGaps(gaps: readonly Gap[]): string {
