@@ -1,0 +1,175 @@
+/** The lanes of a whole panel and their parts; shared by the panel joined and by the pieces apart. */
+import type { Corner } from '../../core/index.ts';
+import { Glyph, Look, type Part, Tone } from '../table/draw-list.ts';
+import { type LaneContent, laneParts } from './lane-parts.ts';
+import { finder, type Lane, layLane } from './lanes.ts';
+import { makeMarks, makePart, putMark } from './parts.ts';
+import type { Source } from './progress.ts';
+import type { Drawn, Ring } from './ring.ts';
+import type { Stretch } from './rounds.ts';
+import { type Base, baseLine, type LaneStretch, laneStretches, type Rounding, rounding } from './shape.ts';
+import { emptySlots } from './slots.ts';
+
+/** From the front edge to the edging that meets it: two braids and the seam between, in stitches. */
+export const PARTNER = 1.9;
+const EDGING_STEP = 1.05;
+/** From the middle of a braid to the tops of the posts below it, and how long those are. */
+const TO_POSTS = 0.6;
+const POST = 1.45;
+
+export type Panel = {
+  ring: Ring;
+  base: Base;
+  radii: Rounding;
+  /** Insets: the front at 0, edgings by index, tops and middle of the posts, all. */
+  edging: (edging: number) => number;
+  posts: number;
+  depth: number;
+  stretches: (inset: number) => LaneStretch[];
+  lane: (inset: number, mirrored: boolean, aside?: number) => Lane;
+};
+
+/** The outline and lanes of a panel; `partner` is how far inside the front the last edging lies. */
+export function layPanel({ edge }: Pick<Drawn, 'edge'>, ring: Ring, partner: number): Panel {
+  const edgings = ring.rounds.length - 1;
+  const edging = (index: number) => partner + (edgings - 1 - index) * EDGING_STEP;
+  const posts = edging(0) + TO_POSTS;
+  const depth = posts + POST + 0.3;
+  const sides = edge.sides.map((_, i) => Math.max(1, ring.slots.cells[2 * i]?.count ?? 1));
+  const base = baseLine(sides, edge.corners.length > 0, depth);
+  const radii = rounding(base, edge.corners, depth, partner);
+  const stretches = (inset: number) => laneStretches(base, radii, inset);
+  const lane = (inset: number, mirrored: boolean, aside = 0) =>
+    layLane(stretches(inset), ring.slots, mirrored, aside);
+  return { ring, base, radii, edging, posts, depth, stretches, lane };
+}
+
+export type Built = { parts: Part[]; sources: Map<string, Source> };
+
+export type Placing = {
+  mirrored: boolean;
+  aside: number;
+  /** Vees are drawn mirrored. */
+  vees: boolean;
+};
+
+/** The front edge's stretches: positions from the first stitch of side 0, each side with the corner after it. */
+export function frontStretches(edge: { sides: number[]; corners: Corner[] }): Stretch[] {
+  let from = 0;
+  return edge.sides.map((stitches, side) => {
+    const cornerFrom = from + stitches;
+    const to = cornerFrom + (edge.corners[side]?.size ?? 0);
+    const stretch = { key: `front.${side}`, side, corner: side, from, to, cornerFrom };
+    from = to;
+    return stretch;
+  });
+}
+
+/** Looks of positions on a lane: what has no partner stands proud, what a hand did otherwise is marked. */
+export function looksOf(
+  ring: Ring,
+  lane: 'front' | 'back',
+  marks: readonly { node: number }[] = [],
+): Map<number, number> {
+  const looks = new Map<number, number>(marks.map(({ node }) => [node, Look.mishap]));
+  const size = lane === 'front' ? ring.slots.front : ring.slots.back;
+  for (const run of ring.slots.runs) {
+    if (run.kind !== `${lane}-alone`) continue;
+    for (let i = 0; i < run.count; i++) {
+      const index = lane === 'front' ? run.front + i : run.back - i;
+      looks.set(((index % size) + size) % size, Look.surplus);
+    }
+  }
+  return looks;
+}
+
+export function buildFront(drawn: Drawn, panel: Panel, placing: Placing): Built {
+  const content: LaneContent = {
+    stretches: frontStretches(drawn.edge),
+    slots: panel.ring.frontSlots(),
+    cornerIsStitch: (corner) => drawn.edge.corners[corner]?.made === 'stitch',
+    looks: looksOf(panel.ring, 'front'),
+  };
+  const lane = panel.lane(0, placing.mirrored, placing.aside);
+  const parts = laneParts(lane, lane, content, {
+    tone: Tone.front,
+    layer: 4,
+    posts: false,
+    anticlockwise: !placing.mirrored,
+    mirrored: placing.vees,
+    way: 1,
+  });
+  const first = new Map(content.stretches.map(({ key, from }) => [key, from]));
+  return {
+    parts,
+    sources: new Map(parts.map(({ key }) => [key, { of: 'front', first: first.get(key) ?? 0 }])),
+  };
+}
+
+/** All rounds of the back. Seen from the front it runs against the front; turned over, with it. */
+export function buildBack(panel: Panel, placing: Placing): Built {
+  const parts: Part[] = [];
+  const sources = new Map<string, Source>();
+  panel.ring.rounds.forEach((laid, index) => {
+    const posts = laid.name === 'foundation';
+    const last = index === panel.ring.rounds.length - 1;
+    const inset = posts ? panel.posts : panel.edging(laid.edging);
+    const content: LaneContent = {
+      stretches: laid.stretches,
+      slots: panel.ring.roundSlots(index),
+      kinds: laid.round.kinds,
+      cornerIsStitch: () => false,
+      looks: last
+        ? looksOf(panel.ring, 'back', laid.round.marks)
+        : new Map(laid.round.marks.map(({ node }) => [node, Look.mishap])),
+    };
+    const lane = panel.lane(inset, placing.mirrored, placing.aside);
+    const middle = posts ? panel.lane(inset + POST / 2, placing.mirrored, placing.aside) : lane;
+    const built = laneParts(lane, middle, content, {
+      tone: posts ? Tone.foundation : Tone.edging,
+      layer: posts ? 1 : 3,
+      posts,
+      anticlockwise: placing.mirrored,
+      mirrored: placing.vees,
+      way: -1,
+    });
+    parts.push(...built);
+    for (const { key, from } of laid.stretches) {
+      sources.set(key, { of: laid.name, edging: laid.edging, first: from });
+    }
+  });
+  return { parts, sources };
+}
+
+/** Places where a lane lacks a stitch, a part for each side of that lane: `front.2.gaps`, `edging0.1.gaps`. */
+export function buildGaps(drawn: Drawn, panel: Panel, lanes: { front?: Lane; back?: Lane }): Built {
+  const groups = new Map<string, { lane: Lane; slots: number[] }>();
+  const { pairing } = drawn;
+  const gapOfRun = new Map(pairing.gaps.map((gap) => [gap.run, gap]));
+  const lastEdging = panel.ring.rounds.length - 2;
+  for (const { slot, lacks, run } of emptySlots(panel.ring.slots)) {
+    const lane = lanes[lacks];
+    if (!lane) continue;
+    const gap = gapOfRun.get(run);
+    const key =
+      lacks === 'front' ? `front.${gap?.frontSide ?? 0}` : `edging${lastEdging}.${gap?.backSide ?? 0}`;
+    const group = groups.get(key) ?? { lane, slots: [] };
+    group.slots.push(slot);
+    groups.set(key, group);
+  }
+  const parts: Part[] = [];
+  const sources = new Map<string, Source>();
+  for (const [side, { lane, slots }] of groups) {
+    const key = `${side}.gaps`;
+    const marks = makeMarks(slots.length);
+    const find = finder(lane);
+    slots.forEach((slot, index) => {
+      const { x, y, angle, room } = find(slot);
+      const scale = Math.min(1.1, Math.max(0.4, room));
+      putMark(marks, index, { x, y, angle, scale, glyph: Glyph.hollow, tone: Tone.gap, look: Look.gap });
+    });
+    parts.push(makePart({ key, marks, ribbons: [], layer: 6, solid: true }));
+    sources.set(key, { of: 'gap', slots });
+  }
+  return { parts, sources };
+}

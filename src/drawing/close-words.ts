@@ -1,0 +1,173 @@
+/** Words and signs of the close-up: numbers of stitches, corners, gaps, the pair at hand and the hook's target. */
+import type { Step } from '../../core/index.ts';
+import { type Box, type Label, type Sign, Tone } from '../table/draw-list.ts';
+import * as say from '../words/marks.ts';
+import { frontStretches, PARTNER } from './build.ts';
+import { POST_LENGTH, type Window, xOf } from './close.ts';
+import { type Focus, targetOf } from './focus.ts';
+import type { Drawn, Ring } from './ring.ts';
+import { nodesWithin, type Stretch } from './rounds.ts';
+import { slotAt } from './slots.ts';
+
+/** Half the width that is asked for, in stitches: some sixteen positions, more where the screen is wide. */
+export const HALF_WIDTH = 8.5;
+const TOP = -2.15;
+/** Feet of the flags above the front edge; their numbers stand a good half stitch higher. */
+const FLAGS = -0.5;
+const CORNERS = -1.15;
+const NAMES = -1.85;
+
+type Said = { labels: Label[]; signs: Sign[] };
+
+export function closeBounds(window: Window, slot: number): Box {
+  const x = xOf(window, slot);
+  return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: TOP, y1: window.bottom + 1.75 };
+}
+
+/** Numbers and names that stay in their place while the hook moves on within a window. */
+export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
+  const said: Said = { labels: [], signs: [] };
+  const stretches = frontStretches(drawn.edge);
+  const every = drawn.plan.choices.markerEvery;
+  let before = -1;
+  for (let slot = window.from; slot < window.to; slot++) {
+    const { front, back, run } = slotAt(ring.slots, slot);
+    const stretch = front < 0 ? undefined : stretches.find((one) => front < one.to);
+    if (stretch) sayFront(said, window, stretch, front, every, slot);
+    const lacks = front < 0 ? 'front' : back < 0 ? 'back' : null;
+    if (lacks && run !== before) sayGap(said, ring, window, slot, lacks, run);
+    if (ring.slots.runs[run]!.kind === 'open') sayOpen(said, window, slot);
+    before = run;
+  }
+  sayBack(said, ring, window, every);
+  return said;
+}
+
+function sayFront(said: Said, window: Window, at: Stretch, front: number, every: number, slot: number): void {
+  if (front >= at.cornerFrom) {
+    if (front > at.cornerFrom) return;
+    const x = xOf(window, slot + (at.to - at.cornerFrom - 1) / 2);
+    said.labels.push({
+      key: `corner.${slot}`,
+      x,
+      y: CORNERS,
+      text: say.sayCorner(at.corner),
+      ...CORNER_TYPE,
+    });
+    return;
+  }
+  const stitch = front - at.from + 1;
+  if (stitch % every !== 0) return;
+  const flag = { kind: 'flag', x: xOf(window, slot), y: FLAGS, angle: 0, tone: Tone.marker } as const;
+  said.signs.push({ ...flag, key: `flag.${slot}`, text: `${stitch}` });
+}
+
+const CORNER_TYPE = { px: 15, tone: Tone.front, bold: true, align: 'centre' } as const;
+
+/** Said once for a stretch of empty places, in its middle; the part of it that lies in this window. */
+function sayGap(
+  said: Said,
+  ring: Ring,
+  window: Window,
+  slot: number,
+  lacks: 'front' | 'back',
+  run: number,
+): void {
+  const count = ring.slots.runs[run]!.count;
+  const seen = Math.min(count, window.to - slot);
+  const x = xOf(window, slot + (Math.min(seen, 12) - 1) / 2);
+  const y = lacks === 'front' ? CORNERS : window.bottom + 0.42;
+  const text = say.sayNoPartner(count);
+  const type = { px: 15, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
+  said.labels.push({ key: `gap.${slot}`, x, y, text, ...type });
+}
+
+function sayOpen(said: Said, window: Window, slot: number): void {
+  const type = { px: 14, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
+  said.labels.push({
+    key: `open.${slot}`,
+    x: xOf(window, slot),
+    y: PARTNER / 2,
+    text: say.sayOpen(),
+    ...type,
+  });
+}
+
+/** Numbers below the round being made, or below the last one; the back's own corners, by its own numbers. */
+function sayBack(said: Said, ring: Ring, window: Window, every: number): void {
+  const index = window.working < 0 ? ring.rounds.length - 1 : window.working;
+  const slots = ring.roundSlots(index);
+  const count = Math.max(1, ring.slots.count);
+  for (let turn = Math.floor(window.from / count); turn * count < window.to; turn++) {
+    const base = turn * count;
+    const from = Math.max(window.from, base) - base;
+    const to = Math.min(window.to, base + count) - base;
+    if (to <= from) continue;
+    for (const range of nodesWithin(slots, count, from - 0.5, to - 0.5)) {
+      for (let node = range.from; node < range.to; node++) {
+        const stretch = ring.rounds[index]!.stretches.find((one) => node < one.to);
+        if (!stretch) continue;
+        const stitch = node - stretch.from + 1;
+        const slot = base + slots[node]!;
+        const x = xOf(window, slot);
+        const y = window.bottom + 0.08;
+        if (node === stretch.cornerFrom && node < stretch.to) {
+          const middle = xOf(window, slot - (stretch.to - stretch.cornerFrom - 1) / 2);
+          const text = say.sayBackCorner(stretch.corner);
+          const type = { px: 14, tone: Tone.muted, align: 'centre' } as const;
+          said.labels.push({ key: `back-corner.${slot}`, x: middle, y: window.bottom + 1.1, text, ...type });
+        } else if (node < stretch.cornerFrom && stitch % every === 0) {
+          const key = `back-flag.${slot}`;
+          said.signs.push({ kind: 'flag', key, x, y, angle: Math.PI, text: `${stitch}`, tone: Tone.marker });
+        }
+      }
+    }
+  }
+}
+
+/** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
+export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step): Said {
+  const bounds = closeBounds(window, focus.slot);
+  const left = bounds.x0 + 0.25;
+  const edgings = ring.rounds.length - 1;
+  const type = { px: 14, tone: Tone.muted, align: 'left' } as const;
+  const seen = say.saySeenClose(window.working >= 0);
+  const labels: Label[] = [
+    { key: 'lane.front', x: left, y: NAMES, text: say.sayFrontLane(), ...type },
+    { key: 'lane.back', x: left, y: bounds.y1 - 0.4, text: say.sayBackLane(edgings), ...type },
+    { ...type, key: 'seen', x: bounds.x1 - 0.25, y: bounds.y1 - 0.4, text: seen, align: 'right' },
+  ];
+  if (edgings > 1) {
+    for (const { round, y } of window.rows) {
+      const text = round === 0 ? say.sayFoundation() : say.sayEdging(round - 1);
+      labels.push({ ...type, key: `row.${round}`, x: left, y, text, plate: Tone.muted });
+    }
+  }
+  return { labels, signs: placeSigns(ring, window, focus, step) };
+}
+
+function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step): Sign[] {
+  if (!focus.placed) return [];
+  const row = window.rows.find(({ round }) => round === focus.working);
+  const low = row ? row.y + (row.round === 0 ? POST_LENGTH + 0.12 : 0.6) : PARTNER + 0.6;
+  const top = -0.56;
+  const x = xOf(window, focus.slot);
+  const y = (top + low) / 2;
+  const signs: Sign[] = [
+    { kind: 'frame', key: 'place', x, y, w: 1.2, h: low - top, angle: 0, tone: Tone.ink },
+  ];
+  const target = targetOf(ring, step.target);
+  if (!target || step.stage === 'front') return signs;
+  const into = window.rows.find(({ round }) => round === target.round);
+  const at = xOf(window, target.slot);
+  if (target.round < 0) {
+    signs.push({ kind: 'arrow', key: 'target', x: at, y: -1.05, angle: Math.PI / 2, tone: Tone.ink });
+  } else if (into) {
+    // A base chain lies at the foot of its post, a back loop at the top.
+    const foot = step.target.loop === 'base-chain' ? into.y + POST_LENGTH - 0.1 : into.y;
+    signs.push({ kind: 'ring', key: 'loop', x: at, y: foot, px: 9, tone: Tone.ink });
+    const below = window.bottom + 0.62;
+    signs.push({ kind: 'arrow', key: 'target', x: at, y: below, angle: -Math.PI / 2, tone: Tone.ink });
+  }
+  return signs;
+}

@@ -1,0 +1,74 @@
+/** Places on a lane by slot: which stretch, where, which way out, and how much room a stitch has. */
+import type { LaneStretch } from './shape.ts';
+import type { Slots } from './slots.ts';
+
+export type LaneCell = LaneStretch & { first: number; last: number };
+
+export type Lane = {
+  cells: LaneCell[];
+  count: number;
+  mirrored: boolean;
+  /** Moved along x, after mirroring. */
+  aside: number;
+};
+
+/** A lane with its stretches laid over the ring. Slot u covers u - ½ to u + ½. */
+export function layLane(stretches: readonly LaneStretch[], ring: Slots, mirrored: boolean, aside = 0): Lane {
+  const cells = stretches
+    .filter((s) => (ring.cells[s.cell]?.count ?? 0) > 0)
+    .map((s) => {
+      const { from, count } = ring.cells[s.cell]!;
+      return { ...s, first: from - 0.5 + s.from * count, last: from - 0.5 + s.to * count };
+    });
+  return { cells, count: ring.count, mirrored, aside };
+}
+
+/** A place found; reused by its finder, so read it before asking again. */
+export type Place = {
+  x: number;
+  y: number;
+  /** Angle of a glyph whose outer side (-y) looks out of the ring. */
+  angle: number;
+  outX: number;
+  outY: number;
+  /** Room for one stitch along the lane. */
+  room: number;
+};
+
+/** A finder of places on a lane. Neighbouring slots are found without a search. */
+export function finder(lane: Lane): (slot: number) => Place {
+  const { cells, count, mirrored, aside } = lane;
+  const place: Place = { x: 0, y: 0, angle: 0, outX: 0, outY: -1, room: 1 };
+  let at = 0;
+  return (slot) => {
+    const u = ((((slot + 0.5) % count) + count) % count) - 0.5;
+    for (let turns = cells.length; turns > 0 && !(u >= cells[at]!.first && u <= cells[at]!.last); turns--) {
+      at = (at + (u < cells[at]!.first ? cells.length - 1 : 1)) % cells.length;
+    }
+    const cell = cells[at]!;
+    const width = cell.last - cell.first;
+    const share = (u - cell.first) / width;
+    const normal = cell.angle + cell.sweep * share;
+    const outX = Math.cos(normal);
+    place.outY = Math.sin(normal);
+    const x = cell.radius === 0 ? cell.ax + (cell.bx - cell.ax) * share : cell.ax + cell.radius * outX;
+    place.y = cell.radius === 0 ? cell.ay + (cell.by - cell.ay) * share : cell.ay + cell.radius * place.outY;
+    place.x = aside + (mirrored ? -x : x);
+    place.outX = mirrored ? -outX : outX;
+    place.angle = Math.atan2(place.outX, -place.outY);
+    place.room = cell.length / width;
+    return place;
+  };
+}
+
+/** The line along a lane between two places on the ring, for ribbons and windows: x, y pairs. */
+export function lineBetween(lane: Lane, from: number, to: number, steps: number): Float32Array {
+  const find = finder(lane);
+  const points = new Float32Array(2 * (steps + 1));
+  for (let i = 0; i <= steps; i++) {
+    const { x, y } = find(from + ((to - from) * i) / steps);
+    points[2 * i] = x;
+    points[2 * i + 1] = y;
+  }
+  return points;
+}

@@ -1,0 +1,196 @@
+/**
+ * From a snapshot to the scene. What a step does not change is handed on as it is: a part keeps its arrays, and
+ * only `made` of a part or two, the frame and the words at the edge of the close-up are new.
+ */
+import type { Step } from '../../core/index.ts';
+import type { Pointed, Settings } from '../state/snapshot.ts';
+import {
+  type Label,
+  type Part,
+  type Scene,
+  type SceneView,
+  type Sign,
+  type Spot,
+  Tone,
+} from '../table/draw-list.ts';
+import { buildApart } from './apart.ts';
+import { buildClose, type CloseBuilt, sameWindow, type Window, windowFor, xOf } from './close.ts';
+import { closeBounds, closeWords, HALF_WIDTH, movingWords } from './close-words.ts';
+import { type Focus, focusOf, pointedOn } from './focus.ts';
+import { sizeOf } from './parts.ts';
+import { madeOf, type Progress, progressAt, type Source } from './progress.ts';
+import { type Drawn, type Ring, ringFor } from './ring.ts';
+import { slotAt } from './slots.ts';
+import { buildWhole, type Fixture } from './whole.ts';
+
+/** What the drawing is a function of; a snapshot is one. */
+export type SceneInput = {
+  making: Drawn;
+  settings: Pick<Settings, 'hand' | 'arrangement'>;
+  step: Step;
+  pointed: Pointed | null;
+};
+
+type Close = CloseBuilt & { labels: Label[]; signs: Sign[] };
+
+/** What a scene was made from, kept beside it. */
+type Memory = {
+  drawn: Drawn;
+  hand: Settings['hand'];
+  arrangement: Settings['arrangement'];
+  ring: Ring;
+  fixture: Fixture;
+  close: Close;
+  whole: Part[];
+  closeParts: Part[];
+};
+
+const memories = new WeakMap<Scene, Memory>();
+
+/** The scene of a snapshot. With the scene before it, everything unchanged is the same object. */
+export function buildScene(input: SceneInput, previous?: Scene): Scene {
+  const before = previous && memories.get(previous);
+  const { making, settings, step, pointed } = input;
+  const { hand, arrangement } = settings;
+  const ring = ringFor(making);
+  const sameRing = before?.ring === ring && before.drawn.plan === making.plan && before.hand === hand;
+  const focus = focusOf(ring, step);
+  const progress = progressAt(step);
+
+  const fixture =
+    sameRing && before.arrangement === arrangement
+      ? before.fixture
+      : arrangement === 'apart'
+        ? buildApart(making, ring, hand)
+        : buildWhole(making, ring, hand);
+  const window = windowFor(ring, focus.slot, hand, focus.working);
+  const close =
+    sameRing && sameWindow(before.close.window, window)
+      ? before.close
+      : { ...buildClose(making, ring, window), ...closeWords(making, ring, window) };
+
+  const whole = withMade(fixture.parts, fixture.sources, progress, before?.whole);
+  const closeParts = withMade(close.parts, close.sources, progress, before?.closeParts);
+  const scene: Scene = {
+    views: [
+      wholeView(ring, fixture, whole, focus, pointed),
+      closeView(ring, close, closeParts, focus, step, pointed),
+    ],
+  };
+  memories.set(scene, { drawn: making, hand, arrangement, ring, fixture, close, whole, closeParts });
+  return scene;
+}
+
+/** Parts with what is made by now; a part that was there before in the same shape stays the same object or keeps its arrays. */
+function withMade(
+  parts: readonly Part[],
+  sources: ReadonlyMap<string, Source>,
+  progress: Progress,
+  before: readonly Part[] | undefined,
+): Part[] {
+  const known = new Map((before ?? []).map((part) => [part.key, part]));
+  return parts.map((part) => {
+    const source = sources.get(part.key);
+    const made = source ? madeOf(source, sizeOf(part), progress) : sizeOf(part);
+    const old = known.get(part.key);
+    const shape = old && old.revision === part.revision ? old : part;
+    return shape.made === made ? shape : { ...shape, made };
+  });
+}
+
+function wholeView(
+  ring: Ring,
+  fixture: Fixture,
+  parts: Part[],
+  focus: Focus,
+  pointed: Pointed | null,
+): SceneView {
+  const signs = [...fixture.signs, ...fixture.window(focus.slot, HALF_WIDTH)];
+  if (focus.placed) signs.push(...fixture.frame(focus.slot, focus.working));
+  const at = pointed && pointedOn(ring, pointed);
+  if (at)
+    signs.push(
+      ...fixture.frame(at.slot, at.round).map((sign) => ({ ...sign, key: 'pointed', tone: Tone.muted })),
+    );
+  return { id: 'whole', bounds: fixture.bounds, parts, labels: fixture.labels, signs };
+}
+
+function closeView(
+  ring: Ring,
+  close: Close,
+  parts: Part[],
+  focus: Focus,
+  step: Step,
+  pointed: Pointed | null,
+): SceneView {
+  const { window } = close;
+  const moving = movingWords(ring, window, focus, step);
+  const bounds = closeBounds(window, focus.slot);
+  return {
+    id: 'close',
+    bounds,
+    centre: { x: xOf(window, focus.slot), y: (bounds.y0 + bounds.y1) / 2 },
+    parts,
+    labels: [...close.labels, ...moving.labels],
+    signs: [...close.signs, ...moving.signs, ...pointedSigns(ring, window, pointed)],
+  };
+}
+
+function pointedSigns(ring: Ring, window: Window, pointed: Pointed | null): Sign[] {
+  const at = pointed && pointedOn(ring, pointed);
+  if (!at) return [];
+  const y = at.round < 0 ? 0 : window.rows.find(({ round }) => round === at.round)?.y;
+  return y === undefined
+    ? []
+    : [{ kind: 'ring', key: 'pointed', x: xOf(window, at.slot), y, px: 18, tone: Tone.ink }];
+}
+
+/** The position a spot of this scene stands for; null where there is none (an unknown part, an index outside). */
+export function spotToPosition(scene: Scene, spot: Spot): Pointed | null {
+  const memory = memories.get(scene);
+  if (!memory) return null;
+  const { sources } = spot.view === 'whole' ? memory.fixture : memory.close;
+  const part = (spot.view === 'whole' ? memory.whole : memory.closeParts).find(
+    ({ key }) => key === spot.part,
+  );
+  const source = sources.get(spot.part);
+  if (!source || !part || !(spot.index >= 0 && spot.index < sizeOf(part))) return null;
+  const { ring } = memory;
+  switch (source.of) {
+    case 'front':
+      return { round: 'front', edging: 0, node: source.first + spot.index };
+    case 'foundation':
+      return { round: 'foundation', edging: 0, node: source.first + spot.index };
+    case 'edging':
+      return { round: 'edging', edging: source.edging, node: source.first + spot.index };
+    case 'seam': {
+      let left = spot.index;
+      const run = source.slots.find(({ count }) => {
+        if (left < count) return true;
+        left -= count;
+        return false;
+      });
+      return run ? { round: 'front', edging: 0, node: slotAt(ring.slots, run.slot + left).front } : null;
+    }
+    case 'gap': {
+      const { front, back } = slotAt(ring.slots, source.slots[spot.index]!);
+      if (front >= 0) return { round: 'front', edging: 0, node: front };
+      return back < 0 ? null : { round: 'edging', edging: ring.rounds.length - 2, node: back };
+    }
+  }
+}
+
+/** Where a position is drawn, on the whole panel or in the close-up; null where it is not drawn just now. */
+export function positionToSpot(scene: Scene, pointed: Pointed, view: Spot['view'] = 'whole'): Spot | null {
+  const memory = memories.get(scene);
+  if (!memory) return null;
+  const { sources } = view === 'whole' ? memory.fixture : memory.close;
+  for (const part of view === 'whole' ? memory.whole : memory.closeParts) {
+    const source = sources.get(part.key);
+    if (!source || source.of !== pointed.round) continue;
+    if (source.of === 'edging' && source.edging !== pointed.edging) continue;
+    const index = pointed.node - source.first;
+    if (index >= 0 && index < sizeOf(part)) return { view, part: part.key, index };
+  }
+  return null;
+}

@@ -1,0 +1,140 @@
+/** Words on the whole panel: each side's counts, the answer in the middle, and which side is seen. */
+import { type Box, type Label, Tone } from '../table/draw-list.ts';
+import * as say from '../words/marks.ts';
+import { sayCount } from '../words/verdict.ts';
+import type { Panel } from './build.ts';
+import type { Drawn } from './ring.ts';
+import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
+
+/** Room the words need, in CSS px. */
+const SIDE_WIDTH = 78;
+const LINE = 22;
+
+type Words = { labels: Label[]; bounds: Box };
+
+export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Words {
+  const outer = mirrorBox(boxOf(linePoints(panel.stretches(0))), mirrored);
+  const inner = mirrorBox(boxOf(linePoints(panel.stretches(panel.depth))), mirrored);
+  const [width, height] = [outer.x1 - outer.x0, outer.y1 - outer.y0];
+  const pad = Math.max(2.6, 0.05 * Math.max(width, height));
+  const fits = roomInside(inner);
+  const below = fits.small > 12;
+  const bounds = {
+    x0: outer.x0 - 1.8,
+    x1: outer.x1 + 1.8,
+    y0: outer.y0 - pad,
+    y1: outer.y1 + pad * (below ? 2.4 : 1),
+  };
+  return {
+    labels: [
+      ...drawn.edge.sides.flatMap((_, side) => sideWords(drawn, panel, side, mirrored)),
+      ...middleWords(drawn, inner, fits, below ? outer.y1 + pad * 1.6 : undefined),
+      ...cornerWords(drawn, panel, mirrored),
+    ],
+    bounds,
+  };
+}
+
+function mirrorBox(box: Box, mirrored: boolean): Box {
+  return mirrored ? { ...box, x0: -box.x1, x1: -box.x0 } : box;
+}
+
+/** CSS px a stitch from which the large and the small words fit into the middle. */
+function roomInside(inner: Box): { large: number; small: number } {
+  const width = Math.max(0.1, inner.x1 - inner.x0);
+  const height = Math.max(0.1, inner.y1 - inner.y0);
+  return {
+    large: Math.max(430 / width, (4 * LINE + 40) / height),
+    small: Math.max(240 / width, (4 * LINE + 10) / height),
+  };
+}
+
+/** `below`: where the words stand if the panel has no middle to speak of. */
+function middleWords(
+  { pairing }: Drawn,
+  inner: Box,
+  fits: { large: number; small: number },
+  below: number | undefined,
+): Label[] {
+  const base = { x: (inner.x0 + inner.x1) / 2, y: (inner.y0 + inner.y1) / 2, align: 'centre' as const };
+  const text = sayCount(pairing);
+  const left = say.sayLeftOver(pairing);
+  if (below !== undefined) {
+    return [{ ...base, key: 'count', y: below, text, px: 18, tone: Tone.ink, bold: true }];
+  }
+  const seen = say.saySeenTogether();
+  const [seenFirst, seenThen] = splitAtComma(seen);
+  const large = { ...base, minPx: fits.large };
+  const small = { ...base, minPx: fits.small, maxPx: fits.large - 1e-4 };
+  const leftOver = { text: left, tone: Tone.gap, bold: true } as const;
+  const labels: Label[] = [
+    { ...large, key: 'count', dy: -14, text, px: 36, tone: Tone.ink },
+    { ...large, key: 'seen', dy: 22, text: seen, px: 16, tone: Tone.muted },
+    { ...large, key: 'left', dy: 46, px: 16, ...leftOver },
+    { ...small, key: 'count.small', dy: -20, text, px: 21, tone: Tone.ink },
+    { ...small, key: 'seen.1', dy: 4, text: seenFirst, px: 14, tone: Tone.muted },
+    { ...small, key: 'seen.2', dy: 22, text: seenThen, px: 14, tone: Tone.muted },
+    { ...small, key: 'left.small', dy: 42, px: 14, ...leftOver },
+  ];
+  return labels.filter((label) => label.text !== '');
+}
+
+function splitAtComma(text: string): [string, string] {
+  const comma = text.indexOf(', ');
+  return comma < 0 ? [text, ''] : [text.slice(0, comma + 1), text.slice(comma + 2)];
+}
+
+/** Counts at a side: above and below the front's stands outside, on upright sides both stand inside. */
+function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean): Label[] {
+  const length = panel.ring.slots.cells[2 * side]!.count;
+  const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
+  const at = (inset: number): Anchor | undefined => {
+    const anchor = cellMiddle(panel.stretches(inset), 2 * side);
+    return anchor && mirrored ? { ...anchor, x: -anchor.x, outX: -anchor.outX } : anchor;
+  };
+  const [outside, inside] = [at(-2.3), at(panel.depth + 0.7)];
+  if (!outside || !inside) return [];
+  const upright = Math.abs(inside.outX) > 0.6;
+  const align = !upright ? 'centre' : inside.outX > 0 ? 'right' : 'left';
+  const minPx = upright ? (3 * LINE) / length : SIDE_WIDTH / length;
+  const front: Label = {
+    key: `front.${side}`,
+    ...pointOf(upright ? inside : outside),
+    ...(upright ? { dy: -LINE / 2 } : {}),
+    text: say.sayFrontSide(drawn.edge.sides[side]!),
+    px: 15,
+    tone: Tone.front,
+    bold: true,
+    align,
+    minPx,
+  };
+  if (!meeting) return [front];
+  const short = meeting.surplus !== 0;
+  const back: Label = {
+    key: `back.${side}`,
+    ...pointOf(inside),
+    dy: upright ? LINE / 2 : -Math.sign(inside.outY) * 8,
+    text: say.sayBackSide(meeting.back),
+    px: 15,
+    tone: short ? Tone.gap : Tone.edging,
+    bold: short,
+    align,
+    minPx,
+  };
+  return [front, back];
+}
+
+const pointOf = ({ x, y }: Anchor) => ({ x, y });
+
+function cornerWords(drawn: Drawn, panel: Panel, mirrored: boolean): Label[] {
+  const stretches = panel.stretches(-1.5);
+  return drawn.edge.corners.flatMap((_, corner): Label[] => {
+    const anchor = cellMiddle(stretches, 2 * corner + 1);
+    if (!anchor) return [];
+    const x = mirrored ? -anchor.x : anchor.x;
+    const outX = mirrored ? -anchor.outX : anchor.outX;
+    const align = outX > 0.3 ? 'left' : outX < -0.3 ? 'right' : 'centre';
+    const text = say.sayCorner(corner);
+    return [{ key: `corner.${corner}`, x, y: anchor.y, text, px: 13, tone: Tone.front, align, minPx: 16 }];
+  });
+}
