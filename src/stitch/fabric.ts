@@ -3,12 +3,12 @@
  * to the right, where it comes out of the stitch before, and its open end to the left. `facing: 'away'`
  * turns it round: the other piece of a join, seen from its wrong side.
  */
-import { at, type Point } from './point.ts';
+import { at, from, heading, type Point } from './point.ts';
 import type { Strand, YarnName } from './scene.ts';
 
 export type Facing = 'along' | 'away';
 
-type Veed = {
+export type Veed = {
   key: string;
   x: number;
   y: number;
@@ -17,10 +17,22 @@ type Veed = {
   marked?: 'both' | 'back' | 'front';
   facing?: Facing;
   faint?: boolean;
+  /** Height of the front loop where it lies higher than the back loop: a stitch stands between them. */
+  frontOver?: number;
 };
 
 /** The two loops on top of a stitch, seen a little from above: the back loop higher on the page. */
-export function vee({ key, x, y, yarn, z = 24, marked, facing = 'along', faint = false }: Veed): Strand[] {
+export function vee({
+  key,
+  x,
+  y,
+  yarn,
+  z = 24,
+  marked,
+  facing = 'along',
+  faint = false,
+  frontOver,
+}: Veed): Strand[] {
   const turn = facing === 'along' ? 1 : -1;
   const leg = (side: 1 | -1): Point[] => [
     at(x + turn * 36, y + side * 2 + 1),
@@ -36,7 +48,7 @@ export function vee({ key, x, y, yarn, z = 24, marked, facing = 'along', faint =
     key: `${key}-${end}`,
     points: leg(end === 'back' ? -1 : 1),
     yarn,
-    z,
+    z: end === 'front' && frontOver !== undefined ? frontOver : z,
     ...((marked === 'both' || marked === end) && { marked: true }),
     ...(faint && { faint }),
   });
@@ -45,6 +57,17 @@ export function vee({ key, x, y, yarn, z = 24, marked, facing = 'along', faint =
 
 /** Where the next loop comes out of a V. */
 export const head = (x: number, y: number): Point => at(x - 26, y);
+
+/** The same two loops turned: one chain of a row that runs where `angle` (degrees from +x) points. */
+export function link(key: string, x: number, y: number, angle: number, yarn: YarnName, z = 24): Strand[] {
+  const along = heading(angle);
+  const across: Point = [-along[1], along[0]];
+  // A V runs from its point on the right to its head on the left.
+  return vee({ key, x: 0, y: 0, yarn, z }).map((strand) => ({
+    ...strand,
+    points: strand.points.map(([u, v]) => from(at(x, y), along, -u * 0.72, across, -v * 0.9)),
+  }));
+}
 
 /** A treble's post: two strands that stand on the base chain before it, with the bar across. */
 export function treblePost(key: string, yarn: YarnName, top: Point, foot: Point, z = 16): Strand[] {
@@ -80,7 +103,9 @@ export function treblePost(key: string, yarn: YarnName, top: Point, foot: Point,
 
 /** A post whose upper half is still loops on the hook. */
 export const halfPost = (strands: readonly Strand[]): Strand[] =>
-  strands.map((strand) => (strand.points.length > 4 ? { ...strand, points: strand.points.slice(0, 3) } : strand));
+  strands.map((strand) =>
+    strand.points.length > 4 ? { ...strand, points: strand.points.slice(0, 3) } : strand,
+  );
 
 /** A double crochet's body: two strands that part from its foot. */
 export function shortPost(key: string, yarn: YarnName, top: Point, foot: Point, z = 26): Strand[] {

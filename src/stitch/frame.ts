@@ -32,7 +32,12 @@ const ballStrand = (yarn: YarnName, points: readonly Point[]): Strand => ({
 });
 
 /** The yarn is laid round the hook and lies in its throat; `held` is where the work holds it. */
-export const caught = (frame: Frame, yarn: YarnName, held: readonly Point[], away: readonly Point[]): Scene => [
+export const caught = (
+  frame: Frame,
+  yarn: YarnName,
+  held: readonly Point[],
+  away: readonly Point[],
+): Scene => [
   ...frame.work,
   frame.hook,
   ...frame.loops.flatMap((loop) => loopOn(frame.hook, loop)),
@@ -55,3 +60,10 @@ export function drawnThrough(
     ...caughtIn(hook, yarn, held, away),
   ];
 }
+
+/** A stitch's pictures: the start, and for each move the pictures it runs through, the last one staying. */
+export type MoveScenes = { start: Scene; moves: readonly (readonly Scene[])[] };
+
+/** The still after so many moves. */
+export const sceneAfter = ({ start, moves }: MoveScenes, done: number): Scene =>
+  done <= 0 ? start : (moves[Math.min(done, moves.length) - 1]?.at(-1) ?? start);

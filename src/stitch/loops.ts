@@ -64,7 +64,12 @@ export function loopOn(hook: Tool, { key, yarn, on, front, back, other }: LoopSp
 
 /** The yarn caught in the throat: from where the work holds it, over the hook's head, and
  * away to the ball: straight where `away` is one point, or through the places it names. */
-export function caughtIn(hook: Tool, yarn: YarnName, held: readonly Point[], away: readonly Point[]): Strand[] {
+export function caughtIn(
+  hook: Tool,
+  yarn: YarnName,
+  held: readonly Point[],
+  away: readonly Point[],
+): Strand[] {
   const { along, up } = frame(hook);
   const axis = add(hook.tip, times(along, 25));
   const spot = (u: number, v: number): Point => from(axis, along, u, up, v);

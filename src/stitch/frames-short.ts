@@ -1,0 +1,213 @@
+/** The short stitches, move by move: double crochet on the foundation, the chain, the slip stitch of the join. */
+import { head, link, shortPost, treblePost, vee } from './fabric.ts';
+import { caught, drawnThrough, type Frame, type MoveScenes, still } from './frame.ts';
+import { hookAt, type LoopSpec } from './loops.ts';
+import { at, type Point } from './point.ts';
+import { type Item, STITCH, type Strand, type Tool, type YarnName } from './scene.ts';
+
+const FAR = at(-20, 34);
+const BALL: readonly Point[] = [at(110, 70), at(50, 44), FAR];
+const LAST = 266;
+const NEW = LAST - STITCH;
+const COLUMNS = [3, 2, 1, 0, -1, -2, -3].map((back) => LAST + back * STITCH);
+
+const rest = (x: number, y: number): Tool => hookAt(at(x - 96, y), -7);
+const outOf = (key: string, yarn: YarnName, on: number, [x, y]: Point, other = false): LoopSpec => ({
+  key,
+  yarn,
+  on,
+  front: [at(x - 3, y + 4)],
+  back: [at(x + 4, y - 4)],
+  ...(other && { other }),
+});
+const ballFrom = (yarn: YarnName, start: Point): Frame['yarn'] => ({ name: yarn, path: [start, ...BALL] });
+
+// --- double crochet, worked on the tops of the foundation ---
+
+const FLOOR = 196;
+const ROOF = 138;
+
+/** The foundation below; where corner chains lie instead of stitches there is no post. */
+function floor(marked: 'back' | 'both' | null, chains: readonly number[] = []): Item[] {
+  return COLUMNS.flatMap((x) => [
+    ...(chains.includes(x)
+      ? []
+      : treblePost(`floor-post${x}`, 'foundation', at(x, FLOOR + 4), at(x + 6, 330), 12)),
+    ...vee({
+      key: `floor${x}`,
+      x,
+      y: FLOOR,
+      yarn: 'foundation',
+      z: 20,
+      frontOver: 30,
+      ...(x === NEW && marked !== null && { marked, z: 62 }),
+      ...(x === NEW && marked === 'both' && { frontOver: 62 }),
+    }),
+  ]);
+}
+
+const short = (x: number): Strand[] => [
+  ...shortPost(`short${x}`, 'edging', at(x, ROOF + 6), at(x + 2, FLOOR - 2)),
+  ...vee({ key: `roof${x}`, x, y: ROOF, yarn: 'edging', z: 32 }),
+];
+const shorts = COLUMNS.slice(0, 4).flatMap(short);
+
+/** `into`: the back loop of a stitch, or a corner chain (under both its loops). */
+export function doubleCrochetScenes(into: 'back-loop' | 'corner-chain' = 'back-loop'): MoveScenes {
+  const marked = into === 'back-loop' ? 'back' : 'both';
+  const chains = into === 'back-loop' ? [] : [NEW, NEW - STITCH];
+  const live = head(LAST, ROOF);
+  const place = at(NEW + 6, FLOOR - 6);
+  const before: Frame = {
+    hook: rest(LAST, 92),
+    work: [...floor(null, chains), ...shorts],
+    loops: [outOf('live', 'edging', 64, live)],
+    yarn: ballFrom('edging', live),
+  };
+  const inserted: Frame = {
+    hook: into === 'back-loop' ? hookAt(at(172, 152), 37) : hookAt(at(168, 164), 40),
+    work: [...floor(marked, chains), ...shorts],
+    loops: [outOf('live', 'edging', 96, live, true)],
+    yarn: ballFrom('edging', live),
+  };
+  const up: Frame = {
+    hook: hookAt(at(128, 112), -9),
+    work: before.work,
+    loops: [outOf('live', 'edging', 112, live), outOf('up', 'edging', 62, place)],
+    yarn: ballFrom('edging', place),
+  };
+  const end: Frame = {
+    hook: rest(NEW, 92),
+    work: [...before.work, ...short(NEW)],
+    loops: [outOf('live', 'edging', 64, head(NEW, ROOF))],
+    yarn: ballFrom('edging', head(NEW, ROOF)),
+  };
+  return {
+    start: still(before),
+    moves: [
+      [still(before), still(inserted)],
+      [
+        still(inserted),
+        caught(inserted, 'edging', [live], [FAR]),
+        drawnThrough(inserted, 'edging', [live], [place, at(120, 130), FAR], 62),
+        still(up),
+      ],
+      [
+        still(up),
+        caught(up, 'edging', [place], [FAR]),
+        drawnThrough(up, 'edging', [place], [FAR], 128),
+        still(end),
+      ],
+    ],
+  };
+}
+
+// --- the chain ---
+
+/** One chain after the last top: of a corner on the foundation, or on an edging. `made` chains lie there already. */
+export function chainScenes(on: 'foundation' | 'edging', made = 0): MoveScenes {
+  const y = on === 'foundation' ? 150 : ROOF;
+  const work: Item[] =
+    on === 'edging'
+      ? [...floor(null, [NEW, NEW - STITCH]), ...shorts]
+      : COLUMNS.slice(0, 4).flatMap((x) => [
+          ...treblePost(`post${x}`, 'foundation', at(x, y + 4), at(x + 8, 320), 16),
+          ...vee({ key: `top${x}`, x, y, yarn: 'foundation', z: 24 }),
+        ]);
+  const chainAt = (i: number): Point => at(head(LAST, y)[0] - 24 - 42 * i, y - 6 - 4 * i);
+  const chain = (i: number): Strand[] => link(`chain${i}`, ...chainAt(i), 187, on, 34 + i);
+  const headOf = (count: number): Point =>
+    count === 0 ? head(LAST, y) : at(chainAt(count - 1)[0] - 17, chainAt(count - 1)[1] - 2);
+  const frame = (count: number): Frame => ({
+    hook: hookAt(at(headOf(count)[0] - 66, headOf(count)[1] - 46), -7),
+    work: [...work, ...Array.from({ length: count }, (_, i) => chain(i)).flat()],
+    loops: [outOf('live', on, 64, headOf(count))],
+    yarn: ballFrom(on, headOf(count)),
+  });
+  const before = frame(made);
+  const held = headOf(made);
+  return {
+    start: still(before),
+    moves: [
+      [
+        still(before),
+        caught(before, on, [held], [FAR]),
+        drawnThrough(before, on, [held], [FAR], 82),
+        still(frame(made + 1)),
+      ],
+    ],
+  };
+}
+
+// --- the slip stitch of the join: front near, back beyond, four loops side by side ---
+
+const NEAR = 198;
+const BEYOND = 152;
+const BETWEEN = (NEAR + BEYOND) / 2;
+
+/** The two edges as they lie together, seen from above; with `marked` the inner two loops are picked out. */
+export function edges(marked: boolean, made: number): Item[] {
+  const inner = (x: number): boolean => marked && x === NEW;
+  return [
+    ...COLUMNS.flatMap((x) => [
+      ...shortPost(`near-post${x}`, 'front', at(x, NEAR + 8), at(x + 2, 270), 12),
+      ...vee({
+        key: `near${x}`,
+        x,
+        y: NEAR,
+        yarn: 'front',
+        z: 20,
+        frontOver: 22,
+        ...(inner(x) && { marked: 'back' as const, z: 62 }),
+      }),
+    ]),
+    ...[...COLUMNS].reverse().flatMap((x) => [
+      ...shortPost(`beyond-post${x}`, 'edging', at(x, BEYOND - 8), at(x - 2, 80), 12),
+      ...vee({
+        key: `beyond${x}`,
+        x,
+        y: BEYOND,
+        yarn: 'edging',
+        z: 20,
+        facing: 'away',
+        ...(inner(x) && { marked: 'front' as const, frontOver: 62 }),
+      }),
+    ]),
+    ...COLUMNS.slice(0, made).flatMap((x) => vee({ key: `joined${x}`, x, y: BETWEEN, yarn: 'join', z: 36 })),
+  ];
+}
+
+export function slipStitchScenes(): MoveScenes {
+  const live = head(LAST, BETWEEN);
+  const before: Frame = {
+    hook: rest(LAST, 128),
+    work: edges(false, 4),
+    loops: [outOf('live', 'join', 64, live)],
+    yarn: ballFrom('join', live),
+  };
+  const inserted: Frame = {
+    hook: hookAt(at(158, 132), 40),
+    work: edges(true, 4),
+    loops: [outOf('live', 'join', 100, live, true)],
+    yarn: ballFrom('join', live),
+  };
+  const end: Frame = {
+    hook: rest(NEW, 128),
+    work: edges(false, 5),
+    loops: [outOf('live', 'join', 64, head(NEW, BETWEEN))],
+    yarn: ballFrom('join', head(NEW, BETWEEN)),
+  };
+  return {
+    start: still(before),
+    moves: [
+      [still(before), still(inserted)],
+      [
+        still(inserted),
+        caught(inserted, 'join', [live], [FAR]),
+        drawnThrough(inserted, 'join', [live], [at(NEW, BETWEEN), at(110, 130), FAR], 70),
+        drawnThrough(inserted, 'join', [live], [at(NEW, BETWEEN), at(110, 130), FAR], 118),
+        still(end),
+      ],
+    ],
+  };
+}
