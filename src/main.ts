@@ -2,9 +2,10 @@
 import { registerOffline } from './keep/offline.ts';
 import { deviceStore, keep, readKept } from './keep/storage.ts';
 import { mountPanels } from './panels/app.ts';
-import { type Showing, showOnTable, wearTheme } from './showing.ts';
+import type { Showing } from './showing.ts';
 import { example, standardSettings } from './state/project.ts';
 import { openStore } from './state/store.ts';
+import { wearTheme } from './wearing.ts';
 
 const device = deviceStore();
 const store = openStore(
@@ -20,7 +21,7 @@ const panels = mountPanels(document.getElementById('app') as HTMLElement, {
 });
 store.subscribe((snapshot) => keep(device, snapshot));
 registerOffline(() => {});
-showOnTable(store, panels, showing);
+import('./showing.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
 
 // For tests: the state and the draw list as data, and a way in for events.
 if (new URLSearchParams(location.search).has('probe'))

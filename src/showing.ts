@@ -1,39 +1,15 @@
 /**
- * Shows the snapshot on the table: the library that draws is fetched once the page already works, then every
+ * Shows the snapshot on the table. Fetched with the library that draws once the page already works; then every
  * change of the state becomes a scene, and what a hand does on the table becomes an event.
  */
 import { buildScene, spotToPosition } from './drawing/scene.ts';
 import type { Panels } from './panels/app.ts';
-import type { Snapshot } from './state/snapshot.ts';
 import type { Store } from './state/store.ts';
 import type { Scene, Spot } from './table/draw-list.ts';
 import type { Table } from './table/table.ts';
-import { applyTheme, THEMES, type ThemeName } from './theme/theme.ts';
+import { darkWanted, themeName } from './wearing.ts';
 
 export type Showing = { table: Table | null; scene: Scene | null };
-
-const darkWanted = matchMedia('(prefers-color-scheme: dark)');
-
-/** The theme that a choice means just now. */
-export const themeName = (choice: Snapshot['settings']['theme']): ThemeName =>
-  choice === 'auto' ? (darkWanted.matches ? 'dark' : 'light') : choice;
-
-/** Puts the theme on the page, now and whenever the choice or the device's own changes. */
-export function wearTheme(store: Store): void {
-  let worn = '';
-  const wear = (): void => {
-    const { theme, yarns } = store.snapshot().settings;
-    const name = themeName(theme);
-    const wanted = JSON.stringify([name, yarns]);
-    if (wanted === worn) return;
-    worn = wanted;
-    document.documentElement.dataset.theme = name;
-    applyTheme(document.documentElement, THEMES[name], yarns);
-  };
-  wear();
-  store.subscribe(wear);
-  darkWanted.addEventListener('change', wear);
-}
 
 /** Fetches the drawing and keeps it true from then on. */
 export async function showOnTable(store: Store, panels: Panels, showing: Showing): Promise<void> {
