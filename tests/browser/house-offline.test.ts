@@ -3,6 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { pageOf } from '../setup/serve.mjs';
 import { openApp, serveOwn } from './harness.ts';
 
+/** The browser tells the page before the new worker has tidied up; on a busy machine well before. */
+const patience = { timeout: 20_000 };
+
 /** Waits until the worker answers for the page. */
 const controlled = (page: Page) => page.waitForFunction(() => navigator.serviceWorker.controller !== null);
 
@@ -45,7 +48,7 @@ describe('a newer version', () => {
     await page.evaluate(async () => {
       await (await navigator.serviceWorker.getRegistration())?.update();
     });
-    await expect.poll(() => hasWaiting(page)).toBe(true);
+    await expect.poll(() => hasWaiting(page), patience).toBe(true);
     await page.reload();
     expect((await cacheNames(page)).sort()).toEqual([newCache, oldCache].sort());
 
@@ -54,7 +57,7 @@ describe('a newer version', () => {
       (await navigator.serviceWorker.getRegistration())?.waiting?.postMessage('take-over');
       await taken;
     });
-    await expect.poll(() => cacheNames(page)).toEqual([newCache]);
+    await expect.poll(() => cacheNames(page), patience).toEqual([newCache]);
     expectClean();
   });
 });
