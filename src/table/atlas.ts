@@ -10,12 +10,8 @@ import type { Inks } from './inks.ts';
 /** A cell in the texture. `unit` is texture px a stitch width; anchors are shares of the frame. */
 export type Cell = { texture: Texture; unit: number; anchorX: number; anchorY: number };
 
-/** Plain white shapes that lines are made of, tinted when used. `box` is one stitch width square. */
-export type Shape = 'box' | 'disc' | 'wedge';
-
 export type Atlas = {
   cell(key: CellKey): Cell;
-  shape(shape: Shape): Cell;
   /** Sends what was painted since to the GPU. Call once before a frame. */
   upload(): void;
   /** Goes up when all cells have moved: everything cut from the texture must be cut anew. */
@@ -37,7 +33,7 @@ export function openAtlas(firstInks: Inks, fullUnit: number): Atlas {
   let generation = 0;
   let dirty = false;
   let shelf = { x: 0, y: 0, height: 0 };
-  const cells = new Map<CellKey | Shape, Cell>();
+  const cells = new Map<CellKey, Cell>();
   const canvas = document.createElement('canvas');
   canvas.width = canvas.height = size;
   let context = canvas.getContext('2d')!;
@@ -75,7 +71,7 @@ export function openAtlas(firstInks: Inks, fullUnit: number): Atlas {
   }
 
   function put(
-    key: CellKey | Shape,
+    key: CellKey,
     [x0, y0, x1, y1]: readonly [number, number, number, number],
     unit: number,
     paint: () => void,
@@ -110,11 +106,6 @@ export function openAtlas(firstInks: Inks, fullUnit: number): Atlas {
       const unit = plan.detail === 'full' ? fullUnit : SMALL_UNIT;
       return put(key, cellBounds(plan), unit, () => paintLayers(context, layers, inks.tones[tone]!));
     },
-    shape(shape) {
-      return (
-        cells.get(shape) ?? put(shape, [-0.5, -0.5, 0.5, 0.5], SMALL_UNIT, () => paintShape(context, shape))
-      );
-    },
     upload() {
       if (dirty) source.update();
       dirty = false;
@@ -139,17 +130,3 @@ const makeSource = (canvas: HTMLCanvasElement): CanvasSource =>
     scaleMode: 'linear',
     mipmapFilter: 'linear',
   });
-
-function paintShape(context: CanvasRenderingContext2D, shape: Shape): void {
-  context.globalAlpha = 1;
-  context.fillStyle = '#ffffff';
-  context.beginPath();
-  if (shape === 'box') context.rect(-0.5, -0.5, 1, 1);
-  else if (shape === 'disc') context.arc(0, 0, 0.5, 0, 2 * Math.PI);
-  else {
-    context.moveTo(-0.5, -0.5);
-    context.lineTo(0.5, 0);
-    context.lineTo(-0.5, 0.5);
-  }
-  context.fill();
-}

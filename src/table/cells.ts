@@ -62,7 +62,8 @@ export function cellLayers(plan: CellPlan): { layers: Layer[]; tone: ToneCode } 
     return { layers: plan.detail === 'full' ? room.full : room.small, tone: Tone.gap };
   }
   const drawing = GLYPHS[plan.glyph];
-  const layers = [...(plan.made ? drawing[plan.detail] : drawing.ghost)];
+  const ghost = plan.detail === 'full' ? drawing.ghost : drawing.ghostSmall;
+  const layers = [...(plan.made ? drawing[plan.detail] : ghost)];
   if (look.outline === 'double') {
     // Wide ink, then paper over it, leaves a second line around the stitch.
     const rings = drawing.outline.map((d) => pen(d, 'ink', 0.3));

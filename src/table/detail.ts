@@ -15,9 +15,9 @@ export const LEAST_CORNER_PX = 6;
 
 export type Level = 'ribbon' | Detail;
 
-/** What a part shows at `px`: its ribbons, or its marks in one of two drawings. */
+/** What a part shows at `px`: its ribbons, or its marks in one of two drawings. Some parts have ribbons only. */
 export function levelOf(part: Part, px: number): Level {
-  if (px < RIBBON_BELOW_PX && part.ribbons.length > 0) return 'ribbon';
+  if (part.ribbons.length > 0 && (px < RIBBON_BELOW_PX || part.marks.count === 0)) return 'ribbon';
   return px < FULL_FROM_PX ? 'small' : 'full';
 }
 
@@ -25,13 +25,17 @@ export function levelOf(part: Part, px: number): Level {
 export const showsAt = (limits: { minPx?: number; maxPx?: number }, px: number): boolean =>
   px >= (limits.minPx ?? 0) && px <= (limits.maxPx ?? Infinity);
 
+/** Whether a mark tells something that must be seen from afar. */
+export const isTelling = (marks: Marks, index: number): boolean =>
+  marks.look[index] !== Look.plain || marks.glyph[index] === Glyph.hollow;
+
 /** Marks that stay on a ribbon: those that tell something, and corners. Indices, ascending. */
 export function tellingMarks(marks: Marks): { looks: number[]; corners: number[] } {
   const looks: number[] = [];
   const corners: number[] = [];
   for (let index = 0; index < marks.count; index++) {
     const glyph = marks.glyph[index];
-    if (marks.look[index] !== Look.plain || glyph === Glyph.hollow) looks.push(index);
+    if (isTelling(marks, index)) looks.push(index);
     else if (glyph === Glyph.oval || glyph === Glyph.corner) corners.push(index);
   }
   return { looks, corners };

@@ -3,7 +3,15 @@
  */
 import { type Camera, fitBounds, type Rect } from './camera.ts';
 import { type CellKey, cellLayers, cellPlan } from './cells.ts';
-import { atLeast, LEAST_CORNER_PX, LEAST_TELLING_PX, levelOf, showsAt, tellingMarks } from './detail.ts';
+import {
+  atLeast,
+  isTelling,
+  LEAST_CORNER_PX,
+  LEAST_TELLING_PX,
+  levelOf,
+  showsAt,
+  tellingMarks,
+} from './detail.ts';
 import type { Part, SceneView } from './draw-list.ts';
 import { paintView } from './flat.ts';
 import type { Ink, Inks } from './inks.ts';
@@ -87,7 +95,11 @@ function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, str
   if (!showsAt(part, camera.px)) return '';
   const level = levelOf(part, camera.px);
   if (level !== 'ribbon') {
-    const stamps = Array.from({ length: part.marks.count }, (_, index) => stampOf(part, index, level));
+    const telling = atLeast(LEAST_TELLING_PX, camera.px);
+    const swell = (index: number) => (isTelling(part.marks, index) ? telling : 1);
+    const stamps = Array.from({ length: part.marks.count }, (_, index) =>
+      stampOf(part, index, level, swell(index)),
+    );
     return stamps.map((stamp) => stampSvg(stamp, cells)).join('');
   }
   const strokes = [...ribbonStrokes(part, inks, camera.px), ...tickStrokes(part, inks, camera.px)];

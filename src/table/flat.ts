@@ -5,7 +5,15 @@ import { paintLayers } from './brush.ts';
 import { isEmpty, overlaps, shownBox } from './camera.ts';
 import { cellLayers, cellPlan } from './cells.ts';
 import { chunksOf, chunksWithin } from './chunks.ts';
-import { atLeast, LEAST_CORNER_PX, LEAST_TELLING_PX, levelOf, showsAt, tellingMarks } from './detail.ts';
+import {
+  atLeast,
+  isTelling,
+  LEAST_CORNER_PX,
+  LEAST_TELLING_PX,
+  levelOf,
+  showsAt,
+  tellingMarks,
+} from './detail.ts';
 import type { Part } from './draw-list.ts';
 import type { Inks } from './inks.ts';
 import { leftOf, measureWords, paintWords } from './lettering.ts';
@@ -108,12 +116,14 @@ function paintPart(context: CanvasRenderingContext2D, part: Part, frame: ViewFra
     return;
   }
   const { growth } = frame;
+  const telling = atLeast(LEAST_TELLING_PX, camera.px);
   const chunks = chunksOf(part.marks);
   for (const number of chunksWithin(chunks, box)) {
     const { first, count } = chunks[number]!;
     for (let index = first; index < first + count; index++) {
       const growing = growth?.part === part.key && index >= growth.from && index < growth.to;
-      const swell = growing ? growthScale(growth.share) : 1;
+      const told = isTelling(part.marks, index) ? telling : 1;
+      const swell = growing ? told * growthScale(growth.share) : told;
       paintStamp(context, stampOf(part, index, level, swell), inks);
     }
   }

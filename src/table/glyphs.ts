@@ -7,13 +7,14 @@
  */
 import { Glyph, type GlyphCode } from './draw-list.ts';
 import { fill, type Layer, OUTLINE, pen } from './layer.ts';
-import { ellipse, line, roundBox, type Spine, strand, type Thickness } from './strand.ts';
+import { ellipse, line, roundBox, type Spine, strand, type Thickness, within } from './strand.ts';
 import { yarn } from './yarn.ts';
 
 export type GlyphDrawing = {
   full: Layer[];
   small: Layer[];
   ghost: Layer[];
+  ghostSmall: Layer[];
   /** Silhouette, for the doubled outline of a surplus. */
   outline: string[];
   /** Middle to edge in x and y, and how far beyond the middle it begins: bounds `[x0, y0, x1, y1]`. */
@@ -24,51 +25,64 @@ export type GlyphDrawing = {
 
 const SMALL_OUTLINE = 0.06;
 const GHOST_OUTLINE = 0.055;
+/** At a few px a stitch anything thinner would fade away. */
+const SMALL_GHOST = 0.12;
 
 // --- The stitch seen from above -------------------------------------------------------------------
 
-/** A plump teardrop: a point where it comes up, thickest past the middle, round where it dives under. */
+/** A plump teardrop: slender where it comes up, thickest past the middle, rounded where it dives under. */
 const teardrop: Thickness = (share) =>
-  0.028 + 0.125 * Math.sin(Math.PI * share ** 0.82) ** 0.9 + 0.03 * share;
+  0.03 + 0.112 * Math.sin(Math.PI * Math.min(1, share * 0.8 + 0.02)) ** 1.15;
 
-// Two loops leave one point and lean forward and apart; the next stitch comes up between their ends.
-const NEAR_LOOP: Spine = [
-  [-0.5, 0.035],
-  [-0.24, 0.07],
-  [0.1, 0.2],
-  [0.44, 0.262],
-];
+// Two loops leave one point, lean apart and forward, and go in behind the point of the next stitch, which
+// is painted over their ends: so a row of stitches is a plait and not a row of signs.
 const FAR_LOOP: Spine = [
-  [-0.5, -0.035],
-  [-0.24, -0.07],
-  [0.1, -0.2],
-  [0.44, -0.262],
+  [-0.52, -0.025],
+  [-0.2, -0.06],
+  [0.1, -0.345],
+  [0.56, -0.225],
 ];
+const NEAR_LOOP: Spine = mirror(FAR_LOOP);
 
 const loops = [strand(FAR_LOOP, teardrop), strand(NEAR_LOOP, teardrop)];
-const slim: Thickness = (share) => teardrop(share) * 0.94;
 
 const veeFull: Layer[] = [
-  ...yarn(FAR_LOOP, teardrop, { body: 'far', plies: 5, lit: -1 }),
-  ...yarn(NEAR_LOOP, teardrop, { body: 'near', plies: 5, lit: -1 }),
-];
-const veeSmall: Layer[] = [
-  fill(strand(FAR_LOOP, slim), 'far'),
-  fill(strand(NEAR_LOOP, slim), 'near'),
-  pen(strand(FAR_LOOP, slim), 'line', SMALL_OUTLINE),
-  pen(strand(NEAR_LOOP, slim), 'line', SMALL_OUTLINE),
+  ...yarn(FAR_LOOP, teardrop, { body: 'far', plies: 6, lit: -1 }),
+  ...yarn(NEAR_LOOP, teardrop, { body: 'near', plies: 6, lit: -1 }),
 ];
 
+// At a few pixels a plait turns to porridge: two leaves with air between them still read as a stitch.
+const leaf: Thickness = (share) => 0.035 + 0.1 * Math.sin(Math.PI * share ** 0.85);
+const FAR_LEAF: Spine = [
+  [-0.46, -0.05],
+  [-0.2, -0.09],
+  [0.1, -0.21],
+  [0.36, -0.27],
+];
+const leaves = [strand(FAR_LEAF, leaf), strand(mirror(FAR_LEAF), leaf)];
+const veeSmall: Layer[] = [
+  fill(leaves[0]!, 'far'),
+  fill(leaves[1]!, 'near'),
+  ...leaves.map((d) => pen(d, 'line', SMALL_OUTLINE)),
+];
+
+/** The same curve on the other side of the braid. */
+function mirror([a, b, c, d]: Spine): Spine {
+  const over = ([x, y]: Spine[0]): Spine[0] => [x, -y];
+  return [over(a), over(b), over(c), over(d)];
+}
+
 /** The outline alone, on a pale ground. */
-const ghostOf = (paths: readonly string[]): Layer[] =>
-  paths.flatMap((d) => [fill(d, 'pale'), pen(d, 'ghost', GHOST_OUTLINE)]);
+const ghostOf = (paths: readonly string[], width = GHOST_OUTLINE): Layer[] =>
+  paths.flatMap((d) => [fill(d, 'pale'), pen(d, 'ghost', width)]);
 
 const vee: GlyphDrawing = {
   full: veeFull,
   small: veeSmall,
   ghost: ghostOf(loops),
+  ghostSmall: ghostOf(leaves, SMALL_GHOST),
   outline: loops,
-  bounds: [-0.58, -0.46, 0.62, 0.46],
+  bounds: [-0.62, -0.46, 0.74, 0.46],
 };
 
 // --- A chain ---------------------------------------------------------------------------------------
@@ -101,6 +115,7 @@ const oval: GlyphDrawing = {
   ],
   small: [{ ...fill(ringPath(0.085), 'body'), evenOdd: true }, pen(ringPath(0.085), 'line', SMALL_OUTLINE)],
   ghost: [{ ...fill(ringPath(0.085), 'pale'), evenOdd: true }, pen(ringPath(0.085), 'ghost', GHOST_OUTLINE)],
+  ghostSmall: [pen(ringPath(0), 'ghost', SMALL_GHOST)],
   outline: [ellipse(0, 0, RING.rx + 0.092, RING.ry + 0.092)],
   bounds: [-0.52, -0.36, 0.52, 0.36],
 };
@@ -153,6 +168,7 @@ const post: GlyphDrawing = {
   ],
   small: [fill(COLUMN, 'body'), pen(COLUMN, 'line', SMALL_OUTLINE)],
   ghost: ghostOf([FOOT, COLUMN]),
+  ghostSmall: ghostOf([COLUMN], 0.1),
   outline: [COLUMN],
   bounds: [-0.38, -0.1, 0.38, 1.58],
   length: POST_LENGTH,
@@ -164,7 +180,8 @@ const BAR = line(0, 0.07, 0, 0.93);
 const bar: GlyphDrawing = {
   full: [pen(BAR, 'body', 0.115)],
   small: [pen(BAR, 'body', 0.15)],
-  ghost: [pen(BAR, 'ghost', 0.08)].map((layer) => ({ ...layer, dash: [0.001, 0.2] })),
+  ghost: [{ ...pen(BAR, 'ghost', 0.09), dash: [0.001, 0.2] }],
+  ghostSmall: [{ ...pen(BAR, 'ghost', 0.16), dash: [0.001, 0.38] }],
   outline: [BAR],
   bounds: [-0.16, -0.06, 0.16, 1.06],
   length: 1,
@@ -175,11 +192,13 @@ const dot: GlyphDrawing = {
   full: [fill(DOT, 'body'), pen(DOT, 'line', OUTLINE)],
   small: [fill(DOT, 'line')],
   ghost: ghostOf([DOT]),
+  ghostSmall: ghostOf([DOT], SMALL_GHOST),
   outline: [DOT],
   bounds: [-0.34, -0.34, 0.34, 0.34],
 };
 
 const strokes = (paths: readonly string[], width: number, bounds: GlyphDrawing['bounds']): GlyphDrawing => ({
+  ghostSmall: paths.map((d) => pen(d, 'ghost', width)),
   full: [
     ...paths.map((d) => pen(d, 'line', width + 0.05)),
     ...paths.map((d) => pen(d, 'body', width - 0.02)),
@@ -206,30 +225,26 @@ const hollow: GlyphDrawing = {
   full: [{ ...pen(ROOM, 'body', 0.085), dash: [0.15, 0.155] }],
   small: [{ ...pen(ROOM, 'body', 0.13), dash: [0.2, 0.27] }],
   ghost: [{ ...pen(ROOM, 'body', 0.085), dash: [0.15, 0.155] }],
+  ghostSmall: [{ ...pen(ROOM, 'body', 0.13), dash: [0.2, 0.27] }],
   outline: [ROOM],
   bounds: [-0.56, -0.48, 0.56, 0.48],
 };
 
-/** The closing's own stitch: a stitch with the needle's thread running through both loops. */
-const THREAD: Spine = [
-  [-0.62, 0.42],
-  [-0.28, 0.2],
-  [0.2, -0.12],
-  [0.3, -0.52],
+/** The closing's own stitch: made with a needle, so its thread shows along both loops and hangs out behind. */
+const THREAD = [
+  within(NEAR_LOOP, teardrop, [0.08, 0], [0.9, 0]),
+  within(FAR_LOOP, teardrop, [0.08, 0], [0.9, 0]),
 ];
-const thread = strand(THREAD, () => 0.034, 0, 1, 12);
+const TAIL = 'M-0.5 0.02C-0.62 0.16 -0.44 0.34 -0.56 0.5';
+const sewn = (role: 'paper' | 'ghost', width: number): Layer[] =>
+  THREAD.map((d) => ({ ...pen(d, role, width), dash: [0.085, 0.1] }));
 const closing: GlyphDrawing = {
-  full: [...veeFull, pen(thread, 'paper', 0.07), fill(thread, 'ink')],
-  small: [
-    ...veeSmall,
-    fill(
-      strand(THREAD, () => 0.055, 0, 1, 12),
-      'ink',
-    ),
-  ],
-  ghost: [...vee.ghost, fill(thread, 'ghost')],
+  full: [pen(TAIL, 'line', 0.07), ...veeFull, ...sewn('paper', 0.055)],
+  small: [pen(TAIL, 'line', 0.1), ...veeSmall, ...THREAD.map((d) => pen(d, 'paper', 0.07))],
+  ghost: [pen(TAIL, 'ghost', 0.06), ...vee.ghost, ...sewn('ghost', 0.045)],
+  ghostSmall: [pen(TAIL, 'ghost', 0.1), ...ghostOf(leaves, SMALL_GHOST)],
   outline: loops,
-  bounds: [-0.76, -0.66, 0.62, 0.56],
+  bounds: [-0.72, -0.46, 0.74, 0.58],
 };
 
 /** A corner of one stitch: the stitch under a small roof. */
@@ -238,8 +253,9 @@ const corner: GlyphDrawing = {
   full: [...veeFull, pen(ROOF, 'line', 0.09)],
   small: [...veeSmall, pen(ROOF, 'line', 0.12)],
   ghost: [...vee.ghost, pen(ROOF, 'ghost', 0.08)],
+  ghostSmall: [...vee.ghostSmall, pen(ROOF, 'ghost', 0.12)],
   outline: loops,
-  bounds: [-0.58, -0.8, 0.62, 0.46],
+  bounds: [-0.62, -0.8, 0.74, 0.46],
 };
 
 const TICK = line(0, -0.5, 0, 0.5);
@@ -247,6 +263,7 @@ const tick: GlyphDrawing = {
   full: [pen(TICK, 'line', 0.09)],
   small: [pen(TICK, 'line', 0.2)],
   ghost: [pen(TICK, 'ghost', 0.09)],
+  ghostSmall: [pen(TICK, 'ghost', 0.2)],
   outline: [TICK],
   bounds: [-0.2, -0.62, 0.2, 0.62],
   length: 1,

@@ -1,71 +1,102 @@
 /**
- * Strokes on the GPU: each straight piece is a stretched white box, each joint a disc, all in one draw call.
- * The soft rim of the box in its mipmaps keeps slanted lines smooth without multisampling.
+ * Strokes on the GPU: each straight piece is a stretched white bar, each joint a disc, all in one draw call.
  */
 import { Particle, ParticleContainer } from 'pixi.js';
-import type { Atlas, Shape } from './atlas.ts';
+import type { LineShape, LineTexture } from './line-texture.ts';
 import { at, count, type Stroke } from './strokes.ts';
 
-/** A container for strokes; nothing in it changes between two fillings. */
-export function lineContainer(): ParticleContainer {
+/** A container in which nothing changes between two fillings. */
+export function stillContainer(): ParticleContainer {
   return new ParticleContainer({
     dynamicProperties: { position: false, rotation: false, vertex: false, uvs: false, color: false },
   });
 }
 
-/** Replaces the content of `container` by `strokes`, for a stitch `px` CSS px wide. */
+/** Sizes of the screen that lines depend on: CSS px a stitch, device px a CSS px, and what to count from. */
+export type LineScale = { px: number; density: number; originX: number; originY: number };
+
+/** Replaces the content of `container` by `strokes`. */
 export function fillLines(
   container: ParticleContainer,
   strokes: readonly Stroke[],
-  atlas: Atlas,
-  px: number,
-  originX: number,
-  originY: number,
-  rounded = true,
+  texture: LineTexture,
+  scale: LineScale,
 ): void {
   const particles: Particle[] = [];
-  const add = (shape: Shape, colour: string, x: number, y: number, angle: number, w: number, h: number) => {
-    const cell = atlas.shape(shape);
+  const devicePx = scale.px * scale.density;
+  const add = (
+    shape: LineShape,
+    colour: string,
+    x: number,
+    y: number,
+    angle: number,
+    w: number,
+    h: number,
+  ) => {
+    const cell = texture.cell(shape, h * devicePx);
     particles.push(
       new Particle({
         texture: cell.texture,
-        anchorX: cell.anchorX,
-        anchorY: cell.anchorY,
-        x: x - originX,
-        y: y - originY,
+        anchorX: 0.5,
+        anchorY: 0.5,
+        x: x - scale.originX,
+        y: y - scale.originY,
         rotation: angle,
-        scaleX: w / cell.unit,
-        scaleY: h / cell.unit,
+        scaleX: w / cell.insideX,
+        scaleY: h / cell.insideY,
         tint: colour,
       }),
     );
   };
   for (const stroke of strokes) {
     if (stroke.filled) addWedge(stroke, add);
-    else addPieces(stroke, px, rounded, add);
+    else addPieces(stroke, scale.px, add);
   }
   container.particleChildren = particles;
-  container.texture = atlas.shape('box').texture;
+  container.texture = texture.blank;
   container.update();
 }
 
-type Add = (shape: Shape, colour: string, x: number, y: number, angle: number, w: number, h: number) => void;
+/** Fills `container` with one plain rectangle from 0, 0. */
+export function fillGround(
+  container: ParticleContainer,
+  width: number,
+  height: number,
+  colour: string,
+  texture: LineTexture,
+): void {
+  const cell = texture.cell('solid', 1);
+  const [scaleX, scaleY] = [width / cell.insideX, height / cell.insideY];
+  container.particleChildren = [new Particle({ texture: cell.texture, scaleX, scaleY, tint: colour })];
+  container.texture = texture.blank;
+  container.update();
+}
 
-function addPieces(stroke: Stroke, px: number, rounded: boolean, add: Add): void {
-  const { points, closed, colour } = stroke;
-  const points2 = count(points);
-  const width = stroke.widthPx / px;
-  const joints = rounded && stroke.widthPx > 1.2;
-  const pieces = closed ? points2 : points2 - 1;
+type Add = (
+  shape: LineShape,
+  colour: string,
+  x: number,
+  y: number,
+  angle: number,
+  w: number,
+  h: number,
+) => void;
+
+function addPieces({ points, closed, colour, widthPx }: Stroke, px: number, add: Add): void {
+  const corners = count(points);
+  if (corners < 2) return;
+  const width = widthPx / px;
+  const pieces = closed ? corners : corners - 1;
   for (let index = 0; index < pieces; index++) {
-    const [a, b] = [at(points, index), at(points, (index + 1) % points2)];
+    const [a, b] = [at(points, index), at(points, (index + 1) % corners)];
     const length = Math.hypot(b.x - a.x, b.y - a.y);
-    const angle = Math.atan2(b.y - a.y, b.x - a.x);
-    add('box', colour, (a.x + b.x) / 2, (a.y + b.y) / 2, angle, length, width);
-    if (joints) add('disc', colour, a.x, a.y, 0, width, width);
+    add('bar', colour, (a.x + b.x) / 2, (a.y + b.y) / 2, Math.atan2(b.y - a.y, b.x - a.x), length, width);
   }
-  const end = at(points, points2 - 1);
-  if (!closed && joints && points2 > 0) add('disc', colour, end.x, end.y, 0, width, width);
+  if (widthPx <= 1.2) return;
+  for (let index = 0; index < corners; index++) {
+    const { x, y } = at(points, index);
+    add('disc', colour, x, y, 0, width, width);
+  }
 }
 
 /** A filled triangle: its first and last point are the base. */

@@ -6,9 +6,10 @@ import { Container, Particle, type ParticleContainer } from 'pixi.js';
 import type { Atlas } from './atlas.ts';
 import { type Camera, overlaps, type Rect, shownBox } from './camera.ts';
 import type { Detail } from './cells.ts';
-import { type Chunk, chunksOf, chunksWithin } from './chunks.ts';
+import { chunksOf, chunksWithin } from './chunks.ts';
 import {
   atLeast,
+  isTelling,
   LEAST_CORNER_PX,
   LEAST_TELLING_PX,
   type Level,
@@ -17,24 +18,27 @@ import {
   tellingMarks,
 } from './detail.ts';
 import type { Part } from './draw-list.ts';
-import { fillLines, lineContainer } from './gpu-lines.ts';
+import { fillLines, stillContainer } from './gpu-lines.ts';
 import type { Inks } from './inks.ts';
+import type { LineTexture } from './line-texture.ts';
 import { type Growth, growthScale } from './painter.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
 import { stampOf } from './stamps.ts';
 
-/** Particles of some marks, and which: by chunk, or those that stay on a ribbon. */
-type Held = { container: ParticleContainer; indices: readonly number[] | null; first: number; count: number };
+/** What parts are drawn with. */
+export type Tools = { atlas: Atlas; lines: LineTexture; inks: Inks; density: number };
+
+/** Particles of the marks `first` … `first + count`. */
+type Held = { container: ParticleContainer; first: number; count: number };
 
 export type PartOnGpu = {
   container: Container;
   part: Part;
-  chunks: Chunk[];
-  level: Level | 'hidden';
-  px: number;
+  /** Chunks by number; on a ribbon the lines and the marks that stay on it, under keys below 0. */
   held: Map<number, Held>;
   telling: ReturnType<typeof tellingMarks>;
-  generation: number;
+  /** What `held` was built for: anything else here, and it is built anew. */
+  built: { level: Level; px: number; swell: number; generation: number } | null;
   growth: Growth | null;
 };
 
@@ -48,12 +52,9 @@ export function holdPart(part: Part): PartOnGpu {
   return {
     container: new Container(),
     part,
-    chunks: chunksOf(part.marks),
-    level: 'hidden',
-    px: 0,
     held: new Map(),
     telling: tellingMarks(part.marks),
-    generation: -1,
+    built: null,
     growth: null,
   };
 }
@@ -64,54 +65,58 @@ export function showPart(
   part: Part,
   camera: Camera,
   region: Rect,
-  atlas: Atlas,
-  inks: Inks,
   growth: Growth | null,
+  tools: Tools,
 ): void {
   const before = holder.part.made;
   holder.part = part;
   const box = shownBox(camera, region, MARGIN_PX);
   const inSight = showsAt(part, camera.px) && overlaps(part.bounds, box);
   holder.container.visible = inSight;
-  if (!inSight) {
-    // What changed unseen is built anew when it shows again.
-    if (before !== part.made) drop(holder);
-    return;
-  }
   const level = levelOf(part, camera.px);
-  const resized = level === 'ribbon' && holder.px !== camera.px;
-  if (holder.level !== level || holder.generation !== atlas.generation() || resized) drop(holder);
-  holder.level = level;
-  holder.px = camera.px;
-  holder.generation = atlas.generation();
+  const stale = !inSight || level === 'ribbon' || !isBuiltFor(holder, level, camera.px, tools);
+  if (before !== part.made && stale) drop(holder);
+  if (!inSight) return;
+  if (!isBuiltFor(holder, level, camera.px, tools)) drop(holder);
+  holder.built ??= {
+    level,
+    px: camera.px,
+    swell: swellAt(holder, camera.px),
+    generation: tools.atlas.generation(),
+  };
   if (level === 'ribbon') {
-    if (before !== part.made) drop(holder);
-    if (holder.held.size === 0) buildRibbons(holder, atlas, inks, camera.px);
+    if (holder.held.size === 0) buildRibbons(holder, camera.px, tools);
     return;
   }
   if (before !== part.made)
-    change(holder, Math.min(before, part.made), Math.max(before, part.made), atlas, level);
-  holdChunks(holder, chunksWithin(holder.chunks, box), atlas, level);
-  grow(holder, growth, atlas, level);
+    change(holder, Math.min(before, part.made), Math.max(before, part.made), level, tools);
+  holdChunks(holder, chunksWithin(chunksOf(part.marks), box), level, tools);
+  grow(holder, growth, level, tools);
 }
 
 /** Lets everything go that the part holds. */
 export function drop(holder: PartOnGpu): void {
   for (const held of holder.held.values()) held.container.destroy();
   holder.held.clear();
+  holder.built = null;
   holder.growth = null;
 }
 
-function particleContainer(holder: PartOnGpu, x: number, y: number): ParticleContainer {
-  const container = lineContainer();
-  container.position.set(x, y);
-  holder.container.addChild(container);
-  return container;
+const swellAt = ({ telling }: PartOnGpu, px: number): number =>
+  telling.looks.length === 0 ? 1 : atLeast(LEAST_TELLING_PX, px);
+
+function isBuiltFor(holder: PartOnGpu, level: Level, px: number, { atlas }: Tools): boolean {
+  const { built } = holder;
+  if (built === null) return true;
+  if (built.level !== level || built.generation !== atlas.generation()) return false;
+  return level === 'ribbon' ? built.px === px : built.swell === swellAt(holder, px);
 }
 
-function holdChunks(holder: PartOnGpu, wanted: number[], atlas: Atlas, detail: Detail): void {
+// --- Chunks ----------------------------------------------------------------------------------------
+
+function holdChunks(holder: PartOnGpu, wanted: number[], detail: Detail, tools: Tools): void {
   for (const number of wanted) {
-    if (!holder.held.has(number)) holder.held.set(number, buildChunk(holder, number, atlas, detail));
+    if (!holder.held.has(number)) holder.held.set(number, buildChunk(holder, number, detail, tools));
   }
   if (holder.held.size <= wanted.length + SPARE_CHUNKS) return;
   const keep = new Set(wanted);
@@ -122,31 +127,48 @@ function holdChunks(holder: PartOnGpu, wanted: number[], atlas: Atlas, detail: D
   }
 }
 
-function buildChunk(holder: PartOnGpu, number: number, atlas: Atlas, detail: Detail): Held {
-  const { first, count, bounds } = holder.chunks[number]!;
-  // Places are kept relative to the chunk: far from the middle, single precision would make them tremble.
-  const container = particleContainer(holder, bounds.x0, bounds.y0);
-  const particles: Particle[] = [];
-  for (let index = first; index < first + count; index++) {
-    const particle = new Particle({ texture: atlas.shape('box').texture });
-    setParticle(particle, holder.part, index, atlas, detail, 1, bounds.x0, bounds.y0);
-    particles.push(particle);
-  }
-  container.particleChildren = particles;
-  container.texture = particles[0]!.texture;
+function buildChunk(holder: PartOnGpu, number: number, detail: Detail, tools: Tools): Held {
+  const { first, count, bounds } = chunksOf(holder.part.marks)[number]!;
+  const indices = Array.from({ length: count }, (_, index) => first + index);
+  const { swell } = holder.built!;
+  const container = putMarks(holder, indices, detail, bounds.x0, bounds.y0, tools, (index) =>
+    swell > 1 && isTelling(holder.part.marks, index) ? swell : 1,
+  );
+  return { container, first, count };
+}
+
+/** Particles for some marks. Places are kept relative to an origin: far out, single precision would tremble. */
+function putMarks(
+  holder: PartOnGpu,
+  indices: readonly number[],
+  detail: Detail,
+  originX: number,
+  originY: number,
+  tools: Tools,
+  swellOf: (index: number) => number,
+): ParticleContainer {
+  const container = stillContainer();
+  container.position.set(originX, originY);
+  container.particleChildren = indices.map((index) => {
+    const particle = new Particle(tools.lines.blank);
+    setParticle(particle, holder.part, index, detail, swellOf(index), originX, originY, tools);
+    return particle;
+  });
+  container.texture = container.particleChildren[0]!.texture;
   container.update();
-  return { container, indices: null, first, count };
+  holder.container.addChild(container);
+  return container;
 }
 
 function setParticle(
   particle: Particle,
   part: Part,
   index: number,
-  atlas: Atlas,
   detail: Detail,
   swell: number,
   originX: number,
   originY: number,
+  { atlas }: Tools,
 ): void {
   const stamp = stampOf(part, index, detail, swell);
   const cell = atlas.cell(stamp.cell);
@@ -161,52 +183,52 @@ function setParticle(
 }
 
 /** Sets the marks `from` … `to` (exclusive) anew where they are held. */
-function change(holder: PartOnGpu, from: number, to: number, atlas: Atlas, detail: Detail, swell = 1): void {
-  for (const held of holder.held.values()) {
-    const first = Math.max(from, held.first);
-    const end = Math.min(to, held.first + held.count);
-    if (first >= end) continue;
-    const { x, y } = held.container.position;
-    for (let index = first; index < end; index++) {
-      const particle = held.container.particleChildren[index - held.first] as Particle;
-      setParticle(particle, holder.part, index, atlas, detail, swell, x, y);
+function change(holder: PartOnGpu, from: number, to: number, detail: Detail, tools: Tools, grown = 1): void {
+  const { part, built } = holder;
+  for (const { container, first, count } of holder.held.values()) {
+    const begin = Math.max(from, first);
+    const end = Math.min(to, first + count);
+    if (begin >= end) continue;
+    const { x, y } = container.position;
+    for (let index = begin; index < end; index++) {
+      const particle = container.particleChildren[index - first] as Particle;
+      const swell = isTelling(part.marks, index) ? built!.swell : 1;
+      setParticle(particle, part, index, detail, swell * grown, x, y, tools);
     }
-    held.container.update();
+    container.update();
   }
 }
 
 /** Lets new marks grow, and sets those right that have stopped. */
-function grow(holder: PartOnGpu, growth: Growth | null, atlas: Atlas, detail: Detail): void {
+function grow(holder: PartOnGpu, growth: Growth | null, detail: Detail, tools: Tools): void {
   const last = holder.growth;
-  if (last !== null && last !== growth) change(holder, last.from, last.to, atlas, detail);
-  if (growth !== null) change(holder, growth.from, growth.to, atlas, detail, growthScale(growth.share));
+  const stopped = last !== null && (growth === null || growth.from !== last.from || growth.to !== last.to);
+  if (stopped) change(holder, last.from, last.to, detail, tools);
+  if (growth !== null) change(holder, growth.from, growth.to, detail, tools, growthScale(growth.share));
   holder.growth = growth;
 }
 
-/** Keys of `held` on a ribbon; chunks are numbered from 0. */
-const RIBBON = -1;
-const TELLING = -2;
-const CORNERS = -3;
+// --- Ribbons ---------------------------------------------------------------------------------------
 
-function buildRibbons(holder: PartOnGpu, atlas: Atlas, inks: Inks, px: number): void {
-  const { x0, y0 } = holder.part.bounds;
-  const lines = particleContainer(holder, x0, y0);
-  const strokes = [...ribbonStrokes(holder.part, inks, px), ...tickStrokes(holder.part, inks, px)];
-  fillLines(lines, strokes, atlas, px, x0, y0);
-  holder.held.set(RIBBON, { container: lines, indices: [], first: 0, count: 0 });
+const LINES = -1;
+const CORNERS = -2;
+const LOOKS = -3;
+
+function buildRibbons(holder: PartOnGpu, px: number, tools: Tools): void {
+  const { part, telling } = holder;
+  const { x0, y0 } = part.bounds;
+  const lines = stillContainer();
+  lines.position.set(x0, y0);
+  holder.container.addChild(lines);
+  const strokes = [...ribbonStrokes(part, tools.inks, px), ...tickStrokes(part, tools.inks, px)];
+  fillLines(lines, strokes, tools.lines, { px, density: tools.density, originX: x0, originY: y0 });
+  holder.held.set(LINES, { container: lines, first: 0, count: 0 });
   const put = (key: number, indices: readonly number[], leastPx: number) => {
     if (indices.length === 0) return;
-    const container = particleContainer(holder, x0, y0);
     const swell = atLeast(leastPx, px);
-    container.particleChildren = indices.map((index) => {
-      const particle = new Particle({ texture: atlas.shape('box').texture });
-      setParticle(particle, holder.part, index, atlas, 'small', swell, x0, y0);
-      return particle;
-    });
-    container.texture = atlas.shape('box').texture;
-    container.update();
-    holder.held.set(key, { container, indices, first: 0, count: 0 });
+    const container = putMarks(holder, indices, 'small', x0, y0, tools, () => swell);
+    holder.held.set(key, { container, first: 0, count: 0 });
   };
-  put(CORNERS, holder.telling.corners, LEAST_CORNER_PX);
-  put(TELLING, holder.telling.looks, LEAST_TELLING_PX);
+  put(CORNERS, telling.corners, LEAST_CORNER_PX);
+  put(LOOKS, telling.looks, LEAST_TELLING_PX);
 }

@@ -13,15 +13,15 @@ import {
   WebGLRenderer,
 } from 'pixi.js';
 import { openAtlas } from './atlas.ts';
-import { type Camera, isEmpty, type Rect } from './camera.ts';
+import { isEmpty, type Rect } from './camera.ts';
 import type { Part, SceneView } from './draw-list.ts';
-import { fillLines, lineContainer } from './gpu-lines.ts';
-import { drop, holdPart, type PartOnGpu, showPart } from './gpu-part.ts';
+import { fillGround, fillLines, stillContainer } from './gpu-lines.ts';
+import { drop, holdPart, type PartOnGpu, showPart, type Tools } from './gpu-part.ts';
 import { holdWords, type WordsOnGpu } from './gpu-words.ts';
 import type { Inks } from './inks.ts';
+import { openLineTexture } from './line-texture.ts';
 import type { Painter, ViewFrame } from './painter.ts';
 import { signShape } from './signs.ts';
-import type { Stroke } from './strokes.ts';
 import { labelWords, type Words } from './words.ts';
 
 type ViewOnGpu = {
@@ -33,7 +33,7 @@ type ViewOnGpu = {
   wordsLayer: Container;
   words: WordsOnGpu;
   /** What `signs` was filled from. */
-  filled: { signs: unknown; px: number; generation: number; strokes: Stroke[]; words: Words[] } | null;
+  filled: { signs: unknown; px: number; words: Words[] } | null;
 };
 
 /** Texture px a stitch width of the near drawing, by density of the screen. */
@@ -62,6 +62,8 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
   Ticker.system.stop();
 
   let atlas = openAtlas(inks, fullUnit(density));
+  const lines = openLineTexture();
+  const tools = (): Tools => ({ atlas, lines, inks, density });
   const views = new Map<SceneView['id'], ViewOnGpu>();
   const empty = new Container();
 
@@ -70,7 +72,7 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
     if (known !== undefined) return known;
     const root = new Container();
     const world = new Container();
-    const [ground, signs] = [lineContainer(), lineContainer()];
+    const [ground, signs] = [stillContainer(), stillContainer()];
     const wordsLayer = new Container();
     root.addChild(ground, world, wordsLayer);
     const words = holdWords(
@@ -95,7 +97,7 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
     matchParts(view, frame.view.parts);
     for (const part of frame.view.parts) {
       const growth = frame.growth?.part === part.key ? frame.growth : null;
-      showPart(view.parts.get(part.key)!, part, camera, region, atlas, inks, growth);
+      showPart(view.parts.get(part.key)!, part, camera, region, growth, tools());
     }
     showSigns(view, frame);
     const labels = labelWords(frame.view.labels, camera.px);
@@ -107,33 +109,21 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
   function showGround(view: ViewOnGpu, id: SceneView['id'], region: Rect): void {
     view.ground.visible = id === 'close';
     if (!view.ground.visible) return;
-    // Beyond the viewport on every side, so that the soft rim of the box stays outside.
-    const points = [-4, region.height / 2, region.width + 4, region.height / 2];
-    fillLines(
-      view.ground,
-      [{ points, widthPx: region.height + 8, colour: inks.raised }],
-      atlas,
-      1,
-      0,
-      0,
-      false,
-    );
+    fillGround(view.ground, region.width, region.height, inks.raised, lines);
   }
 
   function showSigns(view: ViewOnGpu, { signs, camera }: ViewFrame): void {
     const { filled } = view;
-    const generation = atlas.generation();
-    if (filled?.signs === signs && filled.px === camera.px && filled.generation === generation) return;
+    if (filled?.signs === signs && filled.px === camera.px) return;
     const shapes = signs.map((sign) => signShape(sign, inks, camera.px));
     const strokes = shapes.flatMap((shape) => shape.strokes);
-    const origin = originOf(signs.length > 0 ? strokes : [], camera);
-    view.signs.position.set(origin.x, origin.y);
-    fillLines(view.signs, strokes, atlas, camera.px, origin.x, origin.y);
+    // Counted from where the view looks, so that single precision is enough.
+    const { x: originX, y: originY, px } = camera;
+    view.signs.position.set(originX, originY);
+    fillLines(view.signs, strokes, lines, { px, density, originX, originY });
     view.filled = {
       signs,
       px: camera.px,
-      generation,
-      strokes,
       words: shapes.flatMap((shape) => shape.words),
     };
   }
@@ -161,7 +151,6 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
         forget();
         atlas.destroy();
         atlas = openAtlas(inks, fullUnit(density));
-        for (const view of views.values()) for (const part of view.parts.values()) part.generation = -1;
       }
       renderer.resize(Math.max(1, width), Math.max(1, height), density);
     },
@@ -187,6 +176,7 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
       for (const view of views.values()) view.root.destroy({ children: true });
       views.clear();
       atlas.destroy();
+      lines.destroy();
       renderer.destroy({ removeView: true });
     },
   };
@@ -212,9 +202,4 @@ function matchParts(view: ViewOnGpu, parts: readonly Part[]): void {
   if (!changed) return;
   for (const part of ordered) view.world.addChild(view.parts.get(part.key)!.container);
   view.world.addChild(view.signs);
-}
-
-/** A place near all strokes that are shown, so that single precision is enough. */
-function originOf(strokes: readonly Stroke[], camera: Camera): { x: number; y: number } {
-  return strokes.length === 0 ? { x: 0, y: 0 } : { x: camera.x, y: camera.y };
 }

@@ -1,7 +1,7 @@
 /**
  * The colours a glyph is painted in, worked out once from theme and yarns for each tone.
  */
-import { luminance, mix, towardsContrast } from '../theme/colour.ts';
+import { luminance, mix, readHex, towardsContrast, writeHex } from '../theme/colour.ts';
 import { MARK_CONTRAST, markInk, type Theme, textInk, type Yarns } from '../theme/theme.ts';
 import { Tone, type ToneCode } from './draw-list.ts';
 
@@ -29,6 +29,12 @@ export type Inks = { tones: Ink[]; paper: string; raised: string; ink: string; m
 
 const TONE_COUNT = Object.keys(Tone).length;
 
+/** The same hue under more or less light; a little white joins in where a channel is full. */
+function lit(yarn: string, light: number): string {
+  const shone = writeHex(readHex(yarn).map((channel) => channel * light + (light > 1 ? 8 : 0)) as never);
+  return light > 1 ? mix(shone, '#fffaf0', 0.06) : shone;
+}
+
 function yarnInk(yarn: string, theme: Theme): Ink {
   // Deep yarns lose their folds in black, pale ones their lights in white: shift both by what is left.
   const light = luminance(yarn);
@@ -36,9 +42,9 @@ function yarnInk(yarn: string, theme: Theme): Ink {
   const body = yarn;
   return {
     body,
-    near: mix(yarn, '#1a1410', 0.1 + 0.08 * light),
-    far: mix(yarn, '#fffaf0', 0.16 + 0.1 * (1 - light)),
-    fold: mix(yarn, '#140f0c', 0.42),
+    near: lit(yarn, 0.9 - 0.06 * light),
+    far: lit(yarn, 1.2),
+    fold: lit(yarn, 0.5),
     glow: mix(yarn, '#fffaf0', 0.48),
     line: markInk(yarn, theme),
     pale: mix(theme.raised, yarn, theme.name === 'light' ? 0.12 : 0.16),

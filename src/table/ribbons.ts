@@ -4,7 +4,7 @@
  */
 import type { Part, Ribbon } from './draw-list.ts';
 import type { Inks } from './inks.ts';
-import { type Stroke, stretch } from './strokes.ts';
+import { at, lengthsAlong, type Stroke, stretch } from './strokes.ts';
 
 /** Thinnest ribbon in CSS px, so that its outline keeps its contrast. */
 const LEAST_WIDTH_PX = 2.5;
@@ -45,19 +45,34 @@ const STEPS = [5, 10, 50, 100, 500, 1000, 5000, 10_000];
 /** How many stitches lie between two ticks with a stitch `px` wide. */
 export const tickStep = (px: number): number => STEPS.find((step) => step * px >= TICK_GAP_PX) ?? 50_000;
 
-/** Ticks across the ribbons of a part, cut out of the band in paper, at marks `tickStep` apart. */
+/** Ticks across the ribbons of a part, cut out of the band in paper, `tickStep` stitches apart. */
 export function tickStrokes(part: Part, inks: Inks, px: number): Stroke[] {
   const step = tickStep(px);
-  const { marks } = part;
   return part.ribbons.flatMap((ribbon) => {
     const half = Math.max(LEAST_WIDTH_PX, ribbon.width * px) / 2 / px;
-    const strokes: Stroke[] = [];
-    for (let index = ribbon.firstMark + step; index < ribbon.firstMark + ribbon.markCount; index += step) {
-      const angle = marks.angle[index]!;
+    return placesAlong(ribbon.points, ribbon.markCount, step).map(({ x, y, angle }) => {
       const [dx, dy] = [-Math.sin(angle) * half, Math.cos(angle) * half];
-      const [x, y] = [marks.x[index]!, marks.y[index]!];
-      strokes.push({ points: [x - dx, y - dy, x + dx, y + dy], widthPx: 1.1, colour: inks.paper });
-    }
-    return strokes;
+      return { points: [x - dx, y - dy, x + dx, y + dy], widthPx: 1.1, colour: inks.paper };
+    });
   });
+}
+
+/** Every `step`th of `marks` even parts of a path, without its ends. */
+function placesAlong(points: ArrayLike<number>, marks: number, step: number) {
+  const places: { x: number; y: number; angle: number }[] = [];
+  const lengths = lengthsAlong(points);
+  const each = lengths.at(-1)! / Math.max(1, marks);
+  let piece = 1;
+  for (let place = step; place < marks; place += step) {
+    const along = place * each;
+    while (piece < lengths.length - 1 && lengths[piece]! < along) piece++;
+    const [a, b] = [at(points, piece - 1), at(points, piece)];
+    const share = (along - lengths[piece - 1]!) / (lengths[piece]! - lengths[piece - 1]! || 1);
+    places.push({
+      x: a.x + (b.x - a.x) * share,
+      y: a.y + (b.y - a.y) * share,
+      angle: Math.atan2(b.y - a.y, b.x - a.x),
+    });
+  }
+  return places;
 }

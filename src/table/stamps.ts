@@ -30,6 +30,6 @@ export function stampOf(part: Part, index: number, detail: Detail, swell = 1): S
     y: marks.y[index]!,
     angle: marks.angle[index]!,
     sx: (long ? 1 : scale) * swell,
-    sy: (long ? scale / length : scale) * swell,
+    sy: (long ? scale / length : scale) * swell * (part.mirrored ? -1 : 1),
   };
 }

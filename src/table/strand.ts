@@ -94,7 +94,7 @@ export function within(
 ): string {
   const places = [0, 0.33, 0.67, 1].map((step) => {
     // Plies lie flatter at the rims than in the middle: ease the way along, go evenly across.
-    const along = step + 0.12 * Math.sin(2 * Math.PI * step);
+    const along = step + 0.05 * Math.sin(2 * Math.PI * step);
     return beside(spine, thickness, from[0] + (to[0] - from[0]) * along, from[1] + (to[1] - from[1]) * step);
   });
   return smooth(places, false);

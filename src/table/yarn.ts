@@ -34,10 +34,13 @@ export function yarn(spine: Spine, thickness: Thickness, shading: Shading): Laye
     for (const to of [0.14, 0.24, 0.36]) layers.push(fill(strand(spine, thickness, 0, to, 5), 'fold', 0.16));
   }
   layers.push(fill(rim(spine, thickness, 0.4, lit, 0.3, 0.93), 'glow', 0.45));
+  // Plies run slantwise along the strand: a furrow, and beside it the light on the next ply.
+  const lean = 0.42 / Math.max(plies, 3);
   for (let ply = 0; ply < plies; ply++) {
-    const share = from + ((0.92 - from) * (ply + 0.5)) / plies;
-    const lean = 0.3 / Math.max(plies, 3);
-    layers.push(pen(within(spine, thickness, [share - lean, 0.8], [share + lean, -0.8]), 'fold', 0.022, 0.4));
+    const share = from + ((0.94 - from) * (ply + 0.5)) / plies;
+    const furrow = within(spine, thickness, [share - lean, 0.84], [share + lean, -0.84]);
+    const ridge = within(spine, thickness, [share - lean * 0.5, 0.5], [share + lean * 1.15, -0.72]);
+    layers.push(pen(ridge, 'glow', 0.03, 0.28), pen(furrow, 'fold', 0.022, 0.34));
   }
   if (shading.outline !== false) layers.push(pen(whole, 'line', OUTLINE));
   return layers;
