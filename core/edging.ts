@@ -9,7 +9,6 @@ import { ease } from './ease.ts';
 import {
   cornerSize,
   finishRound,
-  isCornerKind,
   type Making,
   makeAlong,
   makeStitch,
@@ -21,6 +20,9 @@ import { atCorner, first, inRound, type Settled } from './mishap.ts';
 import { cornerToMatch, type Orders } from './orders.ts';
 import { type Corner, NodeKind, type Plan, type Round } from './types.ts';
 
+/** As much of the round below as the hand feels: where its corners lie and how big they are. */
+export type RoundBelow = Pick<Making, 'length' | 'turns' | 'sizes'>;
+
 /** A corner of the round below, as the hand meets it. */
 type Below = { corner: number; from: number; size: number };
 
@@ -30,7 +32,7 @@ type Special = { target: number; makes: number; mishap: number };
 type Hand = {
   making: Making;
   mishaps: Settled[];
-  below: Round;
+  below: RoundBelow;
   corners: Below[];
   specials: Special[];
   /** Corners to be worked at another target than their own, by target. */
@@ -46,12 +48,27 @@ export function workEdging(
   edging: number,
   all: readonly Settled[],
 ): Round {
+  const making = startMaking((plan.edgings[edging] as Plan['edgings'][number]).total + 16);
+  const sizes = below.turns.map((_, corner) => cornerSize(below, corner));
+  makeEdging(making, plan, orders, { length: below.length, turns: below.turns, sizes }, edging, all);
+  return finishRound(making, { name: 'edging', edging, faces: below.faces, twisted: below.twisted });
+}
+
+/** The acts of the hand, into a making that is just begun. */
+export function makeEdging(
+  making: Making,
+  plan: Plan,
+  orders: Orders,
+  below: RoundBelow,
+  edging: number,
+  all: readonly Settled[],
+): void {
   const asked = plan.edgings[edging] as Plan['edgings'][number];
   const mishaps = inRound(all, 'edging', edging);
   const isLast = edging === plan.edgings.length - 1;
-  const corners = below.turns.map((from, corner) => ({ corner, from, size: cornerSize(below, corner) }));
+  const corners = below.turns.map((from, corner) => ({ corner, from, size: below.sizes[corner] as number }));
   const hand: Hand = {
-    making: startMaking(asked.total + 16),
+    making,
     mishaps,
     below,
     corners,
@@ -59,19 +76,15 @@ export function workEdging(
     moved: new Map(),
     arm: asked.arm,
     cornerFor: (corner) =>
-      (isLast && asked.corners.length > 0 ? cornerToMatch(plan, orders, corner) : asked.corners[corner]) ?? {
-        made: 'chain',
-        size: 0,
-      },
+      (isLast ? cornerToMatch(plan, orders, corner) : asked.corners[corner]) ?? { made: 'chain', size: 0 },
   };
   const attach = attachPlace(below, corners);
   prepare(hand, asked.increase, attach);
   workRound(hand, attach, plan.choices.edgingClosing.adds);
-  return finishRound(hand.making, { name: 'edging', edging, faces: below.faces, twisted: below.twisted });
 }
 
 /** Where the yarn is attached: an ordinary stitch of side 0, the first of the ring if that is one; -1 if there is none. */
-export function attachPlace(below: Pick<Round, 'length' | 'kinds'>, corners: readonly Below[]): number {
+export function attachPlace(below: Pick<RoundBelow, 'length'>, corners: readonly Below[]): number {
   const firstTurn = corners[0]?.from ?? below.length;
   if (firstTurn > 0) return 0;
   const last = below.length - 1;
@@ -106,7 +119,9 @@ function addSpecial(specials: Special[], special: Special): void {
 
 /** An ordinary target: no corner position, and not the turn of a corner without any. */
 const isOrdinary = (hand: Hand, node: number): boolean =>
-  node >= 0 && node < hand.below.length && !isCornerKind(hand.below.kinds[node]);
+  node >= 0 &&
+  node < hand.below.length &&
+  !hand.corners.some(({ from, size }) => node >= from && node < from + size);
 
 /** Ordinary targets of a side of the round below, in its own order after the corner before it. */
 function targetsOfSide(
@@ -170,9 +185,8 @@ function moveCorners(hand: Hand, mishap: Settled): void {
 function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
   const { making, mishaps, below } = hand;
   const counted = first(mishaps, 'start-counted');
-  const from = attach === 0 ? 1 : 0;
-  const to = attach === below.length - 1 && attach > 0 ? attach : below.length;
-  if (adds === 0) intoAttach(hand, attach);
+  const { from, to } = placesBetween(hand, attach);
+  if (adds === 0 && attach >= 0) intoAttach(hand, attach);
   const doubled = first(mishaps, 'attach-doubled');
   if (doubled) {
     noteMishap(making, doubled.index);
@@ -190,6 +204,13 @@ function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
   }
   along(hand, next, to);
   workClosing(hand, attach, adds);
+}
+
+/** The places worked between attaching and closing: all but the attach place, which comes first or last in the ring. */
+function placesBetween({ below, corners }: Hand, attach: number): { from: number; to: number } {
+  if (attach < 0) return { from: 0, to: below.length };
+  const comesFirst = corners[0]?.from !== 0;
+  return comesFirst ? { from: 1, to: below.length } : { from: 0, to: attach };
 }
 
 const intoAttach = (hand: Hand, attach: number): void =>
@@ -266,9 +287,14 @@ function workArm(hand: Hand, corner: number, end: 'before' | 'after', target: nu
   for (let i = 0; i < makes; i++) makeStitch(hand.making, NodeKind.arm, target);
 }
 
-/** Back at the attach place: the closing covers it with a stitch of its own, or is laid over the first stitch. */
-function workClosing(hand: Hand, attach: number, adds: 0 | 1): void {
+/**
+ * Back at the attach place: the closing covers it with a stitch of its own, or is laid over the first stitch.
+ * With no ordinary stitch on side 0 the yarn is attached in the corner, all of whose stitches are worked: the closing
+ * then has no place to cover.
+ */
+function workClosing(hand: Hand, attach: number, asked: 0 | 1): void {
   const { making, mishaps, below } = hand;
+  const adds = attach >= 0 ? asked : 0;
   const worked = first(mishaps, 'closing-worked');
   if (worked) {
     noteMishap(making, worked.index);

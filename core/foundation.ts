@@ -19,8 +19,20 @@ type Hand = {
 };
 
 export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled[]): Round {
+  const making = startMaking(plan.foundation.total + 16);
+  makeFoundation(making, plan, orders, all);
+  return finishRound(making, {
+    name: 'foundation',
+    edging: 0,
+    faces: plan.choices.start.side,
+    twisted: first(inRound(all, 'foundation'), 'twisted') !== undefined,
+  });
+}
+
+/** The acts of the hand, into a making that is just begun. */
+export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: readonly Settled[]): void {
   const mishaps = inRound(all, 'foundation');
-  const hand: Hand = { making: startMaking(plan.foundation.total + 16), mishaps, plan, lastTreble: -1 };
+  const hand: Hand = { making, mishaps, plan, lastTreble: -1 };
   const legs = legsOf(plan, orders, mishaps);
   beginRing(hand);
   let early = countsFirstFromNothing(hand) ? 1 : 0;
@@ -29,12 +41,6 @@ export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled
     if (i < plan.foundation.corners.length) workCorner(hand, i);
   });
   closeRing(hand);
-  return finishRound(hand.making, {
-    name: 'foundation',
-    edging: 0,
-    faces: plan.choices.start.side,
-    twisted: first(mishaps, 'twisted') !== undefined,
-  });
 }
 
 /** Trebles the hand wants on each leg: lead, the whole sides, tail. A moved corner makes one leg longer. */

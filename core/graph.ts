@@ -13,12 +13,18 @@ import {
   type RoundName,
 } from './types.ts';
 
-/** A round being worked: columns that grow with every stitch. */
+/**
+ * A round being worked: columns that grow with every stitch. One that only tallies keeps no columns, only lengths:
+ * the same acts, without the graph.
+ */
 export type Making = {
   kinds: Uint8Array;
   into: Int32Array;
+  tallies: boolean;
   length: number;
   turns: number[];
+  /** Positions made so far of the corner at each turn. */
+  sizes: number[];
   made: CornerMade[];
   marks: { node: number; mishap: number }[];
 };
@@ -26,11 +32,16 @@ export type Making = {
 export const startMaking = (capacity: number): Making => ({
   kinds: new Uint8Array(capacity),
   into: new Int32Array(capacity),
+  tallies: false,
   length: 0,
   turns: [],
+  sizes: [],
   made: [],
   marks: [],
 });
+
+/** A round of which only the counts are wanted. */
+export const startTally = (): Making => ({ ...startMaking(0), tallies: true });
 
 function makeRoom(making: Making, more: number): void {
   const needed = making.length + more;
@@ -45,25 +56,31 @@ function makeRoom(making: Making, more: number): void {
 
 /** One act of the hook: one more node, worked into `into`. */
 export function makeStitch(making: Making, kind: NodeCode, into: number): void {
-  makeRoom(making, 1);
-  making.kinds[making.length] = kind;
-  making.into[making.length] = into;
+  if (isCornerKind(kind)) making.sizes[making.sizes.length - 1] = (making.sizes.at(-1) as number) + 1;
+  if (!making.tallies) {
+    makeRoom(making, 1);
+    making.kinds[making.length] = kind;
+    making.into[making.length] = into;
+  }
   making.length++;
 }
 
 /** The same act `count` times, each into the next place along. */
 export function makeAlong(making: Making, count: number, into: number): void {
   if (count <= 0) return;
-  makeRoom(making, count);
-  const { kinds, into: targets, length } = making;
-  kinds.fill(NodeKind.stitch, length, length + count);
-  for (let i = 0; i < count; i++) targets[length + i] = into + i;
+  if (!making.tallies) {
+    makeRoom(making, count);
+    const { kinds, into: targets, length } = making;
+    kinds.fill(NodeKind.stitch, length, length + count);
+    for (let i = 0; i < count; i++) targets[length + i] = into + i;
+  }
   making.length += count;
 }
 
 /** The round turns a corner here. */
 export function turn(making: Making, made: CornerMade): void {
   making.turns.push(making.length);
+  making.sizes.push(0);
   making.made.push(made);
 }
 

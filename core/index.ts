@@ -6,6 +6,8 @@ export { mishapKinds } from './mishap.ts';
 export { type PairOptions, pair } from './pair.ts';
 export { planBack } from './plan.ts';
 export { limits } from './problems.ts';
+export { mishapsOf } from './seen.ts';
 export { steps } from './steps.ts';
+export type { Tallies, Tally } from './tally.ts';
 export * from './types.ts';
 export { work } from './work.ts';

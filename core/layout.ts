@@ -109,7 +109,7 @@ export function viewOfEdging(plan: Plan, edging: number, below: RoundView): Roun
   const asked = plan.edgings[edging] as Plan['edgings'][number];
   const adds = plan.choices.edgingClosing.adds;
   const attach = attachPlace(
-    { length: below.length, kinds: new Uint8Array(0) },
+    below,
     below.turns.map((from, corner) => ({ corner, from, size: below.sizes[corner] as number })),
   );
   const attached = adds === 0 ? 1 : 0;

@@ -45,6 +45,15 @@ export function readMishaps(value: unknown, plan: Plan): Result<Settled[]> {
   return problems.length > 0 ? fail(problems) : done(read as Settled[]);
 }
 
+/** Mishaps of our own making, which need no reading: only their rounds and places in the list are settled. */
+export const settle = (mishaps: readonly Mishap[]): Settled[] =>
+  mishaps.map((mishap, index) => ({
+    ...mishap,
+    round: mishap.round ?? (mishapKinds[mishap.kind].rounds[0] as MishapRound),
+    edging: mishap.edging ?? 0,
+    index,
+  }));
+
 function readMishap(value: unknown, index: number, plan: Plan, problems: Problem[]): Settled | null {
   const at = `mishaps[${index}]`;
   const fields = fieldsOf(value);

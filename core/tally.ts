@@ -1,0 +1,42 @@
+/**
+ * The counts of a making without its graph.
+ *
+ * Rule: the very same acts as `work`, but each round only tallies; thousands of makings can be tried in the time
+ * one graph takes. A property test holds it equal to reading `work` with `countRound`.
+ */
+import { makeEdging } from './edging.ts';
+import { makeFoundation } from './foundation.ts';
+import { type Making, startTally } from './graph.ts';
+import type { Settled } from './mishap.ts';
+import { ordersOf } from './orders.ts';
+import type { Plan } from './types.ts';
+import { sum } from './whole.ts';
+
+/** Ordinary stitches of every side and positions of every corner, in working order. */
+export type Tally = { sides: number[]; corners: number[] };
+export type Tallies = { foundation: Tally; edgings: Tally[] };
+
+export function tallyWith(plan: Plan, mishaps: readonly Settled[]): Tallies {
+  const orders = ordersOf(plan, mishaps);
+  const foundation = startTally();
+  makeFoundation(foundation, plan, orders, mishaps);
+  let below = foundation;
+  const edgings = plan.edgings.map((_, n) => {
+    const making = startTally();
+    makeEdging(making, plan, orders, below, n, mishaps);
+    below = making;
+    return tallyOf(making);
+  });
+  return { foundation: tallyOf(foundation), edgings };
+}
+
+/** Side 0 lies at both ends of a round: before the first turn and after the last corner. */
+function tallyOf({ length, turns, sizes }: Making): Tally {
+  if (turns.length === 0) return { sides: [length], corners: [] };
+  const sides = turns.map((turn, corner) => {
+    const before = corner === 0 ? 0 : (turns[corner - 1] as number) + (sizes[corner - 1] as number);
+    return turn - before;
+  });
+  sides[0] = length - sum(sides.slice(1)) - sum(sizes);
+  return { sides, corners: sizes };
+}
