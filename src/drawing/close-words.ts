@@ -11,17 +11,19 @@ import { slotAt } from './slots.ts';
 
 /** Half the width that is asked for, in stitches: some sixteen positions, more where the screen is wide. */
 export const HALF_WIDTH = 8.5;
-const TOP = -2.15;
-/** Feet of the flags above the front edge; their numbers stand a good half stitch higher. */
+/** Feet of the flags above the front edge. Words above it stand in two rows, so many CSS px away. */
 const FLAGS = -0.5;
-const CORNERS = -1.15;
-const NAMES = -1.85;
+const NUMBER_ROW = 25;
+const NAME_ROW = 46;
 
 type Said = { labels: Label[]; signs: Sign[] };
 
+/** What the view asks for: the rows, and room for words at about 30 px a stitch, more where numbers stand. */
 export function closeBounds(window: Window, slot: number): Box {
   const x = xOf(window, slot);
-  return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: TOP, y1: window.bottom + 1.75 };
+  const [numbers, names] = [1.85, 1];
+  const [above, below] = window.working < 0 ? [numbers, names] : [names, numbers];
+  return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: FLAGS - above, y1: window.bottom + below };
 }
 
 /** Numbers and names that stay in their place while the hook moves on within a window. */
@@ -47,17 +49,13 @@ function sayFront(said: Said, window: Window, at: Stretch, front: number, every:
   if (front >= at.cornerFrom) {
     if (front > at.cornerFrom) return;
     const x = xOf(window, slot + (at.to - at.cornerFrom - 1) / 2);
-    said.labels.push({
-      key: `corner.${slot}`,
-      x,
-      y: CORNERS,
-      text: say.sayCorner(at.corner),
-      ...CORNER_TYPE,
-    });
+    const place = { x, y: FLAGS, dy: 8 - NUMBER_ROW };
+    said.labels.push({ key: `corner.${slot}`, ...place, text: say.sayCorner(at.corner), ...CORNER_TYPE });
     return;
   }
   const stitch = front - at.from + 1;
-  if (stitch % every !== 0) return;
+  // Numbers stand at the piece that is being counted, and at no other.
+  if (stitch % every !== 0 || window.working >= 0) return;
   const flag = { kind: 'flag', x: xOf(window, slot), y: FLAGS, angle: 0, tone: Tone.marker } as const;
   said.signs.push({ ...flag, key: `flag.${slot}`, text: `${stitch}` });
 }
@@ -76,7 +74,7 @@ function sayGap(
   const count = ring.slots.runs[run]!.count;
   const seen = Math.min(count, window.to - slot);
   const x = xOf(window, slot + (Math.min(seen, 12) - 1) / 2);
-  const y = lacks === 'front' ? CORNERS : window.bottom + 0.42;
+  const y = lacks === 'front' ? -0.95 : PARTNER + 1.2;
   const text = say.sayNoPartner(count);
   const type = { px: 15, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
   said.labels.push({ key: `gap.${slot}`, x, y, text, ...type });
@@ -93,7 +91,7 @@ function sayOpen(said: Said, window: Window, slot: number): void {
   });
 }
 
-/** Numbers below the round being made, or below the last one; the back's own corners, by its own numbers. */
+/** The back's own corners by its own numbers, and numbers below the round being made. */
 function sayBack(said: Said, ring: Ring, window: Window, every: number): void {
   const index = window.working < 0 ? ring.rounds.length - 1 : window.working;
   const slots = ring.roundSlots(index);
@@ -106,23 +104,26 @@ function sayBack(said: Said, ring: Ring, window: Window, every: number): void {
     for (const range of nodesWithin(slots, count, from - 0.5, to - 0.5)) {
       for (let node = range.from; node < range.to; node++) {
         const stretch = ring.rounds[index]!.stretches.find((one) => node < one.to);
-        if (!stretch) continue;
-        const stitch = node - stretch.from + 1;
-        const slot = base + slots[node]!;
-        const x = xOf(window, slot);
-        const y = window.bottom + 0.08;
-        if (node === stretch.cornerFrom && node < stretch.to) {
-          const middle = xOf(window, slot - (stretch.to - stretch.cornerFrom - 1) / 2);
-          const text = say.sayBackCorner(stretch.corner);
-          const type = { px: 14, tone: Tone.muted, align: 'centre' } as const;
-          said.labels.push({ key: `back-corner.${slot}`, x: middle, y: window.bottom + 1.1, text, ...type });
-        } else if (node < stretch.cornerFrom && stitch % every === 0) {
-          const key = `back-flag.${slot}`;
-          said.signs.push({ kind: 'flag', key, x, y, angle: Math.PI, text: `${stitch}`, tone: Tone.marker });
-        }
+        if (stretch) sayNode(said, window, stretch, node, base + slots[node]!, every);
       }
     }
   }
+}
+
+function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: number, every: number): void {
+  if (node >= at.cornerFrom) {
+    if (node > at.cornerFrom) return;
+    // Slots fall along the back, so the corner lies before its first chain. Below it there are no posts.
+    const x = xOf(window, slot - (at.to - at.cornerFrom - 1) / 2);
+    const text = say.sayBackCorner(at.corner);
+    const type = { px: 14, tone: Tone.muted, align: 'centre' } as const;
+    said.labels.push({ key: `back-corner.${slot}`, x, y: window.bottom - 0.35, text, ...type });
+    return;
+  }
+  const stitch = node - at.from + 1;
+  if (window.working < 0 || stitch % every !== 0) return;
+  const place = { x: xOf(window, slot), y: window.bottom + 0.08, angle: Math.PI } as const;
+  said.signs.push({ kind: 'flag', key: `back-flag.${slot}`, ...place, text: `${stitch}`, tone: Tone.marker });
 }
 
 /** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
@@ -131,11 +132,14 @@ export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step
   const left = bounds.x0 + 0.25;
   const edgings = ring.rounds.length - 1;
   const type = { px: 14, tone: Tone.muted, align: 'left' } as const;
-  const seen = say.saySeenClose(window.working >= 0);
+  const right = bounds.x1 - 0.25;
+  const counting = window.working >= 0;
+  const above = { y: FLAGS, dy: counting ? -18 : -NAME_ROW };
+  const below = { y: window.bottom, dy: counting ? NAME_ROW : 18 };
   const labels: Label[] = [
-    { key: 'lane.front', x: left, y: NAMES, text: say.sayFrontLane(), ...type },
-    { key: 'lane.back', x: left, y: bounds.y1 - 0.4, text: say.sayBackLane(edgings), ...type },
-    { ...type, key: 'seen', x: bounds.x1 - 0.25, y: bounds.y1 - 0.4, text: seen, align: 'right' },
+    { ...type, ...above, key: 'lane.front', x: left, text: say.sayFrontLane() },
+    { ...type, ...below, key: 'lane.back', x: left, text: say.sayBackLane(edgings) },
+    { ...type, ...below, key: 'seen', x: right, text: say.saySeenClose(counting), align: 'right' },
   ];
   if (edgings > 1) {
     for (const { round, y } of window.rows) {
@@ -160,14 +164,15 @@ function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step): Sign[
   if (!target || step.stage === 'front') return signs;
   const into = window.rows.find(({ round }) => round === target.round);
   const at = xOf(window, target.slot);
+  const numbered = step.marker && step.corner < 0;
+  const arrow = { kind: 'arrow', key: 'target', x: at, tone: Tone.ink } as const;
   if (target.round < 0) {
-    signs.push({ kind: 'arrow', key: 'target', x: at, y: -1.05, angle: Math.PI / 2, tone: Tone.ink });
+    if (!numbered) signs.push({ ...arrow, y: -1.05, angle: Math.PI / 2 });
   } else if (into) {
     // A base chain lies at the foot of its post, a back loop at the top.
     const foot = step.target.loop === 'base-chain' ? into.y + POST_LENGTH - 0.1 : into.y;
     signs.push({ kind: 'ring', key: 'loop', x: at, y: foot, px: 9, tone: Tone.ink });
-    const below = window.bottom + 0.62;
-    signs.push({ kind: 'arrow', key: 'target', x: at, y: below, angle: -Math.PI / 2, tone: Tone.ink });
+    if (!numbered) signs.push({ ...arrow, y: window.bottom + 0.62, angle: -Math.PI / 2 });
   }
   return signs;
 }

@@ -334,11 +334,11 @@ export function boxOf(points: ArrayLike<number>): Box {
 /** Middle of a side or corner on a lane, and the way out from there. */
 export type Anchor = { x: number; y: number; outX: number; outY: number };
 
-/** The middle of a cell on a lane. */
-export function cellMiddle(stretches: readonly LaneStretch[], cell: number): Anchor | undefined {
-  const s = stretches.find((one) => one.cell === cell && one.from <= 0.5 && one.to >= 0.5);
+/** A place in a cell of a lane, as a share of its length: the middle if not told otherwise. */
+export function cellMiddle(stretches: readonly LaneStretch[], cell: number, along = 0.5): Anchor | undefined {
+  const s = stretches.find((one) => one.cell === cell && one.from <= along && one.to >= along);
   if (!s) return undefined;
-  const share = (0.5 - s.from) / (s.to - s.from);
+  const share = (along - s.from) / (s.to - s.from);
   const angle = s.angle + s.sweep * share;
   const out = { outX: Math.cos(angle), outY: Math.sin(angle) };
   if (s.radius === 0) return { x: s.ax + (s.bx - s.ax) * share, y: s.ay + (s.by - s.ay) * share, ...out };

@@ -16,7 +16,7 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
   const outer = mirrorBox(boxOf(linePoints(panel.stretches(0))), mirrored);
   const inner = mirrorBox(boxOf(linePoints(panel.stretches(panel.depth))), mirrored);
   const [width, height] = [outer.x1 - outer.x0, outer.y1 - outer.y0];
-  const pad = Math.max(2.6, 0.05 * Math.max(width, height));
+  const pad = Math.max(2.6, 0.066 * Math.max(width, height));
   const fits = roomInside(inner);
   const below = fits.small > 12;
   const bounds = {
@@ -88,11 +88,13 @@ function splitAtComma(text: string): [string, string] {
 function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean): Label[] {
   const length = panel.ring.slots.cells[2 * side]!.count;
   const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
-  const at = (inset: number): Anchor | undefined => {
-    const anchor = cellMiddle(panel.stretches(inset), 2 * side);
+  const at = (inset: number, along?: number): Anchor | undefined => {
+    const anchor = cellMiddle(panel.stretches(inset), 2 * side, along);
     return anchor && mirrored ? { ...anchor, x: -anchor.x, outX: -anchor.outX } : anchor;
   };
-  const [outside, inside] = [at(-2.3), at(panel.depth + 0.7)];
+  // The arrow of the back's beginning stands in the middle of its side.
+  const begins = drawn.plan.faces[0] === side;
+  const [outside, inside] = [at(-0.7), at(panel.depth + 0.4, begins ? 0.3 : 0.5)];
   if (!outside || !inside) return [];
   const upright = Math.abs(inside.outX) > 0.6;
   const align = !upright ? 'centre' : inside.outX > 0 ? 'right' : 'left';
@@ -100,7 +102,7 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean):
   const front: Label = {
     key: `front.${side}`,
     ...pointOf(upright ? inside : outside),
-    ...(upright ? { dy: -LINE / 2 } : {}),
+    dy: upright ? -LINE / 2 : 13 * Math.sign(outside.outY),
     text: say.sayFrontSide(drawn.edge.sides[side]!),
     px: 15,
     tone: Tone.front,
@@ -113,7 +115,7 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean):
   const back: Label = {
     key: `back.${side}`,
     ...pointOf(inside),
-    dy: upright ? LINE / 2 : -Math.sign(inside.outY) * 8,
+    dy: upright ? LINE / 2 : -Math.sign(inside.outY) * 11,
     text: say.sayBackSide(meeting.back),
     px: 15,
     tone: short ? Tone.gap : Tone.edging,

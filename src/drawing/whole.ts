@@ -3,10 +3,20 @@
  * Front braid outermost, then the seam, the edgings, the posts of the foundation; one outline for all.
  */
 import type { Hand } from '../state/snapshot.ts';
-import { type Box, type Label, type Part, type Sign, Tone } from '../table/draw-list.ts';
+import { type Box, Glyph, type Label, Look, type Part, type Sign, Tone } from '../table/draw-list.ts';
 import * as say from '../words/marks.ts';
-import { type Built, buildBack, buildFront, buildGaps, layPanel, PARTNER, type Panel } from './build.ts';
+import {
+  type Built,
+  buildBack,
+  buildFront,
+  buildGaps,
+  frontStretches,
+  layPanel,
+  PARTNER,
+  type Panel,
+} from './build.ts';
 import { finder, type Lane, lineBetween } from './lanes.ts';
+import { type Mark, makeMarks, makePart, putMark } from './parts.ts';
 import type { Source } from './progress.ts';
 import type { Drawn, Ring } from './ring.ts';
 import { seamParts, seamStretches } from './seam.ts';
@@ -27,8 +37,8 @@ export type Fixture = {
 
 /** Outermost lane for words and flags. */
 const OUTSIDE = -1.6;
-/** Flags on the whole panel: more would be a fence. */
-const MOST_FLAGS = 24;
+/** Markers on the whole panel at most. */
+const MOST_MARKERS = 200;
 const MOST_RINGS = 24;
 
 export function joinBuilt(...all: Built[]): Built {
@@ -56,13 +66,19 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     buildGaps(drawn, panel, { front, back: partner }),
   );
   const words = wordsInside(drawn, panel, mirrored);
+  const marker = markers(drawn, panel, mirrored);
   return {
-    ...built,
-    labels: [...words.labels, ...gapWords(drawn, panel, mirrored), ...startWords(drawn, panel, mirrored)],
+    parts: [...built.parts, marker.part],
+    sources: built.sources,
+    labels: [
+      ...marker.labels,
+      ...words.labels,
+      ...gapWords(drawn, panel, mirrored),
+      ...startWords(drawn, panel, mirrored),
+    ],
     signs: [
       ...gapRings(drawn, panel, front, partner),
       ...clashRulers(drawn, panel, mirrored),
-      ...flags(drawn, panel, mirrored),
       ...startSigns(panel, mirrored),
     ],
     bounds: words.bounds,
@@ -155,31 +171,35 @@ function clashRulers(drawn: Drawn, panel: Panel, mirrored: boolean): Sign[] {
   });
 }
 
-/** Every so many stitches of the front, counted in each side; thinned where there would be too many. */
-function flags(drawn: Drawn, panel: Panel, mirrored: boolean): Sign[] {
+/**
+ * A tick every so many stitches of the front, counted in each side, thinned where there would be too many;
+ * near enough it bears its number. Flags with their poles would be a fence here: those are for the close-up.
+ */
+function markers(drawn: Drawn, panel: Panel, mirrored: boolean): { part: Part; labels: Label[] } {
   const every = drawn.plan.choices.markerEvery;
   const stitches = drawn.edge.sides.reduce((sum, side) => sum + side, 0);
-  const step = every * Math.max(1, Math.ceil(stitches / every / MOST_FLAGS));
-  const find = finder(panel.lane(-0.55, mirrored));
+  const step = every * Math.max(1, Math.ceil(stitches / every / MOST_MARKERS));
+  const find = finder(panel.lane(-0.95, mirrored));
   const slots = panel.ring.frontSlots();
-  const signs: Sign[] = [];
-  let from = 0;
-  drawn.edge.sides.forEach((count, side) => {
+  const ticks: Mark[] = [];
+  const labels: Label[] = [];
+  frontStretches(drawn.edge).forEach(({ side, from, cornerFrom }) => {
+    const count = cornerFrom - from;
     for (let stitch = step; stitch <= count; stitch += step) {
-      const { x, y, angle } = find(slots[from + stitch - 1]!);
-      signs.push({
-        kind: 'flag',
-        key: `flag.${side}.${stitch}`,
-        x,
-        y,
-        angle,
-        text: `${stitch}`,
-        tone: Tone.marker,
-      });
+      const { x, y, angle, outX, outY } = find(slots[from + stitch - 1]!);
+      ticks.push({ x, y, angle, scale: 0.6, glyph: Glyph.tick, tone: Tone.marker, look: Look.plain });
+      // The side's own number stands outside, in the middle of flat sides.
+      if (Math.abs(outY) > 0.6 && Math.abs(stitch - count / 2) < 5) continue;
+      const place = { x: x + outX * 0.3, y: y + outY * 0.3, dx: 11 * outX, dy: 11 * outY };
+      const type = { text: `${stitch}`, px: 13, tone: Tone.marker, align: 'centre', minPx: 9 } as const;
+      labels.push({ key: `marker.${side}.${stitch}`, ...place, ...type });
     }
-    from += count + (drawn.edge.corners[side]?.size ?? 0);
   });
-  return signs;
+  const marks = makeMarks(ticks.length);
+  ticks.forEach((tick, index) => {
+    putMark(marks, index, tick);
+  });
+  return { part: makePart({ key: 'markers', marks, ribbons: [], layer: 5, solid: false, minPx: 4 }), labels };
 }
 
 /** Where the foundation begins and where the join begins, with the way they run. */
