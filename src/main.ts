@@ -21,7 +21,7 @@ const panels = mountPanels(document.getElementById('app') as HTMLElement, {
 });
 store.subscribe((snapshot) => keep(device, snapshot));
 registerOffline(() => {});
-import('./showing.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
+const ready = import('./showing.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
 
 // For tests: the state and the draw list as data, and a way in for events.
 if (new URLSearchParams(location.search).has('probe'))
@@ -31,5 +31,6 @@ if (new URLSearchParams(location.search).has('probe'))
       snapshot: store.snapshot,
       scene: () => showing.scene,
       table: () => showing.table,
+      ready,
     },
   });
