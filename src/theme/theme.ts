@@ -52,7 +52,7 @@ export const LIGHT: Theme = {
   muted: '#56636c',
   line: '#ddd4c4',
   edge: '#7a858c',
-  gap: '#d55e00',
+  gap: '#d15a00',
   gapText: '#b34e00',
   gapPaper: '#fdf1e6',
   accent: '#1c6670',
@@ -84,7 +84,7 @@ export const DARK: Theme = {
   focus: '#8fc7ff',
   marker: '#d79ad0',
   seam: '#efe7d9',
-  yarns: { front: '#4fa7ad', edging: '#dd8355', foundation: '#cbb080' },
+  yarns: { front: '#3f999f', edging: '#e48d60', foundation: '#cbb080' },
 };
 
 export const THEMES: Record<ThemeName, Theme> = { light: LIGHT, dark: DARK };
