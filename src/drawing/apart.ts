@@ -18,7 +18,7 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const panel = layPanel(drawn, ring, 0);
   const box = laneBox(panel.stretches(0), false);
   const pad = Math.max(3, 0.06 * Math.max(box.x1 - box.x0, box.y1 - box.y0));
-  const aside = (box.x1 - box.x0) / 2 + pad * 0.75;
+  const aside = (box.x1 - box.x0) / 2 + pad;
   const left = hand === 'left';
   // Lying flat, the far loop of every stitch is the outer one.
   const front = { mirrored: left, aside: -aside, vees: !left };
@@ -75,7 +75,7 @@ function sideWords(
       const flip = placing.mirrored ? -1 : 1;
       return anchor && { ...anchor, x: placing.aside + flip * anchor.x, outX: flip * anchor.outX };
     };
-    const [outside, inside] = [at(-1.6), at(piece === 'front' ? 1.2 : panel.depth + 0.5)];
+    const [outside, inside] = [at(-0.7), at(piece === 'front' ? 1.2 : panel.depth + 0.5)];
     const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
     if (!outside || !inside) return [];
     const length = panel.ring.slots.cells[2 * side]!.count;
@@ -91,6 +91,8 @@ function sideWords(
         key: `letter.${piece}.${side}`,
         x: outside.x,
         y: outside.y,
+        dx: 16 * outside.outX,
+        dy: 16 * outside.outY,
         text: say.sayFacing(side),
         px: 17,
         tone: own,

@@ -236,7 +236,8 @@ export type Rounding = { outer: number; inner: number };
 export function rounding(base: Base, corners: readonly Corner[], depth: number, partner: number): Rounding {
   if (base.bends.length === 0) return { outer: 0, inner: 0 };
   const wanted = base.bends.map((bend, i) => (0.85 * (corners[i]?.size ?? 0)) / Math.abs(bend.sweep || 1));
-  const inner = Math.min(6, Math.max(1.1, ...wanted));
+  const least = corners.some((corner) => corner.size > 0) ? 1.1 : 0.35;
+  const inner = Math.min(6, Math.max(least, ...wanted));
   const sharpest = Math.max(...base.bends.map((bend) => Math.tan(Math.min(Math.abs(bend.sweep), 3.1) / 2)));
   const slide = Math.max(0, partner - 0.9 / sharpest);
   return { outer: inner + Math.max(slide, depth - base.room, 0), inner };

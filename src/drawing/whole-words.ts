@@ -10,7 +10,8 @@ import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
 const SIDE_WIDTH = 78;
 const LINE = 22;
 
-type Words = { labels: Label[]; bounds: Box };
+/** `roomy`: the panel has a middle in which words can stand. */
+type Words = { labels: Label[]; bounds: Box; roomy: boolean };
 
 export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Words {
   const outer = mirrorBox(boxOf(linePoints(panel.stretches(0))), mirrored);
@@ -27,11 +28,12 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
   };
   return {
     labels: [
-      ...drawn.edge.sides.flatMap((_, side) => sideWords(drawn, panel, side, mirrored)),
+      ...drawn.edge.sides.flatMap((_, side) => sideWords(drawn, panel, side, mirrored, inner)),
       ...middleWords(drawn, inner, fits, below ? outer.y1 + pad * 1.6 : undefined),
       ...cornerWords(drawn, panel, mirrored),
     ],
     bounds,
+    roomy: !below,
   };
 }
 
@@ -85,7 +87,7 @@ function splitAtComma(text: string): [string, string] {
 }
 
 /** Counts at a side: above and below the front's stands outside, on upright sides both stand inside. */
-function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean): Label[] {
+function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, inner: Box): Label[] {
   const length = panel.ring.slots.cells[2 * side]!.count;
   const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
   const at = (inset: number, along?: number): Anchor | undefined => {
@@ -93,12 +95,15 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean):
     return anchor && mirrored ? { ...anchor, x: -anchor.x, outX: -anchor.outX } : anchor;
   };
   // The arrow of the back's beginning stands in the middle of its side.
-  const begins = drawn.plan.faces[0] === side;
-  const [outside, inside] = [at(-0.7), at(panel.depth + 0.4, begins ? 0.3 : 0.5)];
+  const begins = drawn.plan.faces[0] === side && drawn.edge.corners.length > 0;
+  const [outside, inside] = [at(-0.7), at(panel.depth + 0.4, begins ? 0.68 : 0.5)];
   if (!outside || !inside) return [];
   const upright = Math.abs(inside.outX) > 0.6;
   const align = !upright ? 'centre' : inside.outX > 0 ? 'right' : 'left';
   const minPx = upright ? (3 * LINE) / length : SIDE_WIDTH / length;
+  // What stands inside needs room for the words of the side across, too.
+  const across = upright ? (2 * SIDE_WIDTH) / (inner.x1 - inner.x0) : (2.4 * LINE) / (inner.y1 - inner.y0);
+  const minInside = Math.max(minPx, across);
   const front: Label = {
     key: `front.${side}`,
     ...pointOf(upright ? inside : outside),
@@ -108,20 +113,20 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean):
     tone: Tone.front,
     bold: true,
     align,
-    minPx,
+    minPx: upright ? minInside : minPx,
   };
   if (!meeting) return [front];
   const short = meeting.surplus !== 0;
   const back: Label = {
     key: `back.${side}`,
     ...pointOf(inside),
-    dy: upright ? LINE / 2 : -Math.sign(inside.outY) * 11,
+    ...(upright ? { dy: LINE / 2 } : { dx: -inside.outX * 30, dy: -Math.sign(inside.outY) * 11 }),
     text: say.sayBackSide(meeting.back),
     px: 15,
     tone: short ? Tone.gap : Tone.edging,
     bold: short,
     align,
-    minPx,
+    minPx: minInside,
   };
   return [front, back];
 }

@@ -74,7 +74,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
       ...marker.labels,
       ...words.labels,
       ...gapWords(drawn, panel, mirrored),
-      ...startWords(drawn, panel, mirrored),
+      ...(words.roomy ? startWords(panel, mirrored) : []),
     ],
     signs: [
       ...gapRings(drawn, panel, front, partner),
@@ -111,7 +111,9 @@ export function movingSigns(
       return [{ kind: 'frame', key: 'place', ...centre, w: 1.35, h, angle, tone: Tone.ink }];
     },
     window(slot, half) {
-      const reach = Math.min(half, panel.ring.slots.count / 2);
+      const reach = half;
+      // On a small ring the close-up shows nearly all of it: an outline would tell nothing.
+      if (panel.ring.slots.count < 5 * half) return [];
       const outside = lineBetween(windowOut, slot - reach, slot + reach, 24);
       const inside = lineBetween(windowIn, slot + reach, slot - reach, 24);
       const points = new Float32Array(outside.length + inside.length);
@@ -142,7 +144,7 @@ function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Label[] {
   return drawn.pairing.gaps.slice(0, 6).map((gap, index) => {
     const { x, y, outX, outY } = find(gapSlot(panel, gap.run));
     const sideways = Math.abs(outX) > 0.6;
-    const align = sideways === outX > 0 ? 'right' : sideways ? 'left' : x > 0 ? 'right' : 'left';
+    const align = (sideways ? outX > 0 : x > 0) ? 'right' : 'left';
     return {
       key: `gap.${index}`,
       x,
@@ -221,7 +223,7 @@ function startSigns(panel: Panel, mirrored: boolean): Sign[] {
   ];
 }
 
-function startWords(_drawn: Drawn, panel: Panel, mirrored: boolean): Label[] {
+function startWords(panel: Panel, mirrored: boolean): Label[] {
   const inside = finder(panel.lane(panel.depth + 1.5, mirrored));
   const begin = inside(panel.ring.roundSlots(0)[0] ?? 0);
   const start = { x: begin.x, y: begin.y, outX: begin.outX };
