@@ -26,7 +26,7 @@ export function countingChoice(snapshot: Snapshot, send: Send): TemplateResult {
         </label>`,
       )}
     </div>
-    <p class="consequence">${consequence(snapshot)}</p>
+    ${snapshot.problems.length === 0 ? html`<p class="consequence">${consequence(snapshot)}</p>` : ''}
   </fieldset>`;
 }
 

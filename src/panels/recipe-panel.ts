@@ -10,6 +10,7 @@ export function recipePanel(snapshot: Snapshot): TemplateResult {
   const said = sayRecipe(making, settings);
   return html`<section class="recipe" aria-labelledby="recipe-heading">
     <h2 id="recipe-heading" tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
+    ${snapshot.problems.length > 0 ? html`<p class="waits">These are from your last numbers.</p>` : nothing}
     <p>${said.start}</p>
     <p class="legs">${said.legs.map(leg)}</p>
     <p class="closing">${said.closing}</p>

@@ -1,5 +1,5 @@
 /** The place of the drawing: an empty host for the canvas, and over it the buttons that move the views. */
-import { html, nothing, type TemplateResult } from 'lit-html';
+import { html, type TemplateResult } from 'lit-html';
 import type { Snapshot } from '../state/snapshot.ts';
 import { type IconName, icon } from './icons.ts';
 import { verdictChip } from './verdict-chip.ts';
@@ -22,49 +22,61 @@ const PAN_STEP = 96;
 export function tableRegion(snapshot: Snapshot, controls: () => TableControls | null): TemplateResult {
   return html`<section class="board" aria-label="The drawing">
     <div id=${TABLE_ID} class="board-canvas"></div>
-    <div class="region region-whole" data-region="whole">
-      ${verdictChip(snapshot)} ${viewButtons('whole', controls)}
+    <div class="view view-whole">
+      ${verdictChip(snapshot)}
+      <div class="room" data-region="whole"></div>
+      ${viewButtons('whole', controls)}
     </div>
-    <div class="region region-close" data-region="close">${viewButtons('close', controls)}</div>
+    <div class="view view-close">
+      <div class="room" data-region="close"></div>
+      ${viewButtons('close', controls)}
+    </div>
   </section>`;
 }
 
-type ViewButton = { icon: IconName; says: string; act: (controls: TableControls) => void };
+type ViewButton = { icon: IconName; says: string; act: (controls: TableControls) => void; moves?: true };
 
 function buttonsOf(view: ViewId): ViewButton[] {
   const pan = (name: IconName, dx: number, dy: number): ViewButton => ({
     icon: name,
     says: `Move ${name}`,
+    moves: true,
     act: (controls) => controls.pan(view, dx * PAN_STEP, dy * PAN_STEP),
   });
-  const zooms: ViewButton[] = [
-    { icon: 'farther', says: 'Farther', act: (controls) => controls.zoom(view, 1 / ZOOM_STEP) },
+  const upAndDown = view === 'whole' ? [pan('up', 0, 1), pan('down', 0, -1)] : [];
+  return [
     { icon: 'closer', says: 'Closer', act: (controls) => controls.zoom(view, ZOOM_STEP) },
+    { icon: 'farther', says: 'Farther', act: (controls) => controls.zoom(view, 1 / ZOOM_STEP) },
+    ...upAndDown,
+    pan('left', 1, 0),
+    pan('right', -1, 0),
     {
       icon: 'whole',
       says: view === 'whole' ? 'Show the whole' : 'Back to the stitch',
       act: (controls) => controls.fit(view),
     },
   ];
-  const sideways = [pan('left', 1, 0), pan('right', -1, 0)];
-  return view === 'whole'
-    ? [...sideways, pan('up', 0, 1), pan('down', 0, -1), ...zooms]
-    : [...sideways, ...zooms];
 }
 
 function viewButtons(view: ViewId, controls: () => TableControls | null): TemplateResult {
   const name = view === 'whole' ? 'Move the whole panel' : 'Move the close-up';
+  const press = (event: Event, { act, icon: pressed }: ViewButton): void => {
+    const table = controls();
+    if (!table) return;
+    act(table);
+    // On a narrow page the arrows have no use, and no room, until the view has left its place.
+    const group = (event.currentTarget as Element).closest('.view-buttons');
+    group?.classList.toggle('moved', pressed !== 'whole');
+  };
   return html`<div class="view-buttons" role="group" aria-label=${name}>
     ${buttonsOf(view).map(
-      ({
-        icon: name,
-        says,
-        act,
-      }) => html`<button type="button" class="view-button" aria-label=${says} title=${says || nothing}
-        @click=${() => {
-          const table = controls();
-          if (table) act(table);
-        }}>${icon(name)}</button>`,
+      (button) => html`<button
+        type="button"
+        class="view-button ${button.moves ? 'view-arrow' : ''}"
+        aria-label=${button.says}
+        title=${button.says}
+        @click=${(event: Event) => press(event, button)}
+      >${icon(button.icon)}</button>`,
     )}
   </div>`;
 }

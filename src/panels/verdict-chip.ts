@@ -9,7 +9,7 @@ export function verdictChip({ making, settings, problems }: Snapshot): TemplateR
   const waits = problems.length > 0;
   return html`<p class="verdict ${waits ? 'waiting' : `verdict-${said.kind}`}">
     <svg class="verdict-mark" viewBox="0 0 40 26" aria-hidden="true">${verdictMark(said.kind)}</svg>
-    <span><b>${said.head}</b>${said.body ? html` ${said.body}` : nothing}${waits ? html`<span class="verdict-waits"> From your last numbers.</span>` : nothing}</span>
+    <span><b class="verdict-head">${said.head}</b>${said.body ? html` ${said.body}` : nothing}${waits ? html`<span class="verdict-waits"> From your last numbers.</span>` : nothing}</span>
   </p>`;
 }
 
