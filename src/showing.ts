@@ -25,7 +25,10 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   });
   showing.table = table;
   const draw = (): void => {
-    showing.scene = buildScene(store.snapshot(), showing.scene ?? undefined);
+    const snapshot = store.snapshot();
+    // Outside the walk the question is what will meet: all is shown as made.
+    const preview = snapshot.tab !== 'walk';
+    showing.scene = buildScene({ ...snapshot, preview }, showing.scene ?? undefined);
     table.draw(showing.scene);
   };
   const dress = (): void => {

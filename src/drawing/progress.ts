@@ -5,6 +5,9 @@ export type Progress = { foundation: number; edgings: (edging: number) => number
 
 const ALL = Number.POSITIVE_INFINITY;
 
+/** All made and joined: for looking ahead at what will meet, wherever the walk stands. */
+export const EVERYTHING: Progress = { foundation: ALL, edgings: () => ALL, joined: ALL };
+
 /** The state once this step is done. The front is there from the start. */
 export function progressAt(step: Step): Progress {
   const { stage, edging, done } = step;

@@ -18,7 +18,7 @@ import { buildClose, type CloseBuilt, sameWindow, type Window, windowFor, xOf } 
 import { closeBounds, closeWords, HALF_WIDTH, movingWords } from './close-words.ts';
 import { type Focus, focusOf, pointedOn } from './focus.ts';
 import { sizeOf } from './parts.ts';
-import { madeOf, type Progress, progressAt, type Source } from './progress.ts';
+import { EVERYTHING, madeOf, type Progress, progressAt, type Source } from './progress.ts';
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import { slotAt } from './slots.ts';
 import { buildWhole, type Fixture } from './whole.ts';
@@ -29,6 +29,8 @@ export type SceneInput = {
   settings: Pick<Settings, 'hand' | 'arrangement'>;
   step: Step;
   pointed: Pointed | null;
+  /** Shows all as made and joined, wherever the walk stands. */
+  preview?: boolean;
 };
 
 type Close = CloseBuilt & { labels: Label[]; signs: Sign[] };
@@ -55,7 +57,7 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const ring = ringFor(making);
   const sameRing = before?.ring === ring && before.drawn.plan === making.plan && before.hand === hand;
   const focus = focusOf(ring, step);
-  const progress = progressAt(step);
+  const progress = input.preview ? EVERYTHING : progressAt(step);
 
   const fixture =
     sameRing && before.arrangement === arrangement
