@@ -6,7 +6,7 @@
  * and kept only as far as it brings the count nearer. What no hand can make is left at the nearest that it can.
  */
 
-import { settle } from './mishap.ts';
+import { readMishaps, settle } from './mishap.ts';
 import { limits } from './problems.ts';
 import { type Tally, tallyWith } from './tally.ts';
 import type { Mishap, Plan, Seen } from './types.ts';
@@ -30,10 +30,12 @@ type Bringing = {
  * Mishaps whose making has the numbers given (`Seen.foundation`, `Seen.edgings`; null = as it comes), for `work`.
  * A list of sides shorter than the plan's means corners forgotten: those that fit best. The recount of the front
  * and the join are no work of this hand and are passed over. Anything but a plan gives none.
+ * `given`: mishaps known already; they stand first in the list given back, and only what they leave is added.
  */
-export function mishapsOf(plan: Plan, seen: Seen): Mishap[] {
-  if (!looksLikePlan(plan) || typeof seen !== 'object' || seen === null) return [];
-  let made: Mishap[] = [];
+export function mishapsOf(plan: Plan, seen: Seen, given: readonly Mishap[] = []): Mishap[] {
+  if (!looksLikePlan(plan)) return [];
+  let made: Mishap[] = readMishaps(given, plan).ok ? [...given] : [];
+  if (typeof seen !== 'object' || seen === null) return made;
   for (let edging = -1; edging < plan.edgings.length; edging++) {
     const counted = edging < 0 ? seen.foundation : seen.edgings?.[edging];
     if (!counted || !Array.isArray(counted.sides)) continue;
@@ -43,8 +45,18 @@ export function mishapsOf(plan: Plan, seen: Seen): Mishap[] {
 }
 
 function bring(plan: Plan, edging: number, before: Mishap[], counted: Counted): Mishap[] {
-  const met = tallyAt(plan, before, edging).corners.length;
-  const bringing: Bringing = { plan, edging, made: [...before], met, kept: [...Array(met).keys()] };
+  const met = edging < 0 ? plan.foundation.corners.length : tallyAt(plan, before, edging - 1).corners.length;
+  const at = where(edging);
+  const isForgotten = (corner: number): boolean =>
+    settle(before).some(
+      (one) =>
+        one.kind === 'corner-forgotten' &&
+        one.corner === corner &&
+        one.round === at.round &&
+        (edging < 0 || one.edging === edging),
+    );
+  const kept = Array.from({ length: met }, (_, corner) => corner).filter((corner) => !isForgotten(corner));
+  const bringing: Bringing = { plan, edging, made: [...before], met, kept };
   forgetCorners(bringing, counted);
   bringCorners(bringing, counted.corners ?? []);
   counted.sides.forEach((count, side) => {

@@ -62,6 +62,21 @@ describe('the numbers really worked', () => {
     );
   });
 
+  it('are reached from mishaps known already, which stay', () => {
+    fc.assert(
+      fc.property(
+        plans({ sides: [0, 8], stitches: [10, 60] }).chain((plan) =>
+          fc.tuple(fc.constant(plan), fc.array(anyMishap(plan), { maxLength: 2 })),
+        ),
+        ([plan, mishaps]) => {
+          const seen = seenOf(countsOf(plan, mishaps));
+          expect(mishapsOf(plan, seen, mishaps)).toEqual(mishaps);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
   it("that are the recipe's own need no mishap", () => {
     fc.assert(
       fc.property(plans({ sides: [0, 24], stitches: [1, 60] }), (plan) => {
