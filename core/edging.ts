@@ -83,14 +83,28 @@ export function makeEdging(
   workRound(hand, attach, plan.choices.edgingClosing.adds);
 }
 
-/** Where the yarn is attached: an ordinary stitch of side 0, the first of the ring if that is one; -1 if there is none. */
+/**
+ * Where the yarn is attached: an ordinary stitch of side 0, the first of the ring if that is one, else the last of it;
+ * -1 if side 0 has none.
+ */
 export function attachPlace(below: Pick<RoundBelow, 'length'>, corners: readonly Below[]): number {
-  const firstTurn = corners[0]?.from ?? below.length;
-  if (firstTurn > 0) return 0;
+  if (beginsWithStitch(below, corners)) return 0;
   const last = below.length - 1;
   const lastCorner = corners.at(-1);
   return lastCorner && last >= lastCorner.from + lastCorner.size ? last : -1;
 }
+
+/** The places worked between attaching and closing, `to` not among them: all but the attach place. */
+export function placesBetween(
+  below: Pick<RoundBelow, 'length'>,
+  corners: readonly Below[],
+): { from: number; to: number } {
+  if (beginsWithStitch(below, corners)) return { from: 1, to: below.length };
+  return { from: 0, to: attachPlace(below, corners) < 0 ? below.length : below.length - 1 };
+}
+
+const beginsWithStitch = ({ length }: Pick<RoundBelow, 'length'>, corners: readonly Below[]): boolean =>
+  (corners[0]?.from ?? length) > 0;
 
 function prepare(hand: Hand, increase: number, attach: number): void {
   const { below, corners, mishaps, specials } = hand;
@@ -185,7 +199,7 @@ function moveCorners(hand: Hand, mishap: Settled): void {
 function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
   const { making, mishaps, below } = hand;
   const counted = first(mishaps, 'start-counted');
-  const { from, to } = placesBetween(hand, attach);
+  const { from, to } = placesBetween(below, hand.corners);
   if (adds === 0 && attach >= 0) intoAttach(hand, attach);
   const doubled = first(mishaps, 'attach-doubled');
   if (doubled) {
@@ -204,13 +218,6 @@ function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
   }
   along(hand, next, to);
   workClosing(hand, attach, adds);
-}
-
-/** The places worked between attaching and closing: all but the attach place, which comes first or last in the ring. */
-function placesBetween({ below, corners }: Hand, attach: number): { from: number; to: number } {
-  if (attach < 0) return { from: 0, to: below.length };
-  const comesFirst = corners[0]?.from !== 0;
-  return comesFirst ? { from: 1, to: below.length } : { from: 0, to: attach };
 }
 
 const intoAttach = (hand: Hand, attach: number): void =>

@@ -6,7 +6,7 @@
  */
 
 import { ease } from './ease.ts';
-import { attachPlace } from './edging.ts';
+import { attachPlace, placesBetween } from './edging.ts';
 import { cornerSize } from './graph.ts';
 import { type Arm, type NodeCode, NodeKind, type Plan, type Round } from './types.ts';
 import { lastNotAbove } from './whole.ts';
@@ -108,12 +108,10 @@ export function viewOfFoundation(plan: Plan): RoundView {
 export function viewOfEdging(plan: Plan, edging: number, below: RoundView): RoundView {
   const asked = plan.edgings[edging] as Plan['edgings'][number];
   const adds = plan.choices.edgingClosing.adds;
-  const attach = attachPlace(
-    below,
-    below.turns.map((from, corner) => ({ corner, from, size: below.sizes[corner] as number })),
-  );
+  const corners = below.turns.map((from, corner) => ({ corner, from, size: below.sizes[corner] as number }));
+  const attach = attachPlace(below, corners);
   const attached = adds === 0 ? 1 : 0;
-  const from = attach === 0 ? 1 : 0;
+  const { from } = placesBetween(below, corners);
   const length = asked.total;
   const worked = length - adds;
   const sizes = asked.corners.map((corner) => corner.size);

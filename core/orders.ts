@@ -40,6 +40,8 @@ export function ordersOf(plan: Plan, mishaps: readonly Settled[]): Orders {
   };
 }
 
-/** The corner that the hand makes at back corner j of the last edging. */
-export const cornerToMatch = (plan: Plan, orders: Orders, j: number): Corner =>
-  plan.edge.corners[orders.cornerFaces[j] as number] as Corner;
+/** The corner that the hand makes at back corner j of the last edging: the one planned for the front corner it has in mind. */
+export function cornerToMatch(plan: Plan, orders: Orders, j: number): Corner | undefined {
+  const planned = plan.cornerFaces.indexOf(orders.cornerFaces[j] as number);
+  return plan.edgings.at(-1)?.corners[planned];
+}
