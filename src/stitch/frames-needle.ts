@@ -3,7 +3,16 @@ import { head, shortPost, treblePost, vee } from './fabric.ts';
 import { type MoveScenes, still } from './frame.ts';
 import { hookAt, Z } from './loops.ts';
 import { at, type Point } from './point.ts';
-import { type Item, type Scene, STITCH, type Strand, type Tool, WIDE, type YarnName } from './scene.ts';
+import {
+  type Item,
+  mirror,
+  type Scene,
+  STITCH,
+  type Strand,
+  type Tool,
+  WIDE,
+  type YarnName,
+} from './scene.ts';
 
 export const needleAt = (tip: Point, angle: number, length = 120, z: number = Z.hook): Tool => ({
   what: 'needle',
@@ -171,8 +180,19 @@ export const sewn = (to: number, second: boolean): Strand[] =>
 
 const FIRST_PASS = holes.length - 1;
 
-/** One running stitch; `back` is the second pass, which fills the gaps of the first. */
+/** One running stitch; `back` is the second pass, sewn the other way round, which fills the gaps of the first. */
 export function runningScenes(back: boolean): MoveScenes {
+  const { start, moves } = pass(back);
+  return back ? { start: turned(start), moves: moves.map((scenes) => scenes.map(turned)) } : { start, moves };
+}
+
+/** Needle and thread mirrored on a strip that stays as it lies. */
+function turned(scene: Scene): Scene {
+  const lies = new Set(stripOnCloth().map(({ key }) => key));
+  return [...scene.filter(({ key }) => lies.has(key)), ...mirror(scene.filter(({ key }) => !lies.has(key)))];
+}
+
+function pass(back: boolean): MoveScenes {
   const done = (to: number): Item[] => [
     ...stripOnCloth(),
     ...(back ? sewn(FIRST_PASS, true).filter(({ faint }) => faint !== true) : []),

@@ -104,25 +104,66 @@ export function doubleCrochetScenes(into: 'back-loop' | 'corner-chain' = 'back-l
 
 // --- the chain ---
 
-/** One chain after the last top: of a corner on the foundation, or on an edging. `made` chains lie there already. */
-export function chainScenes(on: 'foundation' | 'edging', made = 0): MoveScenes {
-  const y = on === 'foundation' ? 150 : ROOF;
-  const work: Item[] =
-    on === 'edging'
-      ? [...floor(null, [NEW, NEW - STITCH]), ...shorts]
-      : COLUMNS.slice(0, 4).flatMap((x) => [
-          ...treblePost(`post${x}`, 'foundation', at(x, y + 4), at(x + 8, 320), 16),
-          ...vee({ key: `top${x}`, x, y, yarn: 'foundation', z: 24 }),
-        ]);
-  const chainAt = (i: number): Point => at(head(LAST, y)[0] - 24 - 42 * i, y - 6 - 4 * i);
-  const chain = (i: number): Strand[] => link(`chain${i}`, ...chainAt(i), 187, on, 34 + i);
+/** What the chain follows: a treble of the foundation, a double crochet, or the slip knot. */
+export type ChainAfter = 'foundation' | 'edging' | 'knot';
+
+const chainYarn = (after: ChainAfter): YarnName => (after === 'edging' ? 'edging' : 'foundation');
+const CHAIN_Y = 150;
+
+function beforeChain(after: ChainAfter): Item[] {
+  if (after === 'edging') return [...floor(null, [NEW, NEW - STITCH]), ...shorts];
+  if (after === 'knot') return knotAndChains();
+  return COLUMNS.slice(0, 4).flatMap((x) => [
+    ...treblePost(`post${x}`, 'foundation', at(x, CHAIN_Y + 4), at(x + 8, 320), 16),
+    ...vee({ key: `top${x}`, x, y: CHAIN_Y, yarn: 'foundation', z: 24 }),
+  ]);
+}
+
+const knotAndChains = (): Strand[] => [
+  {
+    what: 'strand',
+    key: 'end',
+    yarn: 'foundation',
+    z: 12,
+    round: true,
+    points: [at(352, 158), at(372, 196), at(360, 250)],
+  },
+  {
+    what: 'strand',
+    key: 'knot',
+    yarn: 'foundation',
+    z: 20,
+    round: true,
+    points: [at(334, 162), at(350, 172), at(366, 156)],
+  },
+  {
+    what: 'strand',
+    key: 'knot-top',
+    yarn: 'foundation',
+    z: 21,
+    round: true,
+    points: [at(332, 150), at(350, 158), at(368, 144)],
+  },
+  ...link('first', 302, 156, 184, 'foundation', 24),
+  ...link('second', 260, 152, 186, 'foundation', 25),
+];
+
+/** One more chain where `made` lie already. */
+export function chainScenes(after: ChainAfter, made = 0): MoveScenes {
+  const yarn = chainYarn(after);
+  const y = after === 'edging' ? ROOF : CHAIN_Y;
+  const first = head(LAST, y);
+  const chainAt = (i: number): Point => at(first[0] - 24 - 42 * i, y - 6 - 4 * i);
   const headOf = (count: number): Point =>
-    count === 0 ? head(LAST, y) : at(chainAt(count - 1)[0] - 17, chainAt(count - 1)[1] - 2);
+    count === 0 ? first : at(chainAt(count - 1)[0] - 17, chainAt(count - 1)[1] - 2);
   const frame = (count: number): Frame => ({
     hook: hookAt(at(headOf(count)[0] - 66, headOf(count)[1] - 46), -7),
-    work: [...work, ...Array.from({ length: count }, (_, i) => chain(i)).flat()],
-    loops: [outOf('live', on, 64, headOf(count))],
-    yarn: ballFrom(on, headOf(count)),
+    work: [
+      ...beforeChain(after),
+      ...Array.from({ length: count }, (_, i) => link(`chain${i}`, ...chainAt(i), 187, yarn, 34 + i)).flat(),
+    ],
+    loops: [outOf('live', yarn, 64, headOf(count))],
+    yarn: ballFrom(yarn, headOf(count)),
   });
   const before = frame(made);
   const held = headOf(made);
@@ -131,8 +172,8 @@ export function chainScenes(on: 'foundation' | 'edging', made = 0): MoveScenes {
     moves: [
       [
         still(before),
-        caught(before, on, [held], [FAR]),
-        drawnThrough(before, on, [held], [FAR], 82),
+        caught(before, yarn, [held], [FAR]),
+        drawnThrough(before, yarn, [held], [FAR], 82),
         still(frame(made + 1)),
       ],
     ],

@@ -1,0 +1,105 @@
+/** Picks and draws: the picture of a move on its way, and the one picture that shows a whole step. */
+import type { SVGTemplateResult } from 'lit-html';
+import type { Step } from '../../core/index.ts';
+import { term } from '../words/terms.ts';
+import type { Speech } from '../words/words.ts';
+import { sceneAfter } from './frame.ts';
+import { closed } from './frames-needle.ts';
+import { afterCorner, tallScenes } from './frames-tall.ts';
+import { picture } from './render.ts';
+import { mirror, type Scene, tweenAll } from './scene.ts';
+import * as edge from './stage-edge.ts';
+import * as whole from './stage-whole.ts';
+import { scenesOf, type Variant, variantOf } from './variant.ts';
+
+/** The scene after `done` moves, for this hand. */
+export function stillScene(variant: Variant, done: number, hand: Speech['hand']): Scene {
+  return forHand(sceneAfter(scenesOf(variant), done), hand);
+}
+
+/** The scene on the way of move `index` (from 0), `t` from 0 (before) to 1 (after). */
+export function movingScene(variant: Variant, index: number, t: number, hand: Speech['hand']): Scene {
+  return forHand(tweenAll(scenesOf(variant).moves[index] ?? [], t), hand);
+}
+
+export const forHand = (scene: Scene, hand: Speech['hand']): Scene =>
+  hand === 'left' ? mirror(scene) : scene;
+
+/** A scene drawn; `says` describes it in words. */
+export const drawing = (scene: Scene, says?: string): SVGTemplateResult => picture(scene, says);
+
+/** The picture that belongs to a step: where the hook or needle goes, or what to look at. */
+export function stepDrawing(step: Step, speech: Speech, says?: string): SVGTemplateResult {
+  return picture(stepScene(step, speech), says);
+}
+
+export function stepScene(step: Step, speech: Speech): Scene {
+  return forHand(stageScene(step, speech) ?? inStitch(step), speech.hand);
+}
+
+/** In a stitch, the picture with the hook gone in says most; a chain shows the yarn drawn through. */
+function inStitch(step: Step): Scene {
+  const variant = variantOf(step);
+  if (variant === null) return [];
+  const scenes = scenesOf(variant);
+  const insert = variant.kind.startsWith('foundation') || variant.kind === 'treble' ? 2 : 1;
+  return sceneAfter(scenes, variant.kind === 'chain' ? 1 : insert);
+}
+
+/** Steps that are no stitch, and stitches whose place says more than their moves; null for the rest. */
+function stageScene(step: Step, { dialect }: Speech): Scene | null {
+  switch (step.kind) {
+    case 'count-stitch':
+      return edge.counting(false);
+    case 'count-corner':
+      return edge.counting(true);
+    case 'slip-knot':
+      return edge.slipKnot();
+    case 'start-chains':
+      return tallScenes('foundation-start').start;
+    case 'foundation-treble':
+      return step.place === 0 && step.side > 0 ? afterCorner(2) : null;
+    case 'check-twist':
+      return whole.rings('flat', 'twisted');
+    case 'close-tops':
+    case 'close-round':
+    case 'join-close':
+      return closed({ adds: variantOf(step)?.adds ?? 1, yarn: variantOf(step)?.yarn ?? 'foundation' });
+    case 'close-base':
+      return edge.closingBase();
+    case 'weave-ends':
+      return edge.weaving(step.stage === 'edging-closing' ? 'edging' : 'foundation');
+    case 'right-side':
+      return edge.twoSides('right side', 'wrong side');
+    case 'attach':
+      return edge.attaching();
+    case 'cloth-centres':
+      return whole.pinned('middles');
+    case 'cloth-corners':
+      return whole.pinned('corners');
+    case 'cloth-pins':
+      return whole.pinned('all');
+    case 'turn-strip':
+      return whole.turning();
+    case 'wrong-sides':
+      return whole.together('front', 'back');
+    case 'join-marker':
+      return edge.fourLoops('here');
+    case 'join-attach':
+      return edge.attachingJoin();
+    case 'long-loop':
+      return edge.longLoop();
+    case 'pad-in':
+      return whole.padding(term('cushion-pad', dialect));
+    case 'pin-last':
+      return whole.lastSide();
+    case 'look-for-holes':
+      return edge.hole();
+    case 'ends-inside':
+      return edge.weaving('join');
+    case 'finished':
+      return whole.whole();
+    default:
+      return null;
+  }
+}

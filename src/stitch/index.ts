@@ -1,0 +1,9 @@
+/** Inside a stitch: what the rest of the page uses. */
+import './stitch.css';
+
+export { drawing, stepDrawing, stepScene } from './drawing.ts';
+export type { StitchEvent } from './machine.ts';
+export { kindOf, type StitchKind } from './moves.ts';
+export { type SendStitch, type StitchView, stitchPanel } from './panel.ts';
+export { browserMotion, createStitch, MOVE_MS, type Motion, type Stitch } from './stitch.ts';
+export { plain, type Variant, variantOf } from './variant.ts';

@@ -1,0 +1,130 @@
+import { describe, expect, test } from 'vitest';
+import { planBack, readEdge, type Step, steps } from '../../core/index.ts';
+import { movingScene, stepScene, stillScene } from '../../src/stitch/drawing.ts';
+import { movesOf, STITCH_KINDS } from '../../src/stitch/moves.ts';
+import { HIGH, type Item, mirror, type Scene, WIDE } from '../../src/stitch/scene.ts';
+import { plain, type Variant } from '../../src/stitch/variant.ts';
+
+const VARIANTS: Variant[] = [
+  ...STITCH_KINDS.map(plain),
+  { ...plain('double-crochet'), intoCorner: true },
+  { ...plain('needle-closing'), adds: 0, yarn: 'join' },
+  { ...plain('running-stitch'), back: true },
+  { ...plain('chain'), after: 'edging', made: 1 },
+  { ...plain('chain'), after: 'knot' },
+];
+
+const named = VARIANTS.map((variant): [string, Variant] => [JSON.stringify(variant), variant]);
+
+const points = (scene: Scene): number[] =>
+  scene.flatMap((item) => {
+    if ('points' in item) return item.points.flat();
+    if ('tip' in item) return [...item.tip, item.angle];
+    return 'centre' in item ? [...item.centre] : [...item.where];
+  });
+
+const loopsOnHook = (scene: Scene): number =>
+  new Set(
+    scene
+      .filter((item) => item.what === 'strand' && /^(live|wrap|up|chained|half)-front$/.test(item.key))
+      .map(({ key }) => key),
+  ).size;
+
+const rounded = (scene: Scene): unknown =>
+  JSON.parse(
+    JSON.stringify(scene, (_, value) => (typeof value === 'number' ? Math.round(value * 1e6) / 1e6 : value)),
+  );
+
+describe.each(named)('%s', (_, variant) => {
+  const of = movesOf(variant.kind).length;
+
+  test('every picture is made of numbers, and no two items share a key', () => {
+    for (let done = 0; done <= of; done++) {
+      const scene = stillScene(variant, done, 'right');
+      expect(scene.length).toBeGreaterThan(5);
+      expect(points(scene).every(Number.isFinite)).toBe(true);
+      const keys = scene.map(({ key }) => key);
+      expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([]);
+    }
+  });
+
+  test('the loops drawn on the hook are the loops the moves say', () => {
+    for (let done = 0; done <= of; done++) {
+      const moves = movesOf(variant.kind);
+      const expected = done === 0 ? moves[0]?.loopsBefore : moves[done - 1]?.loopsAfter;
+      expect(loopsOnHook(stillScene(variant, done, 'right')), `after move ${done}`).toBe(expected);
+    }
+  });
+
+  test('a movement starts at the still before and ends at the still after', () => {
+    for (let i = 0; i < of; i++) {
+      expect(movingScene(variant, i, 0, 'right')).toEqual(stillScene(variant, i, 'right'));
+      expect(movingScene(variant, i, 1, 'right')).toEqual(stillScene(variant, i + 1, 'right'));
+      expect(points(movingScene(variant, i, 0.37, 'left')).every(Number.isFinite)).toBe(true);
+    }
+  });
+
+  test('mirrored twice it is itself; once it is not', () => {
+    for (let done = 0; done <= of; done++) {
+      const scene = stillScene(variant, done, 'right');
+      expect(rounded(mirror(mirror(scene)))).toEqual(rounded(scene));
+      expect(rounded(stillScene(variant, done, 'left'))).toEqual(rounded(mirror(scene)));
+      expect(rounded(mirror(scene))).not.toEqual(rounded(scene));
+    }
+  });
+});
+
+describe('the picture of a step', () => {
+  const edge = readEdge({
+    sides: [8, 6, 8, 6],
+    corner: { made: 'chain', size: 2 },
+    counted: 'stitches-only',
+  });
+  if (!edge.ok) throw new Error('edge');
+  const plan = planBack(edge.value);
+  if (!plan.ok) throw new Error('plan');
+  const made = steps(plan.value);
+  if (!made.ok) throw new Error('steps');
+  const all: Step[] = Array.from({ length: made.value.length }, (_, i) => made.value.at(i));
+  const speech = { dialect: 'uk', hand: 'right', units: 'cm' } as const;
+  const words = (scene: Scene): string[] =>
+    scene.flatMap((item: Item) => (item.what === 'words' ? [item.words] : []));
+
+  test('there is one for every step, with something of it in view', () => {
+    for (const step of all) {
+      const scene = stepScene(step, speech);
+      expect(scene.length, step.kind).toBeGreaterThan(2);
+      const inView = scene.some(
+        (item) => 'points' in item && item.points.some(([x, y]) => x > 0 && x < WIDE && y > 0 && y < HIGH),
+      );
+      expect(inView, step.kind).toBe(true);
+    }
+  });
+
+  test('where hook or needle goes in, one place is marked', () => {
+    for (const step of all.filter(({ kind }) =>
+      ['foundation-treble', 'double-crochet', 'slip-stitch', 'attach'].includes(kind),
+    )) {
+      const marked = stepScene(step, speech).filter((item) => item.what === 'strand' && item.marked === true);
+      expect(marked.length, `${step.kind} ${step.target.loop}`).toBeGreaterThan(0);
+    }
+  });
+
+  test('only words change with the terms, and they stay as they are read for the other hand', () => {
+    const pad = all.find(({ kind }) => kind === 'pad-in') as Step;
+    const uk = stepScene(pad, speech);
+    const us = stepScene(pad, { ...speech, dialect: 'us' });
+    expect(words(uk)).toEqual(['cushion pad']);
+    expect(words(us)).toEqual(['pillow form']);
+    const shapes = (scene: Scene): Scene => scene.filter((item) => item.what !== 'words');
+    expect(shapes(us)).toEqual(shapes(uk));
+    expect(words(stepScene(pad, { ...speech, hand: 'left' }))).toEqual(['cushion pad']);
+  });
+
+  test('the treble after a corner shows the corner chains, the one after that does not', () => {
+    const [first, second] = all.filter(({ kind, side }) => kind === 'foundation-treble' && side === 1);
+    const corner = (step: Step | undefined): number =>
+      stepScene(step as Step, speech).filter(({ key }) => key.startsWith('corner')).length;
+    expect([corner(first), corner(second)]).toEqual([4, 0]);
+  });
+});
