@@ -68,7 +68,7 @@ export function closingLengths(sides: readonly number[]): number[] {
   const stretch = longest / FULLEST / others;
   if (stretch <= 1) return lengths;
   const which = lengths.indexOf(longest);
-  return lengths.map((length, i) => (i === which ? length : length * stretch));
+  return lengths.map((length, i) => (i === which ? length : Math.min(longest, length * stretch)));
 }
 
 /** Root of an increasing-or-decreasing function between two ends of different sign. */
