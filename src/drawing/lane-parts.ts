@@ -1,8 +1,9 @@
 /**
  * The parts of one lane: a braid of stitches, or a row of posts, in stretches of a side and its corner.
  *
- * A stretch of more than `MOST_MARKS` stitches has no marks of its own, only ribbons: a whole panel that
- * large is never seen so near that one stitch could be told; the close-up shows them one by one.
+ * A stretch of more than `MOST_MARKS` stitches, and every stretch of a ring of more than `MOST_ON_RING`, has no
+ * marks of its own, only ribbons: a whole panel that large is never seen so near that one stitch could be told.
+ * The close-up shows them one by one. `made` and `markCount` count stitches all the same.
  */
 import { NodeKind } from '../../core/index.ts';
 import { Glyph, type GlyphCode, Look, type Part, type Ribbon, type ToneCode } from '../table/draw-list.ts';
@@ -12,6 +13,12 @@ import type { Stretch } from './rounds.ts';
 
 /** Stitches of a side above which the whole panel draws ribbons only. */
 export const MOST_MARKS = 5000;
+/** Places on a ring above which it draws ribbons only: four lanes of so many marks are built in some 50 ms. */
+export const MOST_ON_RING = 30_000;
+
+export const hasMarks = (count: number, lane: Lane): boolean =>
+  count <= MOST_MARKS && lane.count <= MOST_ON_RING;
+
 /** A stitch without partner stands out of the braid by this much, in stitches. */
 const PROUD = 0.42;
 const POST = 1.45;
@@ -53,7 +60,9 @@ export function laneParts(lane: Lane, inner: Lane, content: LaneContent, look: L
     .map((stretch) =>
       makePart({
         key: stretch.key,
-        marks: stretch.to - stretch.from > MOST_MARKS ? makeMarks(0) : marksOf(lane, stretch, content, look),
+        marks: hasMarks(stretch.to - stretch.from, lane)
+          ? marksOf(lane, stretch, content, look)
+          : makeMarks(0),
         ribbons: ribbonsOf(look.posts ? inner : lane, stretch, content, look),
         layer: look.layer,
         solid: true,

@@ -2,7 +2,14 @@
 import type { LaneStretch } from './shape.ts';
 import type { Slots } from './slots.ts';
 
-export type LaneCell = LaneStretch & { first: number; last: number };
+/** `outX`, `outY`, `tilt`: the way out and the angle of a glyph where a stretch is straight. */
+export type LaneCell = LaneStretch & {
+  first: number;
+  last: number;
+  outX: number;
+  outY: number;
+  tilt: number;
+};
 
 export type Lane = {
   cells: LaneCell[];
@@ -18,7 +25,10 @@ export function layLane(stretches: readonly LaneStretch[], ring: Slots, mirrored
     .filter((s) => (ring.cells[s.cell]?.count ?? 0) > 0)
     .map((s) => {
       const { from, count } = ring.cells[s.cell]!;
-      return { ...s, first: from - 0.5 + s.from * count, last: from - 0.5 + s.to * count };
+      const outX = Math.cos(s.angle) * (mirrored ? -1 : 1);
+      const outY = Math.sin(s.angle);
+      const covers = { first: from - 0.5 + s.from * count, last: from - 0.5 + s.to * count };
+      return { ...s, ...covers, outX, outY, tilt: Math.atan2(outX, -outY) };
     });
   return { cells, count: ring.count, mirrored, aside };
 }
@@ -48,14 +58,23 @@ export function finder(lane: Lane): (slot: number) => Place {
     const cell = cells[at]!;
     const width = cell.last - cell.first;
     const share = (u - cell.first) / width;
-    const normal = cell.angle + cell.sweep * share;
-    const outX = Math.cos(normal);
-    place.outY = Math.sin(normal);
-    const x = cell.radius === 0 ? cell.ax + (cell.bx - cell.ax) * share : cell.ax + cell.radius * outX;
-    place.y = cell.radius === 0 ? cell.ay + (cell.by - cell.ay) * share : cell.ay + cell.radius * place.outY;
+    let x: number;
+    if (cell.radius === 0) {
+      x = cell.ax + (cell.bx - cell.ax) * share;
+      place.y = cell.ay + (cell.by - cell.ay) * share;
+      place.outX = cell.outX;
+      place.outY = cell.outY;
+      place.angle = cell.tilt;
+    } else {
+      const normal = cell.angle + cell.sweep * share;
+      const outX = Math.cos(normal);
+      place.outY = Math.sin(normal);
+      x = cell.ax + cell.radius * outX;
+      place.y = cell.ay + cell.radius * place.outY;
+      place.outX = mirrored ? -outX : outX;
+      place.angle = Math.atan2(place.outX, -place.outY);
+    }
     place.x = aside + (mirrored ? -x : x);
-    place.outX = mirrored ? -outX : outX;
-    place.angle = Math.atan2(place.outX, -place.outY);
     place.room = cell.length / width;
     return place;
   };

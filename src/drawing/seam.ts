@@ -1,6 +1,6 @@
 /** The seam: a bar for every joined pair, from one lane to the other, in join order. */
 import { Glyph, Look, type Part, Tone } from '../table/draw-list.ts';
-import { MOST_MARKS, ribbonLine } from './lane-parts.ts';
+import { hasMarks, ribbonLine } from './lane-parts.ts';
 import { finder, type Lane } from './lanes.ts';
 import { makeMarks, makePart, putMark } from './parts.ts';
 import { lastNotAbove, type Slots } from './slots.ts';
@@ -62,7 +62,7 @@ const CLEAR = 0.46;
 
 export function seamParts(stretches: readonly SeamStretch[], outer: Lane, inner: Lane, middle: Lane): Part[] {
   return stretches.map((stretch) => {
-    const marks = makeMarks(stretch.count > MOST_MARKS ? 0 : stretch.count);
+    const marks = makeMarks(hasMarks(stretch.count, outer) ? stretch.count : 0);
     const findOuter = finder(outer);
     const findInner = finder(inner);
     let index = 0;
