@@ -30,7 +30,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
       <div class="panel" id="panel" role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
         ${quickSettings(snapshot, send, 'in-panel')} ${panelOf(snapshot, send, slots)}
       </div>
-      <div class="stage">${tableRegion(snapshot, slots.controls)} ${stepBar(snapshot, send)}</div>
+      <div class="stage">${tableRegion(snapshot, send, slots.controls)} ${stepBar(snapshot, send)}</div>
     </main>
     ${settingsDialog(snapshot, send)} ${keysDialog()}`;
 }

@@ -1,7 +1,8 @@
 /** The place of the drawing: an empty host for the canvas, and over it the buttons that move the views. */
 import { html, type TemplateResult } from 'lit-html';
-import type { Snapshot } from '../state/snapshot.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
 import { type IconName, icon } from './icons.ts';
+import { twinGrid } from './twin-grid.ts';
 import { verdictChip } from './verdict-chip.ts';
 
 export type ViewId = 'whole' | 'close';
@@ -19,13 +20,17 @@ export const TABLE_ID = 'table';
 const ZOOM_STEP = 1.5;
 const PAN_STEP = 96;
 
-export function tableRegion(snapshot: Snapshot, controls: () => TableControls | null): TemplateResult {
+export function tableRegion(
+  snapshot: Snapshot,
+  send: Send,
+  controls: () => TableControls | null,
+): TemplateResult {
   return html`<section class="board" aria-label="The drawing">
     <div id=${TABLE_ID} class="board-canvas"></div>
     <div class="view view-whole">
       ${verdictChip(snapshot)}
       <div class="room" data-region="whole"></div>
-      ${viewButtons('whole', controls)}
+      ${viewButtons('whole', controls)} ${twinGrid(snapshot, send)}
     </div>
     <div class="view view-close">
       <div class="room" data-region="close"></div>
