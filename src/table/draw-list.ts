@@ -109,6 +109,8 @@ export type Label = {
   /** Moved from its place by so many CSS px, whatever the zoom. */
   dx?: number;
   dy?: number;
+  /** Stands at the left or right edge of its view, whatever its `x`. */
+  pin?: 'left' | 'right';
   /** Drawn on a plate of paper with an outline of this tone. */
   plate?: ToneCode;
   /** Shown only while one stitch is at least / at most so many CSS px wide. */
@@ -122,13 +124,14 @@ export type Label = {
  * in the middle. flag: stands on `x`, `y` and flies to the outer side. window: closed outline.
  * arrow: its middle, pointing along `angle`.
  */
-export type Sign =
+export type Sign = { minPx?: number; maxPx?: number } & (
   | { kind: 'frame'; key: string; x: number; y: number; w: number; h: number; angle: number; tone: ToneCode }
   | { kind: 'ring'; key: string; x: number; y: number; px: number; tone: ToneCode }
   | { kind: 'ruler'; key: string; points: Float32Array; tone: ToneCode; text: string }
   | { kind: 'flag'; key: string; x: number; y: number; angle: number; text: string; tone: ToneCode }
   | { kind: 'window'; key: string; points: Float32Array; tone: ToneCode }
-  | { kind: 'arrow'; key: string; x: number; y: number; angle: number; tone: ToneCode };
+  | { kind: 'arrow'; key: string; x: number; y: number; angle: number; tone: ToneCode }
+);
 
 export type SceneView = {
   id: 'whole' | 'close';

@@ -2,6 +2,7 @@
  * Signs as strokes and words. Their size is in CSS px where they point at something, in stitch widths where
  * they enclose something.
  */
+import { showsAt } from './detail.ts';
 import type { Sign } from './draw-list.ts';
 import type { Inks } from './inks.ts';
 import { arc, at, count, lengthsAlong, placed, type Stroke } from './strokes.ts';
@@ -11,6 +12,7 @@ export type SignShape = { strokes: Stroke[]; words: Words[] };
 
 /** The shape of one sign with a stitch `px` CSS px wide. */
 export function signShape(sign: Sign, inks: Inks, px: number): SignShape {
+  if (!showsAt(sign, px)) return { strokes: [], words: [] };
   const ink = inks.tones[sign.tone]!;
   switch (sign.kind) {
     case 'frame':

@@ -21,7 +21,11 @@ export type Words = {
   tone: ToneCode;
   align: 'left' | 'centre' | 'right';
   plate?: ToneCode;
+  pin?: 'left' | 'right';
 };
+
+/** Distance of pinned words from the edge of their view, in CSS px. */
+const PIN_PX = 14;
 
 export const fontOf = (px: number, bold: boolean): string => `${bold ? 700 : 400} ${px}px ${FONT_STACK}`;
 
@@ -40,13 +44,18 @@ export function labelWords(labels: readonly Label[], px: number): Words[] {
       tone: label.tone,
       align: label.align,
       ...(label.plate === undefined ? {} : { plate: label.plate }),
+      ...(label.pin === undefined ? {} : { pin: label.pin }),
     }));
 }
 
 /** Where the anchor of some words stands, in CSS px within the host. */
 export function anchorOf(words: Words, camera: Camera, region: Rect): Point {
   const at = toScreen(camera, region, words.x, words.y);
-  return { x: at.x + words.dx, y: at.y + words.dy };
+  const x =
+    words.pin === undefined
+      ? at.x + words.dx
+      : region.x + (words.pin === 'left' ? PIN_PX : region.width - PIN_PX);
+  return { x, y: at.y + words.dy };
 }
 
 /** Room around the letters on a plate, and its corner, in CSS px. */
