@@ -14,7 +14,7 @@ export type PanelsHost = {
   subscribe(listener: () => void): () => void;
   snapshot(): Snapshot;
   send: Send;
-} & Partial<Slots>;
+} & Partial<Omit<Slots, 'later'>>;
 
 export type Panels = {
   /** Where the canvas goes. */
@@ -30,7 +30,7 @@ export type Panels = {
 
 export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   let controls: TableControls | null = null;
-  const slots: Slots = { ...host, controls: () => controls ?? host.controls?.() ?? null };
+  const slots: Slots = { ...host, controls: () => controls ?? host.controls?.() ?? null, later: null };
   const regionListeners = new Set<() => void>();
   const voice = announcer(document.body);
   let shown = host.snapshot();
@@ -53,6 +53,10 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   root.replaceChildren();
   draw();
   focusFirst(shown);
+  void import('./later.ts').then(({ later }) => {
+    slots.later = later;
+    drawSoon();
+  });
   const stopListening = host.subscribe(drawSoon);
   const stopKeys = listenToKeys(root, host.snapshot, host.send);
   const sizes = new ResizeObserver(() => {

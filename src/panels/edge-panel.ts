@@ -4,17 +4,17 @@ import type { Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 import { cornerChoice, countingChoice } from './counting-choice.ts';
 import { countedNumbers, problemAt, textOf } from './fields.ts';
-import { moreChoices } from './more-choices.ts';
+import { RECIPE_ID } from './ids.ts';
+import type { Later } from './later.ts';
 import type { NumberField } from './number-field.ts';
 import { check, problemSummary } from './problem-summary.ts';
 import { recipePanel } from './recipe-panel.ts';
 import { sideCounts } from './side-counts.ts';
 import { sidesChooser } from './sides-chooser.ts';
-import { workedPanel } from './worked-panel.ts';
 
 export const MOST_STITCHES = 100_000;
 
-export function edgePanel(snapshot: Snapshot, send: Send): TemplateResult {
+export function edgePanel(snapshot: Snapshot, send: Send, later: Later | null): TemplateResult {
   const { project } = snapshot;
   return html`${problemSummary(snapshot)}
     <p class="intro">Count the last round of your panel, and see whether its back will meet it, stitch by stitch.</p>
@@ -25,14 +25,14 @@ export function edgePanel(snapshot: Snapshot, send: Send): TemplateResult {
       ${project.sideCount === 0 ? '' : html`${countingChoice(snapshot, send)}${cornerChoice(snapshot, send)}`}
       <button class="button action" type="submit">Check my numbers</button>
     </form>
-    ${recipePanel(snapshot)} ${moreChoices(snapshot, send)} ${workedPanel(snapshot, send)}`;
+    ${recipePanel(snapshot)} ${later?.moreChoices(snapshot, send)} ${later?.workedPanel(snapshot, send)}`;
 }
 
 /** All is well: go on to what follows from the numbers. */
 function submit(event: Event, snapshot: Snapshot, send: Send): void {
   event.preventDefault();
   if (!check(snapshot, send)) return;
-  const heading = document.getElementById('recipe-heading');
+  const heading = document.getElementById(RECIPE_ID);
   heading?.focus({ preventScroll: true });
   heading?.scrollIntoView({ block: 'start' });
 }

@@ -2,10 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
 import { icon } from './icons.ts';
+import { PANEL_ID, SETTINGS_ID } from './ids.ts';
 import { mark } from './mark.ts';
 import { check } from './problem-summary.ts';
 import { segmented } from './segmented.ts';
-import { SETTINGS_ID } from './settings-dialog.ts';
 
 const TABS: { tab: Tab; says: string }[] = [
   { tab: 'edge', says: 'Your edge' },
@@ -45,7 +45,7 @@ function tabs(snapshot: Snapshot, send: Send): TemplateResult {
         class="tab"
         id=${tabId(tab)}
         aria-selected=${chosen ? 'true' : 'false'}
-        aria-controls="panel"
+        aria-controls=${PANEL_ID}
         tabindex=${chosen ? '0' : '-1'}
         @click=${() => showTab(snapshot, send, tab)}
       >${says}</button>`;

@@ -1,9 +1,8 @@
 /** Which keys do what, made from the same table as the listener. */
 import { html, type TemplateResult } from 'lit-html';
 import { icon } from './icons.ts';
+import { KEYS_ID } from './ids.ts';
 import { KEYS, type KeyScope } from './keys.ts';
-
-export const KEYS_ID = 'keys';
 
 const SCOPES: { scope: KeyScope; says: string }[] = [
   { scope: 'anywhere', says: 'Anywhere, except while you type' },

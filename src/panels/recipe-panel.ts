@@ -4,12 +4,13 @@ import type { Snapshot } from '../state/snapshot.ts';
 import { type SaidEdging, type SaidLeg, sayRecipe, saySums } from '../words/recipe.ts';
 import { dialectName } from '../words/terms.ts';
 import { countedNumbers } from './fields.ts';
+import { RECIPE_ID } from './ids.ts';
 
 export function recipePanel(snapshot: Snapshot): TemplateResult {
   const { making, settings } = snapshot;
   const said = sayRecipe(making, settings);
-  return html`<section class="recipe" aria-labelledby="recipe-heading">
-    <h2 id="recipe-heading" tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
+  return html`<section class="recipe" aria-labelledby=${RECIPE_ID}>
+    <h2 id=${RECIPE_ID} tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
     ${snapshot.problems.length > 0 ? html`<p class="waits">These are from your last numbers.</p>` : nothing}
     <p>${said.start}</p>
     <p class="legs">${said.legs.map(leg)}</p>

@@ -2,10 +2,8 @@
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
 import type { Send, Settings, Snapshot } from '../state/snapshot.ts';
 import { icon } from './icons.ts';
-import { KEYS_ID } from './keys-dialog.ts';
+import { KEYS_ID, SETTINGS_ID } from './ids.ts';
 import { segmented } from './segmented.ts';
-
-export const SETTINGS_ID = 'settings';
 
 const YARNS: { yarn: keyof Settings['yarns']; says: string }[] = [
   { yarn: 'front', says: 'front' },

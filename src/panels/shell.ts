@@ -3,12 +3,11 @@ import { html, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { edgePanel } from './edge-panel.ts';
 import { header, quickSettings, tabId } from './header.ts';
-import { keysDialog } from './keys-dialog.ts';
+import { PANEL_ID } from './ids.ts';
+import type { Later } from './later.ts';
 import { screenSummary } from './screen-summary.ts';
-import { settingsDialog } from './settings-dialog.ts';
 import { stepBar } from './step-bar.ts';
 import { type TableControls, tableRegion } from './table-region.ts';
-import { walkPanel } from './walk-panel.ts';
 
 export type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 
@@ -19,33 +18,35 @@ export type Slots = {
   wrong?: Panel;
   /** What happens inside the stitch, beside the walk. */
   inside?: Panel;
+  /** Fetched after the first look; null until then. */
+  later: Later | null;
 };
 
 export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
   const { tab } = snapshot;
-  return html`<a class="skip" href="#panel" @click=${skip}>Skip to your counts</a>
+  return html`<a class="skip" href="#${PANEL_ID}" @click=${skip}>Skip to your counts</a>
     ${header(snapshot, send)}
     <main class="page tab-${tab}">
       <p class="unseen">${screenSummary(snapshot)}</p>
-      <div class="panel" id="panel" role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
+      <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
         ${quickSettings(snapshot, send, 'in-panel')} ${panelOf(snapshot, send, slots)}
       </div>
-      <div class="stage">${tableRegion(snapshot, send, slots.controls)} ${stepBar(snapshot, send)}</div>
+      <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)} ${stepBar(snapshot, send)}</div>
     </main>
-    ${settingsDialog(snapshot, send)} ${keysDialog()}`;
+    ${slots.later?.settingsDialog(snapshot, send)} ${slots.later?.keysDialog()}`;
 }
 
 function skip(event: Event): void {
   event.preventDefault();
-  document.getElementById('panel')?.focus();
+  document.getElementById(PANEL_ID)?.focus();
 }
 
 function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
   switch (snapshot.tab) {
     case 'edge':
-      return edgePanel(snapshot, send);
+      return edgePanel(snapshot, send, slots.later);
     case 'walk':
-      return html`${slots.inside?.(snapshot, send) ?? ''}${walkPanel(snapshot, send)}`;
+      return html`${slots.inside?.(snapshot, send) ?? ''}${slots.later?.walkPanel(snapshot, send)}`;
     case 'wrong':
       return slots.wrong?.(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }

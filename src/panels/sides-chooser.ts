@@ -15,7 +15,7 @@ export function sidesChooser({ project }: Snapshot, send: Send): TemplateResult 
       ${QUICK.map(
         (count) => html`<label class="figure">
           <input type="radio" name="side-count" value=${count} .checked=${project.sideCount === count} @change=${() => choose(count)} />
-          <svg viewBox="0 0 48 48" aria-hidden="true">${figure(count)}<text x="24" y="24">${count === 0 ? 'round' : count}</text></svg>
+          <svg viewBox="0 0 48 48" aria-hidden="true">${figure(count)}<text x="24" y=${count === 3 ? 29 : 24}>${count === 0 ? 'round' : count}</text></svg>
           <span class="unseen">${count === 0 ? 'round, no corners' : `${count} sides`}</span>
         </label>`,
       )}

@@ -2,7 +2,7 @@
 import { html, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { type IconName, icon } from './icons.ts';
-import { twinGrid } from './twin-grid.ts';
+import type { Later } from './later.ts';
 import { verdictChip } from './verdict-chip.ts';
 
 export type ViewId = 'whole' | 'close';
@@ -24,13 +24,14 @@ export function tableRegion(
   snapshot: Snapshot,
   send: Send,
   controls: () => TableControls | null,
+  later: Later | null,
 ): TemplateResult {
   return html`<section class="board" aria-label="The drawing">
     <div id=${TABLE_ID} class="board-canvas"></div>
     <div class="view view-whole">
       ${verdictChip(snapshot)}
       <div class="room" data-region="whole"></div>
-      ${viewButtons('whole', controls)} ${twinGrid(snapshot, send)}
+      ${viewButtons('whole', controls)} ${later?.twinGrid(snapshot, send)}
     </div>
     <div class="view view-close">
       <div class="room" data-region="close"></div>

@@ -146,11 +146,15 @@ function sayCornerWork([before, after]: Arm, corners: readonly Corner[], speech:
   return parts.length === 0 ? 'Turn at each corner.' : `${parts.join(', ')} into each corner.`;
 }
 
-function sayJoin({ choices, pairs }: Plan): string[] {
+function sayJoin({ choices, pairs, edge }: Plan): string[] {
   const { side, fromCorner } = choices.joinStart;
+  const begin =
+    edge.corners.length === 0
+      ? 'Begin at any stitch, and mark it on both rounds.'
+      : `Begin on front side ${side + 1}, ${fromCorner} in from its corner.`;
   return [
     'Wrong sides together. Slip stitch through the inner loops.',
-    `Begin on front side ${side + 1}, ${fromCorner} in from its corner.`,
+    begin,
     `${pairs} pairs, and then the last hole.`,
   ];
 }
