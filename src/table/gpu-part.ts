@@ -24,6 +24,7 @@ import type { LineTexture } from './line-texture.ts';
 import { type Growth, growthScale } from './painter.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
 import { stampOf } from './stamps.ts';
+import type { Stroke } from './strokes.ts';
 
 /** What parts are drawn with. */
 export type Tools = { atlas: Atlas; lines: LineTexture; inks: Inks; density: number };
@@ -74,8 +75,8 @@ export function showPart(
   const inSight = showsAt(part, camera.px) && overlaps(part.bounds, box);
   holder.container.visible = inSight;
   const level = levelOf(part, camera.px);
-  const stale = !inSight || level === 'ribbon' || !isBuiltFor(holder, level, camera.px, tools);
-  if (before !== part.made && stale) drop(holder);
+  // What changed unseen is built anew when it shows again.
+  if (!inSight && before !== part.made) drop(holder);
   if (!inSight) return;
   if (!isBuiltFor(holder, level, camera.px, tools)) drop(holder);
   holder.built ??= {
@@ -86,6 +87,7 @@ export function showPart(
   };
   if (level === 'ribbon') {
     if (holder.held.size === 0) buildRibbons(holder, camera.px, tools);
+    else if (before !== part.made) changeRibbons(holder, before, camera.px, tools);
     return;
   }
   if (before !== part.made)
@@ -210,25 +212,57 @@ function grow(holder: PartOnGpu, growth: Growth | null, detail: Detail, tools: T
 
 // --- Ribbons ---------------------------------------------------------------------------------------
 
-const LINES = -1;
-const CORNERS = -2;
-const LOOKS = -3;
+const BAND = -1;
+const TICKS = -2;
+const CORNERS = -3;
+const LOOKS = -4;
 
 function buildRibbons(holder: PartOnGpu, px: number, tools: Tools): void {
   const { part, telling } = holder;
-  const { x0, y0 } = part.bounds;
-  const lines = stillContainer();
-  lines.position.set(x0, y0);
-  holder.container.addChild(lines);
-  const strokes = [...ribbonStrokes(part, tools.inks, px), ...tickStrokes(part, tools.inks, px)];
-  fillLines(lines, strokes, tools.lines, { px, density: tools.density, originX: x0, originY: y0 });
-  holder.held.set(LINES, { container: lines, first: 0, count: 0 });
-  const put = (key: number, indices: readonly number[], leastPx: number) => {
-    if (indices.length === 0) return;
-    const swell = atLeast(leastPx, px);
-    const container = putMarks(holder, indices, 'small', x0, y0, tools, () => swell);
+  for (const key of [BAND, TICKS]) {
+    const container = stillContainer();
+    container.position.set(part.bounds.x0, part.bounds.y0);
+    holder.container.addChild(container);
     holder.held.set(key, { container, first: 0, count: 0 });
-  };
-  put(CORNERS, telling.corners, LEAST_CORNER_PX);
-  put(LOOKS, telling.looks, LEAST_TELLING_PX);
+  }
+  fillRibbon(holder, BAND, ribbonStrokes(part, tools.inks, px), px, tools);
+  fillRibbon(holder, TICKS, tickStrokes(part, tools.inks, px), px, tools);
+  putTelling(holder, CORNERS, telling.corners, px, tools);
+  putTelling(holder, LOOKS, telling.looks, px, tools);
+}
+
+function fillRibbon(holder: PartOnGpu, key: number, strokes: Stroke[], px: number, tools: Tools): void {
+  const { x0: originX, y0: originY } = holder.part.bounds;
+  const scale = { px, density: tools.density, originX, originY };
+  fillLines(holder.held.get(key)!.container, strokes, tools.lines, scale);
+}
+
+function putTelling(
+  holder: PartOnGpu,
+  key: number,
+  indices: readonly number[],
+  px: number,
+  tools: Tools,
+): void {
+  if (indices.length === 0) return;
+  const { x0, y0 } = holder.part.bounds;
+  const swell = atLeast(key === CORNERS ? LEAST_CORNER_PX : LEAST_TELLING_PX, px);
+  const container = putMarks(holder, indices, 'small', x0, y0, tools, () => swell);
+  holder.held.set(key, { container, first: 0, count: 0 });
+}
+
+/** After a step only the cut between made and to come moves, and marks on the ribbon between the two places. */
+function changeRibbons(holder: PartOnGpu, before: number, px: number, tools: Tools): void {
+  const { part, telling } = holder;
+  fillRibbon(holder, BAND, ribbonStrokes(part, tools.inks, px), px, tools);
+  const [from, to] = [Math.min(before, part.made), Math.max(before, part.made)];
+  for (const [key, indices] of [
+    [CORNERS, telling.corners],
+    [LOOKS, telling.looks],
+  ] as const) {
+    if (!indices.some((index) => index >= from && index < to)) continue;
+    holder.held.get(key)!.container.destroy();
+    holder.held.delete(key);
+    putTelling(holder, key, indices, px, tools);
+  }
 }
