@@ -4,12 +4,12 @@
  * and one sees that the back runs through them the other way.
  */
 import type { Hand } from '../state/snapshot.ts';
-import { type Label, type Sign, Tone } from '../table/draw-list.ts';
+import { type Box, type Label, type Sign, Tone } from '../table/draw-list.ts';
 import * as say from '../words/marks.ts';
 import { buildBack, buildFront, buildGaps, layPanel, type Panel } from './build.ts';
 import { finder, type Lane } from './lanes.ts';
 import type { Drawn, Ring } from './ring.ts';
-import { type Anchor, cellMiddle } from './shape.ts';
+import { cellMiddle } from './shape.ts';
 import { type Fixture, gapSlot, joinBuilt, laneBox, movingSigns } from './whole.ts';
 
 const MOST_RINGS = 24;
@@ -39,8 +39,8 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     labels: [
       ...sideWords(drawn, panel, 'front', front),
       ...sideWords(drawn, panel, 'back', back),
-      { key: 'seen.front', x: -aside, y: 0, text: say.saySeenFront(), ...SEEN },
-      { key: 'seen.back', x: aside, y: 0, text: say.saySeenBack(), ...SEEN },
+      ...seenWords(box, -aside, say.saySeenFront(), 'front'),
+      ...seenWords(box, aside, say.saySeenBack(), 'back'),
     ],
     signs: rings(drawn, panel, frontLane, backLane),
     bounds: { x0: -aside + box.x0 - pad, x1: aside + box.x1 + pad, y0: box.y0 - pad, y1: box.y1 + pad },
@@ -52,7 +52,15 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   };
 }
 
-const SEEN = { px: 15, tone: Tone.muted, align: 'centre' } as const;
+/** Which piece lies there: in its middle where there is room, below it where there is none. */
+function seenWords(box: Box, x: number, text: string, key: string): Label[] {
+  const roomy = Math.max(300 / (box.x1 - box.x0), 110 / (box.y1 - box.y0));
+  const type = { x, text, tone: Tone.muted, align: 'centre' } as const;
+  return [
+    { ...type, key: `seen.${key}`, y: 0, px: 15, minPx: roomy },
+    { ...type, key: `seen.${key}.below`, y: box.y1, dy: 18, px: 13, maxPx: roomy - 1e-4 },
+  ];
+}
 
 function rings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
   const finders = { front: finder(front), back: finder(back) };
@@ -62,55 +70,52 @@ function rings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
   });
 }
 
-/** Each side's letter outside and its count inside. */
+/** Each side's letter and count, inside it. */
 function sideWords(
   drawn: Drawn,
   panel: Panel,
   piece: 'front' | 'back',
   placing: { mirrored: boolean; aside: number },
 ): Label[] {
+  const stretches = panel.stretches(piece === 'front' ? 0.6 : panel.depth);
+  const flip = placing.mirrored ? -1 : 1;
+  const inside = laneBox(stretches, false);
+  const [width, height] = [inside.x1 - inside.x0, inside.y1 - inside.y0];
   return drawn.edge.sides.flatMap((stitches, side): Label[] => {
-    const at = (inset: number): Anchor | undefined => {
-      const anchor = cellMiddle(panel.stretches(inset), 2 * side);
-      const flip = placing.mirrored ? -1 : 1;
-      return anchor && { ...anchor, x: placing.aside + flip * anchor.x, outX: flip * anchor.outX };
-    };
-    const [outside, inside] = [at(-0.7), at(piece === 'front' ? 1.2 : panel.depth + 0.5)];
+    const anchor = cellMiddle(stretches, 2 * side);
     const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
-    if (!outside || !inside) return [];
+    const count = piece === 'front' ? stitches : meeting?.back;
+    if (!anchor || count === undefined) return [];
     const length = panel.ring.slots.cells[2 * side]!.count;
-    const upright = Math.abs(inside.outX) > 0.6;
-    const short = piece === 'back' && meeting !== undefined && meeting.surplus !== 0;
-    const text =
-      piece === 'front' ? say.sayFrontSide(stitches) : meeting ? say.sayBackSide(meeting.back) : '';
-    const own = piece === 'front' ? Tone.front : Tone.edging;
-    const align = !upright ? 'centre' : inside.outX > 0 ? 'right' : 'left';
-    const minPx = (upright ? 44 : 78) / length;
+    const outX = flip * anchor.outX;
+    const upright = Math.abs(outX) > 0.6;
+    const short = piece === 'back' && meeting?.surplus !== 0;
+    const tone = short ? Tone.gap : piece === 'front' ? Tone.front : Tone.edging;
+    const roomy = Math.max(170 / width, 110 / height, (upright ? 34 : 70) / length);
+    const place = { x: placing.aside + flip * anchor.x, y: anchor.y, tone, bold: true } as const;
+    const align = !upright ? 'centre' : outX > 0 ? 'right' : 'left';
+    const inwards = (by: number) =>
+      upright ? { dx: -Math.sign(outX) * 6 } : { dy: -Math.sign(anchor.outY) * by };
+    const [letter, both] = [say.sayFacing(side), say.sayFacingCount(side, count)];
     return [
       {
-        key: `letter.${piece}.${side}`,
-        x: outside.x,
-        y: outside.y,
-        dx: 16 * outside.outX,
-        dy: 16 * outside.outY,
-        text: say.sayFacing(side),
-        px: 17,
-        tone: own,
-        bold: true,
-        align: 'centre',
-        plate: own,
+        ...place,
+        ...inwards(19),
+        key: `${piece}.${side}`,
+        text: both,
+        px: 16,
+        align,
+        plate: tone,
+        minPx: roomy,
       },
       {
-        key: `${piece}.${side}`,
-        x: inside.x,
-        y: inside.y,
-        dy: upright ? 0 : -Math.sign(inside.outY) * 9,
-        text,
-        px: 15,
-        tone: short ? Tone.gap : own,
-        bold: true,
+        ...place,
+        ...inwards(10),
+        key: `${piece}.${side}.letter`,
+        text: letter,
+        px: 13,
         align,
-        minPx,
+        maxPx: roomy - 1e-4,
       },
     ];
   });

@@ -68,7 +68,7 @@ export function frontStretches(edge: { sides: number[]; corners: Corner[] }): St
 /** Looks of positions on a lane: what has no partner stands proud, what a hand did otherwise is marked. */
 export function looksOf(
   ring: Ring,
-  lane: 'front' | 'back',
+  lane: 'front' | 'back' | 'none',
   marks: readonly { node: number }[] = [],
 ): Map<number, number> {
   const looks = new Map<number, number>(marks.map(({ node }) => [node, Look.mishap]));
@@ -106,6 +106,20 @@ export function buildFront(drawn: Drawn, panel: Panel, placing: Placing): Built 
   };
 }
 
+const NO_LOOKS: ReadonlyMap<number, number> = new Map();
+
+/** Where a hand did otherwise on the foundation: a dot with the mark, since a marked post would grow from far. */
+function mishapPart(nodes: readonly { node: number }[], slots: Float32Array, lane: Lane): Part {
+  const marks = makeMarks(nodes.length);
+  const find = finder(lane);
+  nodes.forEach(({ node }, index) => {
+    const { x, y, angle } = find(slots[node]!);
+    const dot = { x, y, angle, scale: 0.5, glyph: Glyph.dot, tone: Tone.gap, look: Look.mishap };
+    putMark(marks, index, dot);
+  });
+  return makePart({ key: 'mishaps', marks, ribbons: [], layer: 5, solid: false });
+}
+
 /** All rounds of the back. Seen from the front it runs against the front; turned over, with it. */
 export function buildBack(panel: Panel, placing: Placing): Built {
   const parts: Part[] = [];
@@ -119,9 +133,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       slots: panel.ring.roundSlots(index),
       kinds: laid.round.kinds,
       cornerIsStitch: () => false,
-      looks: last
-        ? looksOf(panel.ring, 'back', laid.round.marks)
-        : new Map(laid.round.marks.map(({ node }) => [node, Look.mishap])),
+      looks: posts ? NO_LOOKS : looksOf(panel.ring, last ? 'back' : 'none', laid.round.marks),
     };
     const lane = panel.lane(inset, placing.mirrored, placing.aside);
     const middle = posts ? panel.lane(inset + POST / 2, placing.mirrored, placing.aside) : lane;
@@ -134,6 +146,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       way: -1,
     });
     parts.push(...built);
+    if (posts && laid.round.marks.length > 0) parts.push(mishapPart(laid.round.marks, content.slots, middle));
     for (const { key, from } of laid.stretches) {
       sources.set(key, { of: laid.name, edging: laid.edging, first: from });
     }

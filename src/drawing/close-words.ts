@@ -18,10 +18,10 @@ const NAME_ROW = 46;
 
 type Said = { labels: Label[]; signs: Sign[] };
 
-/** What the view asks for: the rows, and room for words at about 30 px a stitch, more where numbers stand. */
+/** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
 export function closeBounds(window: Window, slot: number): Box {
   const x = xOf(window, slot);
-  const [numbers, names] = [1.85, 1];
+  const [numbers, names] = [1.25, 0.5];
   const [above, below] = window.working < 0 ? [numbers, names] : [names, numbers];
   return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: FLAGS - above, y1: window.bottom + below };
 }
@@ -128,23 +128,21 @@ function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: nu
 
 /** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
 export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step): Said {
-  const bounds = closeBounds(window, focus.slot);
-  const left = bounds.x0 + 0.25;
   const edgings = ring.rounds.length - 1;
-  const type = { px: 14, tone: Tone.muted, align: 'left' } as const;
-  const right = bounds.x1 - 0.25;
+  const type = { px: 14, tone: Tone.muted, align: 'left', pin: 'left' } as const;
+  const x = xOf(window, focus.slot);
   const counting = window.working >= 0;
   const above = { y: FLAGS, dy: counting ? -18 : -NAME_ROW };
   const below = { y: window.bottom, dy: counting ? NAME_ROW : 18 };
   const labels: Label[] = [
-    { ...type, ...above, key: 'lane.front', x: left, text: say.sayFrontLane() },
-    { ...type, ...below, key: 'lane.back', x: left, text: say.sayBackLane(edgings) },
-    { ...type, ...below, key: 'seen', x: right, text: say.saySeenClose(counting), align: 'right' },
+    { ...type, ...above, key: 'lane.front', x, text: say.sayFrontLane() },
+    { ...type, ...below, key: 'lane.back', x, text: say.sayBackLane(edgings) },
+    { ...type, ...below, key: 'seen', x, text: say.saySeenClose(counting), align: 'right', pin: 'right' },
   ];
   if (edgings > 1) {
     for (const { round, y } of window.rows) {
       const text = round === 0 ? say.sayFoundation() : say.sayEdging(round - 1);
-      labels.push({ ...type, key: `row.${round}`, x: left, y, text, plate: Tone.muted });
+      labels.push({ ...type, key: `row.${round}`, x, y, text, plate: Tone.muted });
     }
   }
   return { labels, signs: placeSigns(ring, window, focus, step) };

@@ -230,7 +230,8 @@ function addRow(
       const own = slots[node]! + 0.5;
       places.push({
         slot: base + (own >= count ? own - count : own) - 0.5,
-        y: row.y,
+        // A needle-made stitch has no post: it lies where the tops are, clear of the edging.
+        y: posts && laid.round.kinds[node] === NodeKind.closing ? row.y + 0.25 : row.y,
         glyph: glyphOf(laid.round.kinds[node]!, posts),
         tone: posts ? Tone.foundation : Tone.edging,
         look: (looks.get(node) ?? Look.plain) as LookCode,

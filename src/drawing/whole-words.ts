@@ -103,7 +103,9 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, 
   const minPx = upright ? (3 * LINE) / length : SIDE_WIDTH / length;
   // What stands inside needs room for the words of the side across, too.
   const across = upright ? (2 * SIDE_WIDTH) / (inner.x1 - inner.x0) : (2.4 * LINE) / (inner.y1 - inner.y0);
-  const minInside = Math.max(minPx, across);
+  // Words on upright sides stand between those above and below, and what is said of a gap.
+  const between = upright ? (5.5 * LINE) / (inner.y1 - inner.y0) : 0;
+  const minInside = Math.max(minPx, across, between);
   const front: Label = {
     key: `front.${side}`,
     ...pointOf(upright ? inside : outside),

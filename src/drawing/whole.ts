@@ -148,7 +148,9 @@ function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Label[] {
     return {
       key: `gap.${index}`,
       x,
-      y: y - outY * 0.2,
+      y,
+      // Below the side's own count, which stands in the same row.
+      dy: sideways ? 0 : -Math.sign(outY) * 31,
       text: say.sayNoPartner(gap.count),
       px: 14,
       tone: Tone.gap,
@@ -211,7 +213,7 @@ function startSigns(panel: Panel, mirrored: boolean): Sign[] {
   const backWay = mirrored ? Math.PI : 0;
   const outside = finder(panel.lane(OUTSIDE + 0.4, mirrored))(panel.ring.slots.shift);
   return [
-    { kind: 'arrow', key: 'start.back', x, y, angle: angle + backWay, tone: Tone.foundation },
+    { kind: 'arrow', key: 'start.back', x, y, angle: angle + backWay, tone: Tone.foundation, minPx: 5 },
     {
       kind: 'arrow',
       key: 'start.join',
@@ -219,6 +221,7 @@ function startSigns(panel: Panel, mirrored: boolean): Sign[] {
       y: outside.y,
       angle: outside.angle + Math.PI - backWay,
       tone: Tone.ink,
+      minPx: 5,
     },
   ];
 }

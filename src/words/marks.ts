@@ -25,9 +25,11 @@ export const sayDrift = (late: number): string => (late > 0 ? `+${late}` : `\u22
 
 export const sayClash = (late: number): string => `${Math.abs(late)} ${late > 0 ? 'late' : 'early'}`;
 
-/** What is left when the join comes round. */
-export const sayLeftOver = ({ leftOver }: Pick<Pairing, 'leftOver'>): string =>
-  leftOver === 0 ? '' : `${Math.abs(leftOver)} left over on the ${leftOver > 0 ? 'back' : 'front'}`;
+/** What is left when the join comes round, stitch by stitch. Corner to corner it is told at its side. */
+export const sayLeftOver = ({ leftOver, manner }: Pick<Pairing, 'leftOver' | 'manner'>): string =>
+  leftOver === 0 || manner === 'corner-to-corner'
+    ? ''
+    : `${Math.abs(leftOver)} left over on the ${leftOver > 0 ? 'back' : 'front'}`;
 
 export const saySeenTogether = (): string => 'wrong sides together, seen from the front';
 
@@ -35,9 +37,9 @@ export const saySeenTogether = (): string => 'wrong sides together, seen from th
 export const saySeenFront = (): string => 'front, right side up';
 export const saySeenBack = (): string => 'back, right side up';
 
-/** The close-up: which side the hand looks at. */
+/** The close-up: which side the hand looks at. Short: on a phone it shares its line. */
 export const saySeenClose = (back: boolean): string =>
-  back ? "seen from the back's right side" : 'seen from the front';
+  back ? "the back's right side" : 'seen from the front';
 
 export const sayFoundationStart = (): string => 'the back begins here';
 export const sayJoinStart = (): string => 'the join begins here';
@@ -50,5 +52,9 @@ export const sayBackLane = (edgings: number): string =>
 export const sayFoundation = (): string => 'foundation';
 export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 
-/** Letters for sides that face each other: A, B, … X. */
+/** Sides that face each other bear the same letter, A to X. */
 export const sayFacing = (index: number): string => String.fromCharCode(65 + index);
+
+/** "A · 58". */
+export const sayFacingCount = (index: number, stitches: number): string =>
+  `${sayFacing(index)} \u00b7 ${stitches}`;

@@ -368,13 +368,17 @@ describe('the pieces apart', () => {
   it('lay the back turned over: facing sides bear the same letter, mirrored', () => {
     const view = wholeOf(sceneOf(makingOf(RECTANGLE), 0, { arrangement: 'apart' }));
     const letters = (piece: string) =>
-      view.labels.filter(({ key }) => key.startsWith(`letter.${piece}.`)).map(({ text, x }) => ({ text, x }));
+      [0, 1, 2, 3].map((side) => view.labels.find(({ key }) => key === `${piece}.${side}`)!);
     const [front, back] = [letters('front'), letters('back')];
-    expect(front.map(({ text }) => text)).toEqual(['A', 'B', 'C', 'D']);
-    expect(back.map(({ text }) => text)).toEqual(['A', 'B', 'C', 'D']);
-    front.forEach(({ x }, i) => {
-      expect(back[i]!.x).toBeCloseTo(-x, 3);
-    });
+    expect(front.map(({ text }) => text)).toEqual([
+      'A \u00b7 58',
+      'B \u00b7 36',
+      'C \u00b7 58',
+      'D \u00b7 36',
+    ]);
+    expect(back.map(({ text }) => text)).toEqual(front.map(({ text }) => text));
+    expect(front[1]!.x).toBeLessThan(front[3]!.x);
+    expect(back[1]!.x).toBeGreaterThan(back[3]!.x);
   });
 
   it('run both anticlockwise for the right hand: each is seen from its right side', () => {
