@@ -4,8 +4,15 @@
  * Rule: as many corners as both have are matched, in order, so that the sides differ as little as possible; where
  * one piece has a corner too few, two sides and the corner between them lie against one long side.
  */
-import type { Lane } from './lane.ts';
-import type { Meeting } from './meeting.ts';
+import {
+  around,
+  backCorners,
+  begunAt,
+  type CornerAhead,
+  frontCorners,
+  type Meeting,
+  skipPlaces,
+} from './meeting.ts';
 import { mod, sum } from './whole.ts';
 
 /** A part of the join between two cuts: `front` and `back` positions to be paired within themselves. */
@@ -13,9 +20,9 @@ export type Stretch = {
   corner: boolean;
   frontSide: number;
   backSide: number;
+  /** -1 on a side. */
   frontCorner: number;
-  /** Lane index at which this stretch's side begins on the front. */
-  frontStart: number;
+  backCorner: number;
   front: number;
   back: number;
   /** Positions of the back passed over here. */
@@ -32,8 +39,29 @@ export function alignCorners(meeting: Meeting): Stretch[] | null {
   if (front.sizes.length === 0 || back.sizes.length === 0) return null;
   const frontCut = cutFront(meeting);
   const backCut = cutBack(meeting);
-  const matches = matchCorners(frontCut, backCut);
-  return stretchesOf(meeting, frontCut, backCut, matches);
+  return stretchesOf(meeting, frontCut, backCut, matchCorners(frontCut, backCut).pins);
+}
+
+/**
+ * Where the back has lost or gained a corner, its sides can no longer be counted off: the hand lays it so that the
+ * corners it has fit as well as they can, and begins there.
+ */
+export function begunWhereItFits(meeting: Meeting): Meeting {
+  const { front, back, start } = meeting;
+  const k = back.sizes.length;
+  if (front.sizes.length === k || front.sizes.length === 0 || k === 0) return meeting;
+  const frontCut = cutFront(meeting);
+  const asIs = { ...meeting, start: { ...start, offset: 0 } };
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let side = 0; side < k; side++) {
+    const { misfit } = matchCorners(frontCut, cutBack(begunAt(asIs, side)));
+    if (misfit < least) {
+      best = side;
+      least = misfit;
+    }
+  }
+  return begunAt(meeting, mod(best - (start.turned ?? 0), k));
 }
 
 const whole = ({ front, back }: Meeting): Stretch => ({
@@ -41,144 +69,136 @@ const whole = ({ front, back }: Meeting): Stretch => ({
   frontSide: 0,
   backSide: 0,
   frontCorner: -1,
-  frontStart: 0,
+  backCorner: -1,
   front: front.total,
   back: back.total,
   skipped: 0,
 });
 
 function cutFront(meeting: Meeting): Cut {
-  const { front, frontFrom, frontSide } = meeting;
+  const { front } = meeting;
   const k = front.sizes.length;
-  const home = mod(frontSide - 1, k);
-  const startOf = (corner: number): number =>
-    mod((front.cornerFrom[corner] as number) - frontFrom, front.total);
+  const met = around(frontCorners(meeting), 0, front.total);
   return cut(
-    front,
-    home,
-    startOf,
-    (corner) => corner,
-    (corner) => mod(corner + 1, k),
+    met,
+    front.total,
+    ({ corner }) => corner,
+    ({ corner }) => mod(corner + 1, k),
   );
 }
 
 function cutBack(meeting: Meeting): Cut {
-  const { back, backFrom, backSide } = meeting;
+  const { back, start } = meeting;
   const k = back.sizes.length;
-  const startOf = (corner: number): number =>
-    mod(backFrom - ((back.cornerFrom[corner] as number) + (back.sizes[corner] as number) - 1), back.total);
+  const met = around(backCorners(meeting), start.offset ?? 0, back.total);
   return cut(
-    back,
-    backSide,
-    startOf,
-    (corner) => mod(corner + 1, k),
-    (corner) => corner,
+    met,
+    back.total,
+    ({ corner }) => mod(corner + 1, k),
+    ({ corner }) => corner,
   );
 }
 
-/**
- * Cuts a lane at its corners in the order in which the join comes to them. `home` is the corner the start is
- * counted from: it comes last, also where it has no positions and the join begins right behind it.
- */
+/** Cuts a lane at its corners; of a corner in which the join begins, what lies behind the start belongs to the corner. */
 function cut(
-  lane: Lane,
-  home: number,
-  startOf: (corner: number) => number,
-  sideBefore: (corner: number) => number,
-  sideAfter: (corner: number) => number,
+  met: CornerAhead[],
+  total: number,
+  sideBefore: (met: CornerAhead) => number,
+  sideAfter: (met: CornerAhead) => number,
 ): Cut {
-  const met = lane.sizes
-    .map((size, corner) => ({ corner, size, rank: corner === home ? 1 : 0, from: startOf(corner) }))
-    .map((one) =>
-      one.corner === home && one.size === 0 && one.from === 0 ? { ...one, from: lane.total } : one,
-    )
-    .sort((a, b) => a.from - b.from || a.rank - b.rank);
   const lengths: number[] = [];
   const sizes: number[] = [];
-  let at = 0;
-  for (const { from, size } of met) {
-    lengths.push(Math.max(0, from - at));
-    sizes.push(Math.max(0, Math.min(size, lane.total - from)));
-    at = from + (sizes.at(-1) as number);
+  let end = 0;
+  for (const { at, size } of met) {
+    const positions = Math.min(size, total - at);
+    lengths.push(at - end);
+    sizes.push(positions);
+    end = at + positions;
   }
-  lengths.push(Math.max(0, lane.total - at));
-  const corners = met.map(({ corner }) => corner);
-  const sides = [sideBefore(corners[0] as number), ...corners.map(sideAfter)];
-  return { sides, lengths, corners, sizes };
+  lengths.push(total - end);
+  const sides = [sideBefore(met[0] as CornerAhead), ...met.map(sideAfter)];
+  return { sides, lengths, corners: met.map(({ corner }) => corner), sizes };
 }
 
-/** Matched corner indices [front, back], ascending, with the least difference between sides. */
-function matchCorners(front: Cut, back: Cut): [number, number][] {
-  const f = front.corners.length;
-  const b = back.corners.length;
-  if (f === b) return front.corners.map((_, n) => [n, n]);
-  const fewer = Math.min(f, b);
-  // best[m][i][j]: least difference with m matches, the last being front i with back j.
-  const cost = (fromF: number, toF: number, fromB: number, toB: number): number =>
-    Math.abs(between(front, fromF, toF) - between(back, fromB, toB));
-  let best = new Map<string, { cost: number; path: [number, number][] }>([['-1,-1', { cost: 0, path: [] }]]);
-  for (let m = 0; m < fewer; m++) {
-    const next = new Map<string, { cost: number; path: [number, number][] }>();
-    for (const { cost: soFar, path } of best.values()) {
-      const [lastF, lastB] = path.at(-1) ?? [-1, -1];
-      for (let i = lastF + 1; i < f; i++)
-        for (let j = lastB + 1; j < b; j++) {
-          const total = soFar + cost(lastF, i, lastB, j);
-          const key = `${i},${j}`;
-          if (total < (next.get(key)?.cost ?? Number.POSITIVE_INFINITY))
-            next.set(key, { cost: total, path: [...path, [i, j]] });
-        }
+type Matched = {
+  /** Pinned corners as indices into both cuts, [front, back], ascending. */
+  pins: [number, number][];
+  /** Sum of the differences between pinned stretches. */
+  misfit: number;
+};
+
+/** Every corner of the piece with fewer is pinned to one of the other's, in order, with the least misfit. */
+function matchCorners(front: Cut, back: Cut): Matched {
+  const isFrontFewer = front.corners.length <= back.corners.length;
+  const [fewer, more] = isFrontFewer ? [front, back] : [back, front];
+  const spare = more.corners.length - fewer.corners.length;
+  const misfit = (i: number, toI: number, j: number, toJ: number): number =>
+    Math.abs(between(fewer, i, toI) - between(more, j, toJ));
+  /** Ways that pin corners 0…i of the fewer, the last one to corner j of the other: best[j - i] for each j. */
+  type Way = { misfit: number; pins: number[] };
+  let ways: Way[] = [{ misfit: 0, pins: [] }];
+  for (let i = 0; i < fewer.corners.length; i++) {
+    const next: Way[] = [];
+    for (let left = 0; left <= spare; left++) {
+      const j = i + left;
+      const options = ways.slice(0, left + 1).map((way): Way => {
+        const last = way.pins.at(-1) ?? -1;
+        return { misfit: way.misfit + misfit(i - 1, i, last, j), pins: [...way.pins, j] };
+      });
+      next.push(leastOf(options));
     }
-    best = next;
+    ways = next;
   }
-  let least = Number.POSITIVE_INFINITY;
-  let chosen: [number, number][] = [];
-  for (const { cost: soFar, path } of best.values()) {
-    const [lastF, lastB] = path.at(-1) ?? [-1, -1];
-    const total = soFar + cost(lastF, f, lastB, b);
-    if (total < least) {
-      least = total;
-      chosen = path;
-    }
-  }
-  return chosen;
+  const ends = ways.map((way): Way => {
+    const last = way.pins.at(-1) ?? -1;
+    const rest = misfit(fewer.corners.length - 1, fewer.corners.length, last, more.corners.length);
+    return { misfit: way.misfit + rest, pins: way.pins };
+  });
+  const chosen = leastOf(ends);
+  const pins = chosen.pins.map((j, i): [number, number] => (isFrontFewer ? [i, j] : [j, i]));
+  return { pins, misfit: chosen.misfit };
 }
+
+const leastOf = <W extends { misfit: number }>(ways: W[]): W =>
+  ways.reduce((best, way) => (way.misfit < best.misfit ? way : best));
 
 /** Positions between two corners of a cut (-1: the start, length: the end), corners between taken in. */
 function between(piece: Cut, from: number, to: number): number {
   return sum(piece.lengths.slice(from + 1, to + 1)) + sum(piece.sizes.slice(from + 1, to));
 }
 
-function stretchesOf(meeting: Meeting, front: Cut, back: Cut, matches: [number, number][]): Stretch[] {
+function stretchesOf(meeting: Meeting, front: Cut, back: Cut, pins: [number, number][]): Stretch[] {
   const stretches: Stretch[] = [];
-  const skipped = meeting.start.skipped ?? [];
+  const skipped = new Set(skipPlaces(meeting).map(({ corner }) => corner));
   let lastF = -1;
   let lastB = -1;
   const side = (toF: number, toB: number): void => {
-    const frontSide = front.sides[lastF + 1] as number;
     stretches.push({
       corner: false,
-      frontSide,
+      frontSide: front.sides[lastF + 1] as number,
       backSide: back.sides[lastB + 1] as number,
       frontCorner: -1,
-      frontStart: meeting.front.sideFrom[frontSide] as number,
+      backCorner: -1,
       front: between(front, lastF, toF),
       back: between(back, lastB, toB),
-      skipped: 0,
+      skipped: skippedBetween(lastB, toB),
     });
   };
-  for (const [f, b] of matches) {
+  // Corners of the back that are pinned to nothing lie within a side, and so does what is passed over in them.
+  const skippedBetween = (from: number, to: number): number =>
+    back.corners.slice(from + 1, to).filter((corner) => skipped.has(corner)).length;
+  for (const [f, b] of pins) {
     side(f, b);
-    const corner = front.corners[f] as number;
+    const backCorner = back.corners[b] as number;
     stretches.push({
       corner: true,
       frontSide: front.sides[f] as number,
       backSide: back.sides[b] as number,
-      frontCorner: corner,
-      frontStart: meeting.front.cornerFrom[corner] as number,
+      frontCorner: front.corners[f] as number,
+      backCorner,
       front: front.sizes[f] as number,
       back: back.sizes[b] as number,
-      skipped: skipped.includes(back.corners[b] as number) && (back.sizes[b] as number) > 0 ? 1 : 0,
+      skipped: skipped.has(backCorner) ? 1 : 0,
     });
     lastF = f;
     lastB = b;

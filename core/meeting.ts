@@ -2,6 +2,7 @@
  * Where the join begins on each piece, and how far their corners drift from there if nothing is pinned.
  *
  * Rule: the nearest corner position counts as the first; the front runs forward from there, the back backward.
+ * A corner is met where the lane turns, also if it has no positions; one that lies right behind the start is met last.
  */
 import { type Lane, laneOfEither, laneOfRound } from './lane.ts';
 import type { Edge, JoinMade, Problem, Round } from './types.ts';
@@ -21,6 +22,9 @@ export type Meeting = {
   backSide: number;
   twisted: boolean;
 };
+
+/** A corner as the join comes to it: `at` positions are joined before its turn. */
+export type CornerAhead = { corner: number; size: number; at: number };
 
 export function meet(
   frontValue: Edge | Round,
@@ -47,66 +51,96 @@ export function meet(
     });
     return null;
   }
-  const backSide = mod(mod(backValue.faces - start.side - (start.turned ?? 0), sideCount), back.sides.length);
-  return {
-    front,
-    back,
-    faces: backValue.faces,
-    start,
-    frontSide: start.side,
-    backSide,
-    frontFrom: mod(frontPlace(front, start.side, start.fromCorner), front.total),
-    backFrom: mod(backPlace(back, backSide, start.fromCorner) - (start.offset ?? 0), back.total),
-    twisted: backValue.twisted,
-  };
+  const { faces, twisted } = backValue;
+  const frontSide = start.side;
+  const frontFrom = mod(
+    (front.sideFrom[frontSide] as number) + placeOn(front, frontSide, frontSide - 1, start),
+    front.total,
+  );
+  const facing = mod(mod(faces - frontSide - (start.turned ?? 0), sideCount), back.sides.length);
+  const meeting = { front, back, faces, start, frontFrom, backFrom: 0, frontSide, backSide: facing, twisted };
+  return begunAt(meeting, facing);
 }
 
-/** The nearest corner position counts as the first; where a corner has none, the first stitch does. */
-function frontPlace(front: Lane, side: number, fromCorner: number): number {
-  const before = front.sizes[mod(side - 1, front.sizes.length || 1)] ?? 0;
-  return (front.sideFrom[side] as number) + fromCorner - (before > 0 ? 2 : 1);
+/** The same meeting with the back begun on another of its sides. */
+export function begunAt(meeting: Meeting, backSide: number): Meeting {
+  const { back, start } = meeting;
+  const end = (back.sideFrom[backSide] as number) + (back.sides[backSide] as number) - 1;
+  const backFrom = mod(end - placeOn(back, backSide, backSide, start) - (start.offset ?? 0), back.total);
+  return { ...meeting, backSide, backFrom };
 }
 
-/** The same on the back, which is joined from the end of its side towards the beginning. */
-function backPlace(back: Lane, side: number, fromCorner: number): number {
-  const after = back.sizes[side] ?? 0;
-  const end = (back.sideFrom[side] as number) + (back.sides[side] as number) - 1;
-  return end - fromCorner + (after > 0 ? 2 : 1);
+/**
+ * Stitches of the side before the start; -1 where it begins in the corner beside it. On a side too short for that the
+ * join begins in its last stitch: no hand begins beyond the next corner.
+ */
+function placeOn(lane: Lane, side: number, cornerBeside: number, start: JoinMade): number {
+  const size = lane.sizes[mod(cornerBeside, lane.sizes.length || 1)] ?? 0;
+  const nearest = size > 0 ? -1 : 0;
+  return Math.max(nearest, Math.min(nearest + start.fromCorner - 1, (lane.sides[side] as number) - 1));
 }
 
-/** Where in join order the back's skipped corner positions lie, ascending. */
-export function skipPlaces(meeting: Meeting): number[] {
-  const { back, backFrom, start } = meeting;
-  return (start.skipped ?? [])
-    .filter((corner) => (back.sizes[corner] ?? 0) > 0)
-    .map((corner) =>
-      mod(backFrom - ((back.cornerFrom[corner] as number) + (back.sizes[corner] as number) - 1), back.total),
-    )
-    .sort((a, b) => a - b);
+/** The front's corners in join order, the one beside the start last. */
+export function frontCorners({ front, frontSide, start }: Meeting): CornerAhead[] {
+  const order = front.sizes.map((_, n) => mod(frontSide + n, front.sizes.length));
+  return ahead(front, order, (corner) => corner, placeOn(front, frontSide, frontSide - 1, start));
 }
 
-/** By how many positions each corner of the back comes late (+) or early (-), in join order, nothing pinned. */
-export function driftsOf(meeting: Meeting): number[] {
-  const { front, back, frontFrom, backFrom } = meeting;
-  const skips = skipPlaces(meeting);
-  return front.sizes.map((_, n) => {
-    const frontCorner = mod(meeting.frontSide + n, front.sizes.length);
-    if (back.sizes.length === 0) return 0;
-    const backCorner = mod(meeting.backSide - n - 1, back.sizes.length);
-    const size = back.sizes[backCorner] as number;
-    const frontAt = mod((front.cornerFrom[frontCorner] as number) - frontFrom, front.total);
-    const last = (back.cornerFrom[backCorner] as number) + size - 1;
-    const backAt = mod(backFrom - last, back.total);
-    const skipped = skips.filter((place) => place < backAt).length;
-    const drift = backAt - skipped - frontAt;
-    return nearest(drift, n, front, back);
+/** The back's corners in join order, as if it had been begun where it belongs. */
+export function backCorners({ back, backSide, start }: Meeting): CornerAhead[] {
+  const k = back.sizes.length;
+  const order = back.sizes.map((_, n) => mod(backSide - n - 1, k));
+  return ahead(back, order, (corner) => mod(corner + 1, k), placeOn(back, backSide, backSide, start));
+}
+
+function ahead(
+  lane: Lane,
+  order: number[],
+  sideBefore: (corner: number) => number,
+  begun: number,
+): CornerAhead[] {
+  let at = -begun;
+  return order.map((corner) => {
+    const size = lane.sizes[corner] as number;
+    at += lane.sides[sideBefore(corner)] as number;
+    const met = { corner, size, at };
+    at += size;
+    return met;
   });
 }
 
-/** The last corner may be wrapped around by either lane; the shorter way is meant. */
-function nearest(drift: number, n: number, front: Lane, back: Lane): number {
-  if (n < front.sizes.length - 1) return drift;
-  const around = Math.max(front.total, back.total);
-  if (drift > around / 2) return drift - back.total;
-  return drift < -around / 2 ? drift + back.total : drift;
+/** Corners as a join begun `offset` positions further along really meets them: all `at` from 1 to the whole round. */
+export function around(corners: CornerAhead[], offset: number, total: number): CornerAhead[] {
+  return corners
+    .map((one) => ({ ...one, at: mod(one.at - offset - 1, total) + 1 }))
+    .sort((a, b) => a.at - b.at);
+}
+
+/**
+ * Where in join order a position of the back is passed over, ascending: the first of its corner that the join
+ * comes to. The one in which the yarn is attached cannot be.
+ */
+export function skipPlaces(meeting: Meeting): { corner: number; place: number }[] {
+  const { back, start } = meeting;
+  return around(backCorners(meeting), start.offset ?? 0, back.total)
+    .filter(({ corner, size, at }) => start.skipped?.includes(corner) && size > 0 && at < back.total)
+    .map(({ corner, at }) => ({ corner, place: at }));
+}
+
+/**
+ * By how many positions each corner of the back comes late (+) or early (-), in join order, nothing pinned.
+ * At the corner beside the start that is what the whole round has too much (+) or too little (-).
+ */
+export function driftsOf(meeting: Meeting): number[] {
+  const { back, start } = meeting;
+  const offset = start.offset ?? 0;
+  const skips = skipPlaces(meeting);
+  const backs = backCorners(meeting);
+  return frontCorners(meeting).map((front, n) => {
+    const met = backs[n];
+    if (!met) return 0;
+    const reached = mod(met.at - offset - 1, back.total) + 1;
+    const skipped = skips.filter(({ place }) => place < reached).length;
+    return met.at - offset - skipped - front.at;
+  });
 }

@@ -23,12 +23,37 @@ type Fields = Readonly<Record<string, unknown>>;
 
 /** The value as a record whose own properties may be read, or null. */
 export function fieldsOf(value: unknown): Fields | null {
-  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : null;
+  return typeof value === 'object' && value !== null && !isList(value) ? (value as Fields) : null;
 }
 
-/** An own property, or undefined; never an inherited one. */
-export const own = (fields: Fields, key: string): unknown =>
-  Object.hasOwn(fields, key) ? fields[key] : undefined;
+/** An array, or something that will not tell: a revoked proxy. */
+function isList(value: object): boolean {
+  try {
+    return Array.isArray(value);
+  } catch {
+    return true;
+  }
+}
+
+/** An own property, or undefined; never an inherited one, and nothing that would have to be run to be read. */
+export function own(fields: Fields, key: string): unknown {
+  try {
+    return Object.getOwnPropertyDescriptor(fields, key)?.value;
+  } catch {
+    return undefined;
+  }
+}
+
+/** A copy of an array of at most `most` entries, holes as undefined; null for anything else. */
+export function listOf(value: unknown, most: number): unknown[] | null {
+  try {
+    if (!Array.isArray(value) || value.length > most) return null;
+    const fields = value as unknown as Fields;
+    return Array.from({ length: value.length }, (_, i) => own(fields, `${i}`));
+  } catch {
+    return null;
+  }
+}
 
 export const ordinal = (index: number): string => `${index + 1}`;
 

@@ -4,7 +4,7 @@
  * Easing one stitch in twenty along a side is our own band: half of the textbook upper example for easing cloth
  * (11 in into 10 in; no published limit for a crochet edge was found). It warns, it does not forbid.
  */
-import type { Meeting } from './meeting.ts';
+import { type Meeting, skipPlaces } from './meeting.ts';
 import type { Clash, Gap, Manner, Reason, SideMeeting, Verdict } from './types.ts';
 import { mod, sum } from './whole.ts';
 
@@ -60,7 +60,7 @@ function placeReasons(meeting: Meeting): Reason[] {
       const by = (back.sizes[backCorner] as number) - (front.sizes[frontCorner] as number);
       if (by !== 0) reasons.push({ code: 'corner-size', frontCorner, backCorner, by });
     });
-  for (const backCorner of start.skipped ?? []) reasons.push({ code: 'chain-skipped', backCorner });
+  for (const { corner } of skipPlaces(meeting)) reasons.push({ code: 'chain-skipped', backCorner: corner });
   if (start.lastHoleOpen) reasons.push({ code: 'last-hole' });
   return reasons;
 }
