@@ -9,7 +9,7 @@ import {
   planBack,
   readEdge,
 } from '../../../core/index.ts';
-import { armsOf, type Panel, panels, planOf, runs, total, valueOf, workOf } from './panels.ts';
+import { armsOf, given, type Panel, panels, planOf, runs, total, workOf } from './panels.ts';
 
 /** Ordinary stitches of each front side, whatever was counted (model, section 2). */
 function frontStitches({ input }: Panel): number[] {
@@ -152,9 +152,9 @@ describe('a panel', () => {
   it('mirrored twice is itself', () => {
     fc.assert(
       fc.property(panels, (panel) => {
-        const there = valueOf(readEdge(mirrored(panel).input));
-        const back = valueOf(readEdge(mirrored(mirrored(panel)).input));
-        expect(back).toEqual(valueOf(readEdge(panel.input)));
+        const there = given(readEdge(mirrored(panel).input));
+        const back = given(readEdge(mirrored(mirrored(panel)).input));
+        expect(back).toEqual(given(readEdge(panel.input)));
         expect(there.total).toBe(back.total);
       }),
       runs,
@@ -167,7 +167,7 @@ describe('a panel', () => {
         const first = planOf(panel);
         const last = first.edgings.at(-1) as Plan['edgings'][number];
         const turnedRound = { sides: last.sides, corners: last.corners, total: last.total };
-        const again = valueOf(
+        const again = given(
           planBack(turnedRound, { ...unbegunChoices(panel), start: { side: first.faces[0] } }),
         );
         const end = again.edgings.at(-1) as Plan['edgings'][number];
@@ -190,8 +190,8 @@ describe('a panel', () => {
             ...unbegunChoices(panel),
             start: { side, ...(lead === undefined ? {} : { lead }) },
           });
-        const here = valueOf(begin());
-        const moved = valueOf(begin(Math.round((here.foundation.sides[0] as number) * share)));
+        const here = given(begin());
+        const moved = given(begin(Math.round((here.foundation.sides[0] as number) * share)));
         const byFront = ({ faces, foundation }: Plan): number[] =>
           plan.edge.sides.map((_, i) => foundation.sides[faces.indexOf(i)] as number);
         expect(byFront(here)).toEqual(byFront(plan));

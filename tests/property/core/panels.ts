@@ -23,15 +23,14 @@ export type Panel = { input: EdgeInput; choices: Choices };
 export const runs = { numRuns: 1000 };
 
 /** The value, or a test failure that shows the problems. */
-export function valueOf<T>(result: Result<T>): T {
+export function given<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(JSON.stringify(result.problems, null, 1));
   return result.value;
 }
 
-export const planOf = ({ input, choices }: Panel): Plan =>
-  valueOf(planBack(valueOf(readEdge(input)), choices));
+export const planOf = ({ input, choices }: Panel): Plan => given(planBack(given(readEdge(input)), choices));
 
-export const workOf = (plan: Plan, mishaps: Mishap[] = []): Worked => valueOf(work(plan, mishaps));
+export const workOf = (plan: Plan, mishaps: Mishap[] = []): Worked => given(work(plan, mishaps));
 
 export const total = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
