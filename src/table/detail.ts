@@ -29,16 +29,28 @@ export const showsAt = (limits: { minPx?: number; maxPx?: number }, px: number):
 export const isTelling = (marks: Marks, index: number): boolean =>
   marks.look[index] !== Look.plain || marks.glyph[index] === Glyph.hollow;
 
-/** Marks that stay on a ribbon: those that tell something, and corners. Indices, ascending. */
-export function tellingMarks(marks: Marks): { looks: number[]; corners: number[] } {
-  const looks: number[] = [];
-  const corners: number[] = [];
+export type Telling = { looks: number[]; corners: number[] };
+
+const told = new WeakMap<Marks, Telling>();
+
+/** Marks that stay on a ribbon: those that tell something, and corners. Indices, ascending; found once. */
+export function tellingMarks(marks: Marks): Telling {
+  let telling = told.get(marks);
+  if (telling === undefined) {
+    telling = findTelling(marks);
+    told.set(marks, telling);
+  }
+  return telling;
+}
+
+function findTelling(marks: Marks): Telling {
+  const telling: Telling = { looks: [], corners: [] };
   for (let index = 0; index < marks.count; index++) {
     const glyph = marks.glyph[index];
-    if (isTelling(marks, index)) looks.push(index);
-    else if (glyph === Glyph.oval || glyph === Glyph.corner) corners.push(index);
+    if (isTelling(marks, index)) telling.looks.push(index);
+    else if (glyph === Glyph.oval || glyph === Glyph.corner) telling.corners.push(index);
   }
-  return { looks, corners };
+  return telling;
 }
 
 /**

@@ -15,6 +15,7 @@ import {
   type Level,
   levelOf,
   showsAt,
+  type Telling,
   tellingMarks,
 } from './detail.ts';
 import type { Part } from './draw-list.ts';
@@ -37,7 +38,7 @@ export type PartOnGpu = {
   part: Part;
   /** Chunks by number; on a ribbon the lines and the marks that stay on it, under keys below 0. */
   held: Map<number, Held>;
-  telling: ReturnType<typeof tellingMarks>;
+  telling: Telling;
   /** What `held` was built for: anything else here, and it is built anew. */
   built: { level: Level; px: number; swell: number; generation: number } | null;
   growth: Growth | null;

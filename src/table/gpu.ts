@@ -20,7 +20,7 @@ import { drop, holdPart, type PartOnGpu, showPart, type Tools } from './gpu-part
 import { holdWords, type WordsOnGpu } from './gpu-words.ts';
 import type { Inks } from './inks.ts';
 import { openLineTexture } from './line-texture.ts';
-import type { Painter, ViewFrame } from './painter.ts';
+import type { GpuCanvas, Painter, ViewFrame } from './painter.ts';
 import { signShape } from './signs.ts';
 import { labelWords, type Words } from './words.ts';
 
@@ -40,22 +40,25 @@ type ViewOnGpu = {
 const fullUnit = (density: number): number => (density > 1.4 ? 160 : 112);
 
 /**
- * Opens the painter on a canvas of its own.
- * @throws where the browser has no WebGL.
+ * Opens the painter on a canvas that has its context already.
+ * @throws where the context cannot do what the renderer needs.
  */
-export async function openGpuPainter(firstInks: Inks, firstDensity: number): Promise<Painter> {
+export async function openGpuPainter(
+  gpu: GpuCanvas,
+  firstInks: Inks,
+  firstDensity: number,
+): Promise<Painter> {
   let inks = firstInks;
   let density = firstDensity;
   const renderer = new WebGLRenderer();
   await renderer.init({
+    ...gpu,
     resolution: density,
     autoDensity: true,
-    antialias: false,
     backgroundColor: inks.paper,
     manageImports: false,
     gcActive: false,
     clearBeforeRender: false,
-    preferWebGLVersion: 2,
   });
   // The renderer's own housekeeping would ask for a frame for ever.
   Ticker.system.autoStart = false;
@@ -144,7 +147,7 @@ export async function openGpuPainter(firstInks: Inks, firstDensity: number): Pro
 
   return {
     kind: 'gpu',
-    canvas: renderer.canvas as HTMLCanvasElement,
+    canvas: gpu.canvas,
     resize(width, height, nextDensity) {
       if (nextDensity !== density) {
         density = nextDensity;

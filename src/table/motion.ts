@@ -6,7 +6,13 @@
 /** Milliseconds a step takes to settle. */
 export const STEP_MS = 190;
 
-export const wantsLessMotion = (): boolean => matchMedia('(prefers-reduced-motion: reduce)').matches;
+let lessMotion: MediaQueryList | undefined;
+
+/** Whether the person asked their system for less motion. */
+export function wantsLessMotion(): boolean {
+  lessMotion ??= matchMedia('(prefers-reduced-motion: reduce)');
+  return lessMotion.matches;
+}
 
 export type Motion = { start: number; length: number };
 

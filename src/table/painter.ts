@@ -31,3 +31,6 @@ export type Painter = {
 
 /** Size of a mark that has begun to grow, as a share of its own. */
 export const growthScale = (share: number): number => 0.55 + 0.45 * share;
+
+/** A canvas and the GPU context it was given. */
+export type GpuCanvas = { canvas: HTMLCanvasElement; context: WebGL2RenderingContext };

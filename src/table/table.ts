@@ -13,7 +13,7 @@ import { listen } from './gestures.ts';
 import { mixInks } from './inks.ts';
 import { follow, type Looking, panned, wantedCamera, zoomed } from './looking.ts';
 import { isOver, type Motion, STEP_MS, shareOf, wantsLessMotion } from './motion.ts';
-import type { Growth, Painter, ViewFrame } from './painter.ts';
+import type { GpuCanvas, Growth, Painter, ViewFrame } from './painter.ts';
 import { anyMoved, signsBetween } from './sign-motion.ts';
 import { boxIn, spotIn } from './spots.ts';
 import { fontOf } from './words.ts';
@@ -110,15 +110,15 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
   resize();
 
   async function openPainter(): Promise<Painter> {
-    if (options.flat !== true) {
-      try {
-        const { openGpuPainter } = await import('./gpu.ts');
-        return await openGpuPainter(inks, devicePixelRatio);
-      } catch {
-        // No WebGL here: the flat painter draws the same, a little slower.
-      }
+    const gpu = options.flat === true ? null : gpuCanvas();
+    if (gpu === null) return openFlatPainter(inks);
+    try {
+      const { openGpuPainter } = await import('./gpu.ts');
+      return await openGpuPainter(gpu, inks, devicePixelRatio);
+    } catch (error) {
+      console.warn('The drawing goes on without the GPU.', error);
+      return openFlatPainter(inks);
     }
-    return openFlatPainter(inks);
   }
 
   function stateOf(id: ViewId): ViewState {
@@ -384,6 +384,19 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
       painter.canvas.remove();
     },
   };
+}
+
+/** A canvas with its GPU context, or null where the browser gives none: then nothing of the GPU is fetched. */
+function gpuCanvas(): GpuCanvas | null {
+  const canvas = document.createElement('canvas');
+  // Opaque, because the paper is painted too; lines are smoothed by their texture.
+  const context = canvas.getContext('webgl2', {
+    alpha: false,
+    antialias: false,
+    depth: false,
+    stencil: true,
+  });
+  return context === null ? null : { canvas, context };
 }
 
 /** Puts an element at the top left of the host, out of the flow. */
