@@ -1,22 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Corner } from '../../core/index.ts';
-import { buildScene, positionToSpot, type SceneInput, spotToPosition } from '../../src/drawing/scene.ts';
-import type { Making, Settings } from '../../src/state/snapshot.ts';
-import { Glyph, Look, type Marks, type Part, type Scene } from '../../src/table/draw-list.ts';
-import { CHAINS, type MakingOptions, makingOf, ONE_SHORT, RECTANGLE } from './drawing-making.ts';
+import { positionToSpot, spotToPosition } from '../../src/drawing/scene.ts';
+import type { Making } from '../../src/state/snapshot.ts';
+import { Glyph, Look, type Marks, type Part } from '../../src/table/draw-list.ts';
+import {
+  CHAINS,
+  closeOf,
+  type MakingOptions,
+  makingOf,
+  ONE_SHORT,
+  partnerMark,
+  partOf,
+  RECTANGLE,
+  sceneOf,
+  wholeOf,
+} from './drawing-making.ts';
 
-type Given = Partial<Pick<Settings, 'hand' | 'arrangement'>>;
-
-function inputOf(making: Making, place: number, given: Given = {}): SceneInput {
-  const settings = { hand: 'right', arrangement: 'together', ...given } as const;
-  return { making, settings, step: making.steps.at(place), pointed: null };
-}
-
-const sceneOf = (making: Making, place = 0, given: Given = {}) => buildScene(inputOf(making, place, given));
-const wholeOf = (scene: Scene) => scene.views.find(({ id }) => id === 'whole')!;
-const closeOf = (scene: Scene) => scene.views.find(({ id }) => id === 'close')!;
-const partOf = (scene: Scene, key: string) => wholeOf(scene).parts.find((part) => part.key === key)!;
 const columns = (marks: Marks) => [marks.x, marks.y, marks.angle, marks.scale];
 const gapMarks = (parts: readonly Part[]) =>
   parts.flatMap((part) =>
@@ -188,9 +188,14 @@ describe('the whole panel', () => {
     expect(rulers[0]).toMatchObject({ text: '\u22121' });
   });
 
-  it('is mirrored for the left hand: places and ways, and no word', () => {
-    const right = wholeOf(sceneOf(meets, 500));
-    const left = wholeOf(sceneOf(meets, 500, { hand: 'left' }));
+  it.each([
+    ['a rectangle', RECTANGLE],
+    ['a circle', { sides: [90], corner: [], counted: 'stitches-only' as const }],
+    ['a lens', { sides: [50, 40], corner: CHAINS, counted: 'stitches-only' as const }],
+  ])('is mirrored for the left hand, places and ways, and no word: %s', (_name, input) => {
+    const making = makingOf(input);
+    const right = wholeOf(sceneOf(making, 500));
+    const left = wholeOf(sceneOf(making, 500, { hand: 'left' }));
     expect(left.parts.map(({ key, made }) => [key, made])).toEqual(
       right.parts.map(({ key, made }) => [key, made]),
     );
@@ -215,177 +220,5 @@ describe('the whole panel', () => {
     expect(top.x[10]!).toBeLessThan(top.x[0]!);
     const back = partOf(scene, 'edging0.0').marks;
     expect(back.x[10]!).toBeGreaterThan(back.x[0]!);
-  });
-});
-
-/** The place of the back's mark that meets a front stitch. */
-function partnerMark(making: Making, scene: Scene, side: number, index: number): { x: number; y: number } {
-  let front = index;
-  for (let i = 0; i < side; i++) front += making.edge.sides[i]! + making.edge.corners[i]!.size;
-  const run = making.pairing.runs.find(({ kind, front: from, count }) => {
-    const along = (front - from + making.pairing.front) % making.pairing.front;
-    return kind === 'joined' && along < count;
-  })!;
-  const along = (front - run.front + making.pairing.front) % making.pairing.front;
-  const node = (run.back - along + 2 * making.pairing.back) % making.pairing.back;
-  const spot = positionToSpot(scene, { round: 'edging', edging: making.worked.edgings.length - 1, node })!;
-  const { marks } = partOf(scene, spot.part);
-  return { x: marks.x[spot.index]!, y: marks.y[spot.index]! };
-}
-
-describe('a step', () => {
-  const making = makingOf(RECTANGLE, { mishaps: [ONE_SHORT] });
-  const stages = new Map(making.steps.stretches.toReversed().map(({ stage, from }) => [stage, from]));
-
-  it('leaves every typed array of the whole panel as it is, and changes `made` of two parts at most', () => {
-    let scene = sceneOf(making, 0);
-    for (let place = 1; place < making.steps.length; place++) {
-      const next = buildScene(inputOf(making, place), scene);
-      const changed = wholeOf(next).parts.filter((part, i) => {
-        const old = wholeOf(scene).parts[i]!;
-        expect(part.key).toBe(old.key);
-        expect(part.revision).toBe(old.revision);
-        expect(part.marks).toBe(old.marks);
-        expect(part.ribbons).toBe(old.ribbons);
-        return part !== old;
-      });
-      const jump = making.steps.at(place).stage !== making.steps.at(place - 1).stage;
-      if (!jump) expect(changed.length).toBeLessThanOrEqual(2);
-      scene = next;
-    }
-  });
-
-  it('keeps the close-up while the hook stays within a block', () => {
-    const from = (stages.get('edging') ?? 0) + 10;
-    let scene = sceneOf(making, from);
-    let rebuilt = 0;
-    for (let place = from + 1; place < from + 100; place++) {
-      const next = buildScene(inputOf(making, place), scene);
-      const same = closeOf(next).parts.every((part, i) => part.marks === closeOf(scene).parts[i]?.marks);
-      if (!same) rebuilt++;
-      expect(closeOf(next).centre!.x).not.toBe(closeOf(scene).centre!.x);
-      scene = next;
-    }
-    expect(rebuilt).toBeGreaterThan(0);
-    expect(rebuilt).toBeLessThanOrEqual(3);
-  });
-
-  it('has made exactly what the step says', () => {
-    const made = (place: number, name: string) =>
-      wholeOf(sceneOf(making, place))
-        .parts.filter(({ key }) => key.startsWith(name) && !key.endsWith('.gaps'))
-        .reduce((sum, part) => sum + part.made, 0);
-    for (const [stage, from] of stages) {
-      const place = Math.min(from + 7, making.steps.length - 1);
-      const step = making.steps.at(place);
-      if (step.stage === 'foundation') expect(made(place, 'foundation.')).toBe(step.done);
-      if (step.stage === 'edging') expect(made(place, 'edging0.')).toBe(step.done);
-      if (step.stage === 'join') expect(made(place, 'bars.')).toBe(step.done);
-      if (stage === 'finished') expect(made(from, 'bars.')).toBe(making.pairing.pairs);
-      expect(made(place, 'front.')).toBe(196);
-    }
-  });
-
-  it('joins the bar of the pair at hand', () => {
-    for (const node of [10, 60, 150]) {
-      const place = making.steps.stepOf('join', node);
-      const scene = sceneOf(making, place);
-      const made = wholeOf(scene).parts.find(({ key, made: count, marks }) => {
-        return key.startsWith('bars.') && count > 0 && count < marks.count;
-      })!;
-      const last = spotToPosition(scene, { view: 'whole', part: made.key, index: made.made - 1 });
-      expect(last).toEqual({ round: 'front', edging: 0, node });
-    }
-  });
-
-  it('rebuilds what another making changes, and says so by the revision', () => {
-    const before = sceneOf(makingOf(RECTANGLE), 10);
-    const after = buildScene(inputOf(making, 10), before);
-    const changed = wholeOf(after).parts.filter((part) => {
-      const old = wholeOf(before).parts.find(({ key }) => key === part.key);
-      expect(part.marks === old?.marks).toBe(part.revision === old?.revision);
-      return part.revision !== old?.revision;
-    });
-    expect(changed.map(({ key }) => key)).toEqual(expect.arrayContaining(['front.2', 'edging0.2']));
-  });
-});
-
-describe('the close-up', () => {
-  const making = makingOf(RECTANGLE, { mishaps: [ONE_SHORT] });
-
-  it('frames the pair being joined, both marks in it', () => {
-    for (const node of [3, 59, 61, 120]) {
-      const view = closeOf(sceneOf(making, making.steps.stepOf('join', node)));
-      const frame = view.signs.find((sign) => sign.kind === 'frame' && sign.key === 'place')!;
-      if (frame.kind !== 'frame') throw new Error('no frame');
-      expect(frame.x).toBe(view.centre!.x);
-      const inside = view.parts.filter(
-        ({ key, marks }) =>
-          key.startsWith('close.') && !key.includes('bars') && [...marks.x].includes(frame.x),
-      );
-      const names = inside.map(({ key }) => key.split('.')[1]);
-      expect(names).toContain('front');
-      expect(names).toContain('edging0');
-    }
-  });
-
-  it('runs as the hand does: the round in work goes to the left for the right hand', () => {
-    for (const [stage, name] of [
-      ['join', 'front'],
-      ['edging', 'edging0'],
-      ['foundation', 'foundation'],
-    ] as const) {
-      for (const [hand, sign] of [
-        ['right', -1],
-        ['left', 1],
-      ] as const) {
-        const place = making.steps.stretches.find((stretch) => stretch.stage === stage)!.from + 40;
-        const part = closeOf(sceneOf(making, place, { hand })).parts.find(({ key }) =>
-          key.startsWith(`close.${name}.0`),
-        )!;
-        expect(Math.sign(part.marks.x[1]! - part.marks.x[0]!)).toBe(sign);
-      }
-    }
-  });
-
-  it('builds a window only, and the same one for a panel of a million', () => {
-    const large = makingOf({
-      sides: [99_000, 99_000, 99_000, 99_000],
-      corner: CHAINS,
-      counted: 'stitches-only',
-    });
-    const close = closeOf(sceneOf(large, large.steps.stepOf('edging', 200_000)));
-    const marks = close.parts.reduce((sum, part) => sum + part.marks.count, 0);
-    expect(marks).toBeGreaterThan(300);
-    expect(marks).toBeLessThan(2000);
-    const whole = wholeOf(sceneOf(large));
-    expect(whole.parts.reduce((sum, part) => sum + part.marks.count, 0)).toBeLessThan(1000);
-    expect(whole.parts.some((part) => part.ribbons.length > 0)).toBe(true);
-  });
-});
-
-describe('the pieces apart', () => {
-  it('lay the back turned over: facing sides bear the same letter, mirrored', () => {
-    const view = wholeOf(sceneOf(makingOf(RECTANGLE), 0, { arrangement: 'apart' }));
-    const letters = (piece: string) =>
-      [0, 1, 2, 3].map((side) => view.labels.find(({ key }) => key === `${piece}.${side}`)!);
-    const [front, back] = [letters('front'), letters('back')];
-    expect(front.map(({ text }) => text)).toEqual([
-      'A \u00b7 58',
-      'B \u00b7 36',
-      'C \u00b7 58',
-      'D \u00b7 36',
-    ]);
-    expect(back.map(({ text }) => text)).toEqual(front.map(({ text }) => text));
-    expect(front[1]!.x).toBeLessThan(front[3]!.x);
-    expect(back[1]!.x).toBeGreaterThan(back[3]!.x);
-  });
-
-  it('run both anticlockwise for the right hand: each is seen from its right side', () => {
-    const scene = sceneOf(makingOf(RECTANGLE), 0, { arrangement: 'apart' });
-    const top = partOf(scene, 'front.0').marks;
-    const back = partOf(scene, 'edging0.0').marks;
-    expect(top.x[5]!).toBeLessThan(top.x[0]!);
-    expect(back.x[5]!).toBeLessThan(back.x[0]!);
   });
 });
