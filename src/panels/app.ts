@@ -4,7 +4,9 @@ import type { Send, Snapshot } from '../state/snapshot.ts';
 import { PROBLEM_PREFIX } from '../words/problems-view.ts';
 import { announcer } from './announcer.ts';
 import { fieldId } from './fields.ts';
+import { QUESTION_ID } from './ids.ts';
 import { listenToKeys } from './keys.ts';
+import { openQuestion } from './question-card.ts';
 import { sayChange } from './screen-summary.ts';
 import { type Slots, shell } from './shell.ts';
 import { type Rect, regionRects, TABLE_ID, type TableControls, type ViewId } from './table-region.ts';
@@ -41,11 +43,13 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
     const now = host.snapshot();
     render(shell(now, host.send, slots), root);
     setTitle(now);
+    followQuestion(shown, now);
     const message = now.playing ? '' : sayChange(shown, now);
     if (message) voice.say(message);
     if (shown.tab !== now.tab) for (const listener of regionListeners) listener();
     shown = now;
   };
+  let stopped = false;
   const drawSoon = (): void => {
     frame ||= requestAnimationFrame(draw);
   };
@@ -53,11 +57,15 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   root.replaceChildren();
   draw();
   focusFirst(shown);
-  void import('./later.ts').then(({ later }) => {
-    slots.later = later;
+  void import('./later.ts').then(({ openLater }) => {
+    if (stopped) return;
+    slots.later = openLater(host.snapshot(), drawSoon);
     drawSoon();
   });
-  const stopListening = host.subscribe(drawSoon);
+  const stopListening = host.subscribe(() => {
+    slots.later?.follow(host.snapshot());
+    drawSoon();
+  });
   const stopKeys = listenToKeys(root, host.snapshot, host.send);
   const sizes = new ResizeObserver(() => {
     for (const listener of regionListeners) listener();
@@ -75,13 +83,23 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
       controls = table;
     },
     stop: () => {
+      stopped = true;
       cancelAnimationFrame(frame);
+      slots.later?.stop();
       stopListening();
       stopKeys();
       sizes.disconnect();
       voice.stop();
     },
   };
+}
+
+/** A question takes the focus when the walk comes to it; Next is gone meanwhile. */
+function followQuestion(before: Snapshot, now: Snapshot): void {
+  if (openQuestion(now) === null || openQuestion(before) !== null || now.tab !== 'walk') return;
+  const held = document.activeElement;
+  if (held === document.body || held?.closest('[data-keys="walk"]'))
+    document.getElementById(QUESTION_ID)?.focus();
 }
 
 function setTitle({ told, problems }: Snapshot): void {

@@ -1,5 +1,6 @@
 /** Your edge: what the person counted on the front, and the recipe that follows from it. */
 import { html, type TemplateResult } from 'lit-html';
+import { example } from '../state/project.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 import { cornerChoice, countingChoice } from './counting-choice.ts';
@@ -17,7 +18,8 @@ export const MOST_STITCHES = 100_000;
 export function edgePanel(snapshot: Snapshot, send: Send, later: Later | null): TemplateResult {
   const { project } = snapshot;
   return html`${problemSummary(snapshot)}
-    <p class="intro">Count the last round of your panel, and see whether its back will meet it, stitch by stitch.</p>
+    <p class="intro">Count the last round of your panel, and see whether its back will meet it, stitch by stitch.
+      ${isExample(snapshot) ? html`<span class="muted">The numbers here are an example: type over them.</span>` : ''}</p>
     <form class="edge" novalidate @submit=${(event: Event) => submit(event, snapshot, send)}>
       <h2>What did you count on the front's last round?</h2>
       ${sidesChooser(snapshot, send)}
@@ -27,6 +29,9 @@ export function edgePanel(snapshot: Snapshot, send: Send, later: Later | null): 
     </form>
     ${recipePanel(snapshot)} ${later?.moreChoices(snapshot, send)} ${later?.workedPanel(snapshot, send)}`;
 }
+
+const isExample = ({ project }: Snapshot): boolean =>
+  project.name === example.name && JSON.stringify(project.texts) === JSON.stringify(example.texts);
 
 /** All is well: go on to what follows from the numbers. */
 function submit(event: Event, snapshot: Snapshot, send: Send): void {

@@ -2,6 +2,9 @@
  * The parts that the first look at the page does not need. Fetched right after it, all at once, so that the
  * first number can be typed sooner.
  */
+import type { TemplateResult } from 'lit-html';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { openAids } from './aids.ts';
 import { keysDialog } from './keys-dialog.ts';
 import { moreChoices } from './more-choices.ts';
 import { settingsDialog } from './settings-dialog.ts';
@@ -9,6 +12,31 @@ import { twinGrid } from './twin-grid.ts';
 import { walkPanel } from './walk-panel.ts';
 import { workedPanel } from './worked-panel.ts';
 
-export const later = { keysDialog, moreChoices, settingsDialog, twinGrid, walkPanel, workedPanel };
+type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 
-export type Later = typeof later;
+export type Later = {
+  moreChoices: Panel;
+  settingsDialog: Panel;
+  twinGrid: Panel;
+  walkPanel: Panel;
+  workedPanel: Panel;
+  keysDialog: () => TemplateResult;
+  /** To be told every snapshot. */
+  follow(now: Snapshot): void;
+  stop(): void;
+};
+
+/** `onChange` asks for a new rendering where the snapshot is the same. */
+export function openLater(first: Snapshot, onChange: () => void): Later {
+  const aids = openAids(first, onChange);
+  return {
+    moreChoices,
+    settingsDialog,
+    twinGrid,
+    workedPanel,
+    keysDialog,
+    walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
+    follow: aids.follow,
+    stop: aids.stop,
+  };
+}

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import type { Said } from '../words/step.ts';
+import { NEXT_ID, QUESTION_ID } from './ids.ts';
 
 type Asked = NonNullable<Snapshot['step']['asks']>;
 
@@ -18,8 +19,6 @@ const QUESTIONS: Record<Asked, { asks: string; yes: string; look: string }> = {
   },
 };
 
-export const QUESTION_ID = 'question';
-
 /** The question this step asks and nobody has answered yet. */
 export function openQuestion({ step, answered }: Snapshot): Asked | null {
   return step.asks && !answered.includes(step.asks) ? step.asks : null;
@@ -29,11 +28,16 @@ export function questionCard(snapshot: Snapshot, said: Said, send: Send): Templa
   const asks = openQuestion(snapshot);
   if (!asks) return nothing;
   const question = QUESTIONS[asks];
-  return html`<div class="question" role="group" aria-labelledby="question-asks">
+  const answer = (): void => {
+    send({ type: 'ANSWER', asks });
+    // The card goes away: the next thing to press is Next.
+    requestAnimationFrame(() => requestAnimationFrame(() => document.getElementById(NEXT_ID)?.focus()));
+  };
+  return html`<div class="question" id=${QUESTION_ID} role="group" tabindex="-1" aria-labelledby="question-asks">
     <div class="question-words">
       <p class="question-asks" id="question-asks">${said.ask ?? question.asks}</p>
       <p>${said.check ?? question.look}</p>
     </div>
-    <button type="button" class="button strong" id=${QUESTION_ID} @click=${() => send({ type: 'ANSWER', asks })}>${question.yes}</button>
+    <button type="button" class="button strong" @click=${answer}>${question.yes}</button>
   </div>`;
 }

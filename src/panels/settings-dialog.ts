@@ -46,8 +46,8 @@ export function settingsDialog({ settings }: Snapshot, send: Send): TemplateResu
         'Lengths in',
         settings.units,
         [
-          { value: 'cm', says: 'cm', name: 'centimetres' },
-          { value: 'inch', says: 'inch', name: 'inches' },
+          { value: 'cm', says: 'cm' },
+          { value: 'inch', says: 'inches' },
         ],
         (units) => settle({ units }),
       )}

@@ -16,8 +16,6 @@ export type Slots = {
   controls: () => TableControls | null;
   /** The panel of "What went wrong". */
   wrong?: Panel;
-  /** What happens inside the stitch, beside the walk. */
-  inside?: Panel;
   /** Fetched after the first look; null until then. */
   later: Later | null;
 };
@@ -46,7 +44,7 @@ function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
     case 'edge':
       return edgePanel(snapshot, send, slots.later);
     case 'walk':
-      return html`${slots.inside?.(snapshot, send) ?? ''}${slots.later?.walkPanel(snapshot, send)}`;
+      return html`${slots.later?.walkPanel(snapshot, send)}`;
     case 'wrong':
       return slots.wrong?.(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }

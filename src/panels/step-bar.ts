@@ -4,7 +4,8 @@ import { live } from 'lit-html/directives/live.js';
 import type { Send, Snapshot, Unit } from '../state/snapshot.ts';
 import { type Said, sayStep } from '../words/step.ts';
 import { dialectName, otherDialect } from '../words/terms.ts';
-import { openQuestion, QUESTION_ID, questionCard } from './question-card.ts';
+import { NEXT_ID, QUESTION_ID } from './ids.ts';
+import { openQuestion, questionCard } from './question-card.ts';
 
 export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
   const { step, making, settings } = snapshot;
@@ -53,7 +54,7 @@ function moves(snapshot: Snapshot, send: Send): TemplateResult {
         @click=${() => !off && send({ type: back ? 'BACK' : 'NEXT', by })}
       >${says}</button>`;
     })}
-    <button type="button" class="button strong next" aria-disabled=${atEnd || asked ? 'true' : nothing} @click=${next}>
+    <button type="button" class="button strong next" id=${NEXT_ID} aria-disabled=${atEnd || asked ? 'true' : nothing} @click=${next}>
       ${asked ? 'Answer first' : html`Next stitch <span aria-hidden="true">›</span>`}
     </button>
   </div>`;

@@ -1,7 +1,12 @@
 /** Walk it: where in the making the work stands, the larger jumps, and playing through. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
+import { stepDrawing, stitchPanel, variantOf } from '../stitch/index.ts';
+import { sayAloudState, textAloud } from '../walk/aloud.ts';
+import { sayAwake } from '../walk/awake.ts';
+import { sayAhead } from '../walk/pace.ts';
 import { stageName } from '../words/where.ts';
+import type { Aids } from './aids.ts';
 import { icon } from './icons.ts';
 import { openQuestion } from './question-card.ts';
 import { segmented } from './segmented.ts';
@@ -14,15 +19,54 @@ const PACES = [
   { value: '600', says: 'quick' },
 ] as const;
 
-export function walkPanel(snapshot: Snapshot, send: Send): TemplateResult {
+export function walkPanel(snapshot: Snapshot, send: Send, aids: Aids): TemplateResult {
   return html`<div class="walk" data-keys="walk">
     <h2 class="unseen">Walk it</h2>
-    ${whereabouts(snapshot, send)} ${jumps(snapshot, send)} ${playing(snapshot, send)}
+    ${inside(snapshot, aids)} ${jumps(snapshot, send)} ${playing(snapshot, send)}
+    ${standBy(snapshot, send, aids)} ${whereabouts(snapshot, send, aids)}
   </div>`;
 }
 
+/** The picture of the step; opened, the stitch move by move. */
+function inside({ step, settings }: Snapshot, { stitch }: Aids): TemplateResult {
+  const view = stitch.view();
+  if (view) return html`${stitchPanel(view, settings, stitch.send)}`;
+  const opens = variantOf(step) !== null;
+  return html`<section class="inside" aria-label="The stitch in a picture">
+    <div class="inside-picture">${stepDrawing(step, settings)}</div>
+    ${opens ? html`<button type="button" class="button" @click=${() => stitch.open(step)}>See it move by move</button>` : nothing}
+  </section>`;
+}
+
+/** Two switches whose words tell what really is, not what was wished. */
+function standBy({ step, making, settings }: Snapshot, send: Send, { awake, aloud }: Aids): TemplateResult {
+  const on = awake.state();
+  const voice = aloud.state();
+  const keepOn = (): void => {
+    awake.want(!on.wanted);
+    send({ type: 'SETTLE', settings: { stayAwake: !on.wanted } });
+  };
+  // The first sentence must be spoken within the press itself.
+  const read = (): void => {
+    aloud.turn(!voice.on, textAloud(step, null, making, settings));
+    send({ type: 'SETTLE', settings: { readAloud: !voice.on } });
+  };
+  return html`<section class="stand-by" aria-label="Beside your work">
+    ${switchRow('Keep the screen on', on.wanted, sayAwake(on), keepOn)}
+    ${switchRow('Read aloud', voice.on, sayAloudState(voice), read)}
+  </section>`;
+}
+
+function switchRow(name: string, on: boolean, says: string, press: () => void): TemplateResult {
+  return html`<button type="button" role="switch" class="switch" aria-checked=${on ? 'true' : 'false'} @click=${press}>
+    <span class="switch-track" aria-hidden="true"></span>
+    <span><b>${name}</b><span class="switch-says">${says}</span></span>
+  </button>`;
+}
+
 /** The stretches of the making as a list; the one being worked is marked and the rest lead there. */
-function whereabouts({ making, step, place }: Snapshot, send: Send): TemplateResult {
+function whereabouts({ making, step, place }: Snapshot, send: Send, aids: Aids): TemplateResult {
+  const ahead = sayAhead(step, aids.taps());
   const { steps, plan } = making;
   const stages = steps.stretches.filter(
     ({ stage, edging }, index) =>
@@ -32,6 +76,7 @@ function whereabouts({ making, step, place }: Snapshot, send: Send): TemplateRes
   );
   return html`<section class="whereabouts" aria-labelledby="whereabouts-heading">
     <h3 id="whereabouts-heading">The whole making</h3>
+    ${ahead ? html`<p class="muted">At your pace ${ahead}.</p>` : nothing}
     <ol>
       ${stages.map((stretch, index) => {
         const end = stages[index + 1]?.from ?? steps.length;
