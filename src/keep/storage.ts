@@ -40,21 +40,42 @@ export function readKept(store: Store | null, standard: Settings = standardSetti
 
 const readTab = (value: unknown): Tab => (value === 'walk' || value === 'wrong' ? value : 'edge');
 
-/** Keeps the work; answers whether the device took it. */
-export function keep(store: Store | null, snapshot: Snapshot): boolean {
+/** Who kept it, and the how manieth time: two tabs never write the same. */
+export type Stamp = { tab: string; count: number };
+
+/** The work as it is kept. */
+export function keptTextOf(snapshot: Snapshot, stamp?: Stamp): string {
   const { project, settings, tab, place, answered } = snapshot;
-  const text = JSON.stringify({ version, project, settings, tab, place, answered });
-  return attempt(() => (store ? (store.setItem(key, text), true) : false)) === true;
+  return JSON.stringify({ version, stamp, project, settings, tab, place, answered });
 }
+
+/** What the device holds just now, unread; null where there is nothing or it is closed to us. */
+export const heldText = (store: Store | null): string | null =>
+  attempt(() => store?.getItem(key) ?? null) ?? null;
+
+/** Puts the text on the device; answers whether the device took it. */
+export function holdText(store: Store | null, text: string): boolean {
+  const put = (): boolean => {
+    store?.setItem(key, text);
+    return store !== null;
+  };
+  return attempt(put) === true;
+}
+
+/** Keeps the work; answers whether the device took it. */
+export const keep = (store: Store | null, snapshot: Snapshot): boolean =>
+  holdText(store, keptTextOf(snapshot));
 
 /** The browser's own store, or null where it is closed to us. */
 export const deviceStore = (): Store | null => attempt(() => localStorage) ?? null;
 
-/** Another tab kept newer work: calls back, so that neither is lost silently. */
-export function whenKeptElsewhere(then: () => void): void {
-  addEventListener('storage', (event) => {
+/** Another tab kept newer work: calls back, so that neither is lost silently. Gives back how to stop. */
+export function whenKeptElsewhere(then: () => void): () => void {
+  const listen = (event: StorageEvent): void => {
     if (event.key === key) then();
-  });
+  };
+  addEventListener('storage', listen);
+  return () => removeEventListener('storage', listen);
 }
 
 function attempt<T>(act: () => T): T | undefined {

@@ -129,7 +129,7 @@ export const appMachine = setup({
       const next = after(context, event);
       enqueue.assign(next);
       if (next.making === context.making) return;
-      const place = event.type === 'OPEN' ? { place: event.place ?? 0, answered: [] } : {};
+      const place = event.type === 'OPEN' ? { place: event.place ?? 0, answered: event.answered ?? [] } : {};
       enqueue.sendTo('making', { type: 'TAKE', steps: next.making.steps, ...place });
     }),
     walk: enqueueActions(({ event, enqueue }) => {

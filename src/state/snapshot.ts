@@ -113,7 +113,7 @@ export type AppEvent =
   /** Take over what was really worked, whole; used by the cures. */
   | { type: 'TAKE_SEEN'; seen: Seen }
   | { type: 'CHECK' }
-  | { type: 'OPEN'; project: Project; place?: number }
+  | { type: 'OPEN'; project: Project; place?: number; answered?: Snapshot['answered'] }
   | { type: 'UNDO' }
   | { type: 'REDO' }
   | { type: 'SETTLE'; settings: Partial<Settings> }

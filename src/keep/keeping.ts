@@ -1,0 +1,169 @@
+/**
+ * Keeping the work while it changes, in this tab and in others.
+ *
+ * Rule: every change is put on the device before the next one can come. Before that the device is looked at: if
+ * another tab has put other work there meanwhile, this tab keeps nothing more until the person has chosen one.
+ */
+import type { Snapshot } from '../state/snapshot.ts';
+import type { Store } from '../state/store.ts';
+import { keptElsewhere, type Notice, notKept } from '../words/notices.ts';
+import {
+  type Store as Device,
+  heldText,
+  holdText,
+  keptTextOf,
+  readKept,
+  whenKeptElsewhere,
+} from './storage.ts';
+
+/** What keeping needs of the page and the browser; each `when…` gives back how to stop. */
+export type Around = {
+  /** Names this tab among others; another one at every opening. */
+  tab: string;
+  whenHidden(then: () => void): () => void;
+  whenKeptElsewhere(then: () => void): () => void;
+  /** From now on the browser asks before it lets the page go, or no longer does. */
+  guard(isOn: boolean): void;
+  /** Asks the browser not to clear away what is kept. */
+  persist(): void;
+};
+
+/** The work that must not be lost: what was told, and how far the making is. How it is shown is no part of it. */
+export const workOf = ({ project, place }: Pick<Snapshot, 'project' | 'place'>): string =>
+  JSON.stringify([project, place]);
+
+/**
+ * Whose the text on the device is. `ours`: what this tab knows, or nothing. `alike`: another tab's, with work that
+ * is one of `works`, so that nothing is lost by writing over it. `theirs`: other work. `odd`: no work at all.
+ */
+export function whose(
+  held: string | null,
+  known: string | null,
+  works: readonly string[],
+): 'ours' | 'alike' | 'theirs' | 'odd' {
+  if (held === null || held === known) return 'ours';
+  const theirs = readKept({ getItem: () => held, setItem: () => {} });
+  if (theirs === null) return 'odd';
+  return works.includes(workOf(theirs)) ? 'alike' : 'theirs';
+}
+
+type Part = keyof Pick<Snapshot, 'project' | 'settings' | 'tab' | 'place' | 'answered'>;
+const PARTS: readonly Part[] = ['project', 'settings', 'tab', 'place', 'answered'];
+
+/**
+ * Keeps the store's work on the device from now on. Gives back how to stop.
+ * @param notify told once if the device does not take it, and whenever another tab has changed the same work
+ */
+export function startKeeping(
+  store: Pick<Store, 'snapshot' | 'subscribe' | 'send'>,
+  device: Device | null,
+  notify: (notice: Notice) => void,
+  around: Around = thisPage(),
+): () => void {
+  const opened = store.snapshot().project;
+  let kept = store.snapshot();
+  let known = heldText(device);
+  let count = 0;
+  let isApart = false;
+  let isUnkept = false;
+  let isTold = false;
+  let isAsked = false;
+
+  const isTheirs = (): boolean => {
+    const held = heldText(device);
+    const answer = whose(held, known, [workOf(kept), workOf(store.snapshot())]);
+    // Reading sets aside what cannot be read: it is not thrown away by writing over it.
+    if (answer === 'odd') readKept(device);
+    if (answer !== 'theirs') known = held;
+    return answer === 'theirs';
+  };
+  const part = (): void => {
+    isApart = true;
+    notify(keptElsewhere(takeThat, keepThis));
+  };
+  const mark = (unkept: boolean): void => {
+    isUnkept = unkept;
+    around.guard(isApart && isUnkept);
+  };
+  const put = (): void => {
+    const now = store.snapshot();
+    count += 1;
+    const text = keptTextOf(now, { tab: around.tab, count });
+    mark(!holdText(device, text));
+    if (!isUnkept) {
+      known = text;
+      kept = now;
+    } else if (!isTold) {
+      isTold = true;
+      notify(notKept());
+    }
+  };
+  const save = (): void => {
+    const now = store.snapshot();
+    if (!isUnkept && PARTS.every((one) => now[one] === kept[one])) return;
+    if (now.project !== opened && !isAsked) {
+      isAsked = true;
+      around.persist();
+    }
+    if (!isApart && isTheirs()) part();
+    if (isApart) mark(true);
+    else put();
+  };
+  const look = (): void => {
+    if (!isApart && isTheirs()) part();
+  };
+  const keepThis = (): void => {
+    isApart = false;
+    known = heldText(device);
+    put();
+  };
+  /** The other work comes as a change like any other: undo brings this tab's own back. */
+  const takeThat = (): void => {
+    const theirs = readKept(device);
+    if (theirs === null) {
+      keepThis();
+      return;
+    }
+    isApart = false;
+    mark(false);
+    known = heldText(device);
+    const { project, place, answered, settings } = theirs;
+    store.send({ type: 'OPEN', project, place, answered });
+    store.send({ type: 'SETTLE', settings });
+  };
+
+  const stops = [
+    store.subscribe(save),
+    around.whenHidden(save),
+    around.whenKeptElsewhere(look),
+    () => around.guard(false),
+  ];
+  return () => {
+    for (const stop of stops) stop();
+  };
+}
+
+function thisPage(): Around {
+  return {
+    tab: crypto.getRandomValues(new Uint32Array(2)).join('-'),
+    whenHidden: (then) => {
+      const look = (): void => {
+        if (document.visibilityState === 'hidden') then();
+      };
+      document.addEventListener('visibilitychange', look);
+      return () => document.removeEventListener('visibilitychange', look);
+    },
+    whenKeptElsewhere,
+    // Listening at all times would keep some browsers from holding the page ready for a way back.
+    guard: (isOn) => {
+      if (isOn) addEventListener('beforeunload', askBeforeLeaving);
+      else removeEventListener('beforeunload', askBeforeLeaving);
+    },
+    persist: () => {
+      // Where the browser will not promise it, the work is kept all the same.
+      navigator.storage?.persist?.().catch(() => {});
+    },
+  };
+}
+
+const askBeforeLeaving = (event: Event): void => event.preventDefault();

@@ -1,0 +1,38 @@
+/** What the page tells by itself, each in a sentence and the answers to it. */
+
+/** One at a time of a key: telling it again replaces it. */
+export type Notice = {
+  key: 'kept-elsewhere' | 'not-kept' | 'newer-version' | 'mishap-unfit';
+  says: string;
+  /** Pressing an answer takes the notice away; one without `act` does only that. */
+  answers: readonly { says: string; act?: () => void }[];
+};
+
+/** Two tabs have the same work, and both changed it. */
+export const keptElsewhere = (takeThat: () => void, keepThis: () => void): Notice => ({
+  key: 'kept-elsewhere',
+  says: 'This work was changed in another tab.',
+  answers: [
+    { says: 'Take that one', act: takeThat },
+    { says: 'Keep this one', act: keepThis },
+  ],
+});
+
+export const notKept = (): Notice => ({
+  key: 'not-kept',
+  says: 'This device keeps nothing more. What you change now is gone when you close the page.',
+  answers: [{ says: 'All right' }],
+});
+
+export const newerVersion = (useIt: () => void): Notice => ({
+  key: 'newer-version',
+  says: 'A newer version is ready.',
+  answers: [{ says: 'Use it', act: useIt }, { says: 'Later' }],
+});
+
+/** A mishap was put in that the panel, changed since, has no place for. */
+export const mishapUnfit = (says: string, takeOut: () => void): Notice => ({
+  key: 'mishap-unfit',
+  says: `${says}.`,
+  answers: [{ says: 'Take it out', act: takeOut }],
+});
