@@ -6,8 +6,10 @@ import type { TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { openAids } from './aids.ts';
 import { keysDialog } from './keys-dialog.ts';
+import { mishapsFold } from './mishaps/fold.ts';
 import { moreChoices } from './more-choices.ts';
 import { settingsDialog } from './settings-dialog.ts';
+import type { TableControls } from './table-region.ts';
 import { twinGrid } from './twin-grid.ts';
 import { walkPanel } from './walk-panel.ts';
 import { workedPanel } from './worked-panel.ts';
@@ -16,7 +18,8 @@ type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 
 export type Later = {
   moreChoices: Panel;
-  settingsDialog: Panel;
+  mishaps: Panel;
+  settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
   twinGrid: Panel;
   walkPanel: Panel;
   workedPanel: Panel;
@@ -31,6 +34,7 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
   const aids = openAids(first, onChange);
   return {
     moreChoices,
+    mishaps: mishapsFold(onChange),
     settingsDialog,
     twinGrid,
     workedPanel,

@@ -3,7 +3,9 @@ import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html
 import type { Send, Settings, Snapshot } from '../state/snapshot.ts';
 import { icon } from './icons.ts';
 import { KEYS_ID, SETTINGS_ID } from './ids.ts';
+import { savePictures } from './pictures.ts';
 import { segmented } from './segmented.ts';
+import type { TableControls } from './table-region.ts';
 
 const YARNS: { yarn: keyof Settings['yarns']; says: string }[] = [
   { yarn: 'front', says: 'front' },
@@ -11,7 +13,12 @@ const YARNS: { yarn: keyof Settings['yarns']; says: string }[] = [
   { yarn: 'foundation', says: 'foundation' },
 ];
 
-export function settingsDialog({ settings }: Snapshot, send: Send): TemplateResult {
+export function settingsDialog(
+  snapshot: Snapshot,
+  send: Send,
+  controls: () => TableControls | null,
+): TemplateResult {
+  const { settings } = snapshot;
   const settle = (change: Partial<Settings>): void => send({ type: 'SETTLE', settings: change });
   return html`<dialog class="sheet" id=${SETTINGS_ID} aria-labelledby="settings-heading">
     <div class="sheet-head">
@@ -65,6 +72,7 @@ export function settingsDialog({ settings }: Snapshot, send: Send): TemplateResu
         (theme) => settle({ theme }),
       )}
     </div>
+    ${savePictures(snapshot, controls)}
     <button type="button" class="button" @click=${() => (document.getElementById(KEYS_ID) as HTMLDialogElement).showModal()}>Keys to press</button>
   </dialog>`;
 }

@@ -16,6 +16,8 @@ export type Slots = {
   controls: () => TableControls | null;
   /** The panel of "What went wrong". */
   wrong?: Panel;
+  /** What the page tells by itself, under the head. */
+  notices?: Panel;
   /** Fetched after the first look; null until then. */
   later: Later | null;
 };
@@ -23,7 +25,7 @@ export type Slots = {
 export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
   const { tab } = snapshot;
   return html`<a class="skip" href="#${PANEL_ID}" @click=${skip}>Skip to your counts</a>
-    ${header(snapshot, send)}
+    ${header(snapshot, send)} ${slots.notices?.(snapshot, send)}
     <main class="page tab-${tab}">
       <p class="unseen">${screenSummary(snapshot)}</p>
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
@@ -31,7 +33,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
       </div>
       <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)} ${stepBar(snapshot, send)}</div>
     </main>
-    ${slots.later?.settingsDialog(snapshot, send)} ${slots.later?.keysDialog()}`;
+    ${slots.later?.settingsDialog(snapshot, send, slots.controls)} ${slots.later?.keysDialog()}`;
 }
 
 function skip(event: Event): void {
@@ -44,7 +46,7 @@ function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
     case 'edge':
       return edgePanel(snapshot, send, slots.later);
     case 'walk':
-      return html`${slots.later?.walkPanel(snapshot, send)}`;
+      return html`${slots.later?.walkPanel(snapshot, send)} ${slots.later?.mishaps(snapshot, send)}`;
     case 'wrong':
       return slots.wrong?.(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }

@@ -14,6 +14,10 @@ export type TableControls = {
   /** Moves the view by CSS px. */
   pan(view: ViewId, dx: number, dy: number): void;
   fit(view: ViewId): void;
+  /** The view as an SVG document with a title. */
+  exportSvg?(view: ViewId, title: string): string;
+  /** The view as a PNG so many px across. */
+  exportPng?(view: ViewId, widthPx: number): Promise<Blob>;
 };
 
 export const TABLE_ID = 'table';
