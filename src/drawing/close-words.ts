@@ -127,7 +127,7 @@ function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: nu
 }
 
 /** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
-export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step): Said {
+export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Said {
   const edgings = ring.rounds.length - 1;
   const type = { px: 14, tone: Tone.muted, align: 'left', pin: 'left' } as const;
   const x = xOf(window, focus.slot);
@@ -145,10 +145,10 @@ export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step
       labels.push({ ...type, key: `row.${round}`, x, y, text, plate: Tone.muted });
     }
   }
-  return { labels, signs: placeSigns(ring, window, focus, step) };
+  return { labels, signs: placeSigns(ring, window, focus, step, fixed) };
 }
 
-function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step): Sign[] {
+function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Sign[] {
   if (!focus.placed) return [];
   const row = window.rows.find(({ round }) => round === focus.working);
   const low = row ? row.y + (row.round === 0 ? POST_LENGTH + 0.12 : 0.6) : PARTNER + 0.6;
@@ -162,15 +162,18 @@ function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step): Sign[
   if (!target || step.stage === 'front') return signs;
   const into = window.rows.find(({ round }) => round === target.round);
   const at = xOf(window, target.slot);
-  const numbered = step.marker && step.corner < 0;
+  // Where a number or a corner's name stands, the frame and the ring must do.
+  const taken =
+    (target.round < 0 && step.corner >= 0) ||
+    fixed.signs.some((sign) => sign.kind === 'flag' && Math.abs(sign.x - at) < 0.6);
   const arrow = { kind: 'arrow', key: 'target', x: at, tone: Tone.ink } as const;
   if (target.round < 0) {
-    if (!numbered) signs.push({ ...arrow, y: -1.05, angle: Math.PI / 2 });
+    if (!taken) signs.push({ ...arrow, y: -1.05, angle: Math.PI / 2 });
   } else if (into) {
     // A base chain lies at the foot of its post, a back loop at the top.
     const foot = step.target.loop === 'base-chain' ? into.y + POST_LENGTH - 0.1 : into.y;
     signs.push({ kind: 'ring', key: 'loop', x: at, y: foot, px: 9, tone: Tone.ink });
-    if (!numbered) signs.push({ ...arrow, y: window.bottom + 0.62, angle: -Math.PI / 2 });
+    if (!taken) signs.push({ ...arrow, y: window.bottom + 0.62, angle: -Math.PI / 2 });
   }
   return signs;
 }

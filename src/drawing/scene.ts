@@ -126,7 +126,7 @@ function closeView(
   pointed: Pointed | null,
 ): SceneView {
   const { window } = close;
-  const moving = movingWords(ring, window, focus, step);
+  const moving = movingWords(ring, window, focus, step, close);
   const bounds = closeBounds(window, focus.slot);
   return {
     id: 'close',
