@@ -1,5 +1,6 @@
 /**
- * How much is drawn at which size. All numbers are CSS px a stitch.
+ * How much is drawn at which size. All numbers are CSS px a stitch, on a screen of one device px a CSS px;
+ * denser screens show smaller things clearly.
  */
 import type { Detail } from './cells.ts';
 import { Glyph, Look, type Marks, type Part } from './draw-list.ts';
@@ -15,10 +16,14 @@ export const LEAST_CORNER_PX = 6;
 
 export type Level = 'ribbon' | Detail;
 
+/** How much smaller a dense screen shows things clearly; eyes do not go along for ever. */
+const clearer = (density: number): number => Math.min(1.6, Math.max(1, density));
+
 /** What a part shows at `px`: its ribbons, or its marks in one of two drawings. Some parts have ribbons only. */
-export function levelOf(part: Part, px: number): Level {
-  if (part.ribbons.length > 0 && (px < RIBBON_BELOW_PX || part.marks.count === 0)) return 'ribbon';
-  return px < FULL_FROM_PX ? 'small' : 'full';
+export function levelOf(part: Part, px: number, density: number): Level {
+  const size = px * clearer(density);
+  if (part.ribbons.length > 0 && (size < RIBBON_BELOW_PX || part.marks.count === 0)) return 'ribbon';
+  return size < FULL_FROM_PX ? 'small' : 'full';
 }
 
 /** Whether something limited to a range of sizes shows at `px`. */

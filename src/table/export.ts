@@ -27,6 +27,8 @@ import { anchorOf, FONT_STACK, labelWords, plateRoom, type Words } from './words
 export const MOST_PICTURE_PX = 8192;
 /** CSS px across a picture for which words have their size. */
 const PICTURE_WIDTH = 1200;
+/** A picture can be enlarged: it shows as much as a dense screen. */
+const PICTURE_DENSITY = 2;
 
 const number = (value: number): string => String(Math.round(value * 1000) / 1000);
 
@@ -73,7 +75,7 @@ export function svgOf(view: SceneView | null, inks: Inks, title: string): string
   const cells = new Map<CellKey, string>();
   const parts = [...view.parts].sort((one, other) => one.layer - other.layer);
   const body = parts.map((part) => partSvg(part, camera, inks, cells)).join('');
-  const shapes = view.signs.map((sign) => signShape(sign, inks, camera.px));
+  const shapes = view.signs.map((sign) => signShape(sign, inks, camera.px, inks.raised));
   const signs = shapes
     .flatMap((shape) => shape.strokes.map((stroke) => strokeSvg(stroke, camera.px)))
     .join('');
@@ -93,7 +95,7 @@ export function svgOf(view: SceneView | null, inks: Inks, title: string): string
 
 function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, string>): string {
   if (!showsAt(part, camera.px)) return '';
-  const level = levelOf(part, camera.px);
+  const level = levelOf(part, camera.px, PICTURE_DENSITY);
   if (level !== 'ribbon') {
     const telling = atLeast(LEAST_TELLING_PX, camera.px);
     const swell = (index: number) => (isTelling(part.marks, index) ? telling : 1);
@@ -188,12 +190,7 @@ export async function pngOf(view: SceneView | null, inks: Inks, widthPx: number)
   context.fillStyle = inks.raised;
   context.fillRect(0, 0, canvas.width, canvas.height);
   if (view !== null && frame !== null) {
-    paintView(
-      context,
-      { view, ...frame, signs: view.signs, growth: null, ground: inks.raised },
-      inks,
-      density,
-    );
+    paintView(context, { view, ...frame, signs: view.signs, growth: null }, inks, density);
   }
   return await new Promise((resolve, reject) => {
     canvas.toBlob((blob) =>

@@ -15,7 +15,7 @@ import {
   tellingMarks,
 } from './detail.ts';
 import type { Part } from './draw-list.ts';
-import type { Inks } from './inks.ts';
+import { type Inks, paperOf } from './inks.ts';
 import { leftOf, measureWords, paintWords } from './lettering.ts';
 import { growthScale, type Painter, type ViewFrame } from './painter.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
@@ -29,7 +29,7 @@ export function openFlatPainter(firstInks: Inks): Painter {
   let inks = firstInks;
   let density = 1;
   const canvas = document.createElement('canvas');
-  const context = canvas.getContext('2d', { alpha: false })!;
+  const context = canvas.getContext('2d')!;
   return {
     kind: 'flat',
     canvas,
@@ -45,8 +45,7 @@ export function openFlatPainter(firstInks: Inks): Painter {
     },
     paint(frames) {
       context.setTransform(1, 0, 0, 1, 0, 0);
-      context.fillStyle = inks.paper;
-      context.fillRect(0, 0, canvas.width, canvas.height);
+      context.clearRect(0, 0, canvas.width, canvas.height);
       for (const frame of frames) paintView(context, frame, inks, density);
     },
     destroy() {
@@ -70,8 +69,6 @@ export function paintView(
   context.beginPath();
   context.rect(region.x, region.y, region.width, region.height);
   context.clip();
-  context.fillStyle = frame.ground ?? (view.id === 'close' ? inks.raised : inks.paper);
-  context.fillRect(region.x, region.y, region.width, region.height);
   const scale = camera.px * density;
   const toView = () =>
     context.setTransform(
@@ -84,9 +81,9 @@ export function paintView(
     );
   toView();
   for (const part of [...view.parts].sort((one, other) => one.layer - other.layer)) {
-    paintPart(context, part, frame, inks);
+    paintPart(context, part, frame, inks, density);
   }
-  const shapes = frame.signs.map((sign) => signShape(sign, inks, camera.px));
+  const shapes = frame.signs.map((sign) => signShape(sign, inks, camera.px, paperOf(view, inks)));
   for (const shape of shapes) for (const stroke of shape.strokes) paintStroke(context, stroke, camera.px);
   context.setTransform(density, 0, 0, density, 0, 0);
   const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
@@ -97,11 +94,17 @@ export function paintView(
   context.restore();
 }
 
-function paintPart(context: CanvasRenderingContext2D, part: Part, frame: ViewFrame, inks: Inks): void {
+function paintPart(
+  context: CanvasRenderingContext2D,
+  part: Part,
+  frame: ViewFrame,
+  inks: Inks,
+  density: number,
+): void {
   const { camera, region } = frame;
   const box = shownBox(camera, region, 40);
   if (!showsAt(part, camera.px) || !overlaps(part.bounds, box)) return;
-  const level = levelOf(part, camera.px);
+  const level = levelOf(part, camera.px, density);
   if (level === 'ribbon') {
     for (const stroke of ribbonStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
     for (const stroke of tickStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);

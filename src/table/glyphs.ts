@@ -240,7 +240,7 @@ const sewn = (role: 'paper' | 'ghost', width: number): Layer[] =>
   THREAD.map((d) => ({ ...pen(d, role, width), dash: [0.085, 0.1] }));
 const closing: GlyphDrawing = {
   full: [pen(TAIL, 'line', 0.07), ...veeFull, ...sewn('paper', 0.055)],
-  small: [pen(TAIL, 'line', 0.1), ...veeSmall, ...THREAD.map((d) => pen(d, 'paper', 0.07))],
+  small: [pen(TAIL, 'line', 0.1), ...veeSmall],
   ghost: [pen(TAIL, 'ghost', 0.06), ...vee.ghost, ...sewn('ghost', 0.045)],
   ghostSmall: [pen(TAIL, 'ghost', 0.1), ...ghostOf(leaves, SMALL_GHOST)],
   outline: loops,

@@ -57,21 +57,6 @@ export function fillLines(
   container.update();
 }
 
-/** Fills `container` with one plain rectangle from 0, 0. */
-export function fillGround(
-  container: ParticleContainer,
-  width: number,
-  height: number,
-  colour: string,
-  texture: LineTexture,
-): void {
-  const cell = texture.cell('solid', 1);
-  const [scaleX, scaleY] = [width / cell.insideX, height / cell.insideY];
-  container.particleChildren = [new Particle({ texture: cell.texture, scaleX, scaleY, tint: colour })];
-  container.texture = texture.blank;
-  container.update();
-}
-
 type Add = (
   shape: LineShape,
   colour: string,

@@ -75,7 +75,7 @@ export function showPart(
   const box = shownBox(camera, region, MARGIN_PX);
   const inSight = showsAt(part, camera.px) && overlaps(part.bounds, box);
   holder.container.visible = inSight;
-  const level = levelOf(part, camera.px);
+  const level = levelOf(part, camera.px, tools.density);
   // What changed unseen is built anew when it shows again.
   if (!inSight && before !== part.made) drop(holder);
   if (!inSight) return;

@@ -15,10 +15,10 @@ import {
 import { openAtlas } from './atlas.ts';
 import { isEmpty, type Rect } from './camera.ts';
 import type { Part, SceneView } from './draw-list.ts';
-import { fillGround, fillLines, stillContainer } from './gpu-lines.ts';
+import { fillLines, stillContainer } from './gpu-lines.ts';
 import { drop, holdPart, type PartOnGpu, showPart, type Tools } from './gpu-part.ts';
 import { holdWords, type WordsOnGpu } from './gpu-words.ts';
-import type { Inks } from './inks.ts';
+import { type Inks, paperOf } from './inks.ts';
 import { openLineTexture } from './line-texture.ts';
 import type { GpuCanvas, Painter, ViewFrame } from './painter.ts';
 import { signShape } from './signs.ts';
@@ -26,7 +26,6 @@ import { labelWords, type Words } from './words.ts';
 
 type ViewOnGpu = {
   root: Container;
-  ground: ParticleContainer;
   world: Container;
   parts: Map<string, PartOnGpu>;
   signs: ParticleContainer;
@@ -55,7 +54,7 @@ export async function openGpuPainter(
     ...gpu,
     resolution: density,
     autoDensity: true,
-    backgroundColor: inks.paper,
+    backgroundAlpha: 0,
     manageImports: false,
     gcActive: false,
     clearBeforeRender: false,
@@ -75,15 +74,15 @@ export async function openGpuPainter(
     if (known !== undefined) return known;
     const root = new Container();
     const world = new Container();
-    const [ground, signs] = [stillContainer(), stillContainer()];
+    const signs = stillContainer();
     const wordsLayer = new Container();
-    root.addChild(ground, world, wordsLayer);
+    root.addChild(world, wordsLayer);
     const words = holdWords(
       wordsLayer,
       () => inks,
       () => density,
     );
-    const view = { root, ground, world, parts: new Map(), signs, wordsLayer, words, filled: null };
+    const view = { root, world, parts: new Map(), signs, wordsLayer, words, filled: null };
     world.addChild(signs);
     views.set(id, view);
     return view;
@@ -105,20 +104,13 @@ export async function openGpuPainter(
     showSigns(view, frame);
     const labels = labelWords(frame.view.labels, camera.px);
     view.words.show([...labels, ...view.filled!.words], camera, region);
-    showGround(view, frame.view.id, region);
   }
 
-  /** The close-up lies on raised paper; the whole on the table itself, which the clearing paints. */
-  function showGround(view: ViewOnGpu, id: SceneView['id'], region: Rect): void {
-    view.ground.visible = id === 'close';
-    if (!view.ground.visible) return;
-    fillGround(view.ground, region.width, region.height, inks.raised, lines);
-  }
-
-  function showSigns(view: ViewOnGpu, { signs, camera }: ViewFrame): void {
+  function showSigns(view: ViewOnGpu, { signs, camera, view: scene }: ViewFrame): void {
     const { filled } = view;
     if (filled?.signs === signs && filled.px === camera.px) return;
-    const shapes = signs.map((sign) => signShape(sign, inks, camera.px));
+    const paper = paperOf(scene, inks);
+    const shapes = signs.map((sign) => signShape(sign, inks, camera.px, paper));
     const strokes = shapes.flatMap((shape) => shape.strokes);
     // Counted from where the view looks, so that single precision is enough.
     const { x: originX, y: originY, px } = camera;
@@ -159,7 +151,6 @@ export async function openGpuPainter(
     },
     setInks(next) {
       inks = next;
-      renderer.background.color = next.paper;
       forget();
       atlas.setInks(next);
     },

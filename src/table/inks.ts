@@ -73,6 +73,10 @@ function plainInk(colour: string, text: string, theme: Theme): Ink {
   };
 }
 
+/** What a view lies on: the whole on the table itself, the close-up on raised paper. */
+export const paperOf = ({ id }: { id: 'whole' | 'close' }, inks: Inks): string =>
+  id === 'close' ? inks.raised : inks.paper;
+
 /** All inks of a theme with the person's yarns. */
 export function mixInks(theme: Theme, yarns: Yarns): Inks {
   const tones = new Array<Ink>(TONE_COUNT);

@@ -4,7 +4,7 @@
  */
 import { CanvasSource, Rectangle, Texture } from 'pixi.js';
 
-export type LineShape = 'bar' | 'disc' | 'wedge' | 'solid';
+export type LineShape = 'bar' | 'disc' | 'wedge';
 
 /** A shape to stretch: `inside` is how many texture px of the frame the shape itself takes, per side. */
 export type LineCell = { texture: Texture; insideX: number; insideY: number };
@@ -57,14 +57,11 @@ export function openLineTexture(): LineTexture {
     cut(`wedge${size}`, x - 1, 159, size + 2, size + 2, size, size);
     x += Math.max(size, BAR_LENGTH + 4) + 6;
   }
-  context.fillRect(x, 2, 12, 12);
-  cut('solid', x + 2, 4, 8, 8, 8, 8);
   source.update();
   return {
     source,
-    blank: cells.get('solid')!.texture,
+    blank: cells.get('bar8')!.texture,
     cell(shape, thick) {
-      if (shape === 'solid') return cells.get('solid')!;
       const size = SIZES.find((one) => one >= thick * 0.99) ?? SIZES.at(-1)!;
       return cells.get(`${shape}${size}`)!;
     },

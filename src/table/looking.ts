@@ -8,7 +8,7 @@ import type { SceneView } from './draw-list.ts';
 export type Looking = { camera: Camera; panned: boolean; zoomed: boolean };
 
 /** Room around the drawing where a view shows all of it, in CSS px. */
-export const FIT_MARGIN_PX = 28;
+export const FIT_MARGIN_PX = 18;
 
 /** The close-up cannot be zoomed out so far that it turns into a second whole. */
 const LEAST_CLOSE_PX = 6;

@@ -16,8 +16,6 @@ export type ViewFrame = {
   /** Signs as they stand now, perhaps on their way. */
   signs: readonly Sign[];
   growth: Growth | null;
-  /** Colour beneath, where it is not the view's own. */
-  ground?: string;
 };
 
 export type Painter = {

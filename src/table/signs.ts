@@ -10,15 +10,15 @@ import type { Words } from './words.ts';
 
 export type SignShape = { strokes: Stroke[]; words: Words[] };
 
-/** The shape of one sign with a stitch `px` CSS px wide. */
-export function signShape(sign: Sign, inks: Inks, px: number): SignShape {
+/** The shape of one sign with a stitch `px` CSS px wide, on `paper`. */
+export function signShape(sign: Sign, inks: Inks, px: number, paper: string): SignShape {
   if (!showsAt(sign, px)) return { strokes: [], words: [] };
   const ink = inks.tones[sign.tone]!;
   switch (sign.kind) {
     case 'frame':
-      return { strokes: frame(sign, ink.line, inks.raised, px), words: [] };
+      return { strokes: frame(sign, ink.line, paper, px), words: [] };
     case 'ring':
-      return { strokes: ring(sign, ink.line, inks.raised, px), words: [] };
+      return { strokes: ring(sign, ink.line, paper, px), words: [] };
     case 'window':
       return { strokes: [{ points: sign.points, widthPx: 2, colour: ink.line, closed: true }], words: [] };
     case 'arrow':

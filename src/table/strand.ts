@@ -64,17 +64,32 @@ export function strand(spine: Spine, thickness: Thickness, from = 0, to = 1, ste
   const shares = Array.from({ length: steps + 1 }, (_, step) => from + ((to - from) * step) / steps);
   const left = shares.map((share) => beside(spine, thickness, share, -1));
   const right = shares.map((share) => beside(spine, thickness, share, 1)).reverse();
-  const tip = pointOn(spine, to);
-  const cap = beyond(spine, thickness, to);
-  const rounded = thickness(to) > 0.02 ? [mid(left.at(-1)!, cap, tip), cap, mid(right[0]!, cap, tip)] : [tip];
-  return smooth([...left, ...rounded, ...right], true);
+  const end = roundEnd(spine, thickness, to, left.at(-1)!, right[0]!, 1);
+  // Where a strand comes up from below it is cut off plainly; a thick one begins as round as it ends.
+  const start = thickness(from) < 0.05 ? [] : roundEnd(spine, thickness, from, right.at(-1)!, left[0]!, -1);
+  return smooth([...left, ...end, ...right, ...start], true);
+}
+
+/** Three points around an end: `way` 1 beyond the last point of the spine, -1 before the first. */
+function roundEnd(
+  spine: Spine,
+  thickness: Thickness,
+  share: number,
+  side: Vertex,
+  otherSide: Vertex,
+  way: 1 | -1,
+): Vertex[] {
+  const tip = pointOn(spine, share);
+  if (thickness(share) <= 0.02) return [tip];
+  const crown = beyond(spine, thickness, share, way);
+  return [mid(side, crown, tip), crown, mid(otherSide, crown, tip)];
 }
 
 /** The crown of a round end: the end of the spine, half a thickness further on. */
-function beyond(spine: Spine, thickness: Thickness, share: number): Vertex {
+function beyond(spine: Spine, thickness: Thickness, share: number, way: 1 | -1): Vertex {
   const [nx, ny] = sideways(spine, share);
   const [x, y] = pointOn(spine, share);
-  const off = thickness(share) * 0.9;
+  const off = thickness(share) * 0.9 * way;
   return [x + ny * off, y - nx * off];
 }
 

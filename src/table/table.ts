@@ -2,7 +2,8 @@
  * The table: draws any scene on one canvas in two views, and tells what a hand does on it. It knows shapes,
  * tones and places; what they mean is its caller's.
  *
- * Frames are drawn only when something has changed, at most one an animation frame.
+ * Frames are drawn only when something has changed, at most one an animation frame. The canvas is clear: the
+ * paper beneath the views is the host's.
  */
 import { THEMES, type ThemeName, type Yarns } from '../theme/theme.ts';
 import { between, type Camera, contains, isEmpty, type Rect } from './camera.ts';
@@ -389,9 +390,9 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
 /** A canvas with its GPU context, or null where the browser gives none: then nothing of the GPU is fetched. */
 function gpuCanvas(): GpuCanvas | null {
   const canvas = document.createElement('canvas');
-  // Opaque, because the paper is painted too; lines are smoothed by their texture.
+  // Lines are smoothed by their texture, so no multisampling is asked for.
   const context = canvas.getContext('webgl2', {
-    alpha: false,
+    alpha: true,
     antialias: false,
     depth: false,
     stencil: true,

@@ -126,12 +126,18 @@ describe('levels of detail', () => {
     ['nearer still', 13.9, 'small'],
     ['close', 14, 'full'],
   ])('%s, %f px a stitch: %s', (_name, px, level) => {
-    expect(levelOf(part, px)).toBe(level);
+    expect(levelOf(part, px, 1)).toBe(level);
+  });
+
+  test('a dense screen shows stitches at a smaller size, but not without end', () => {
+    expect(levelOf(part, 2.5, 1)).toBe('ribbon');
+    expect(levelOf(part, 2.5, 2)).toBe('small');
+    expect(levelOf(part, 2.4, 4)).toBe('ribbon');
   });
 
   test('without marks there are ribbons at any size, without ribbons marks', () => {
-    expect(levelOf({ ...part, marks: emptyMarks(0) }, 40)).toBe('ribbon');
-    expect(levelOf({ ...part, ribbons: [] }, 1)).toBe('small');
+    expect(levelOf({ ...part, marks: emptyMarks(0) }, 40, 1)).toBe('ribbon');
+    expect(levelOf({ ...part, ribbons: [] }, 1, 1)).toBe('small');
   });
 
   test('limits of size are kept at both ends', () => {
@@ -188,6 +194,19 @@ describe('ribbons', () => {
     for (const px of [0.01, 0.1, 0.5, 1, 2, 3.9]) expect(tickStep(px) * px).toBeGreaterThanOrEqual(7);
     const ticks = tickStrokes(part, inks, 2);
     expect(ticks.length).toBe(Math.ceil(part.marks.count / tickStep(2)) - 1);
+  });
+
+  test('the seam is a ladder: rungs where it is joined, short ones where it is to come', () => {
+    const ribbon = {
+      ...part.ribbons[0]!,
+      tone: Tone.ink,
+      points: Float32Array.of(0, 0, 20, 0),
+      markCount: 20,
+    };
+    const rungs = ribbonStrokes({ ...part, ribbons: [ribbon], made: 5 }, inks, 4);
+    expect(rungs.length).toBe(20);
+    const lengths = rungs.map((rung) => length(rung.points));
+    expect(Math.min(...lengths.slice(0, 5))).toBeGreaterThan(Math.max(...lengths.slice(5)));
   });
 
   test('the number of strokes does not grow with the number of stitches', () => {
