@@ -9,7 +9,7 @@ import { keysDialog } from './keys-dialog.ts';
 import { mishapsFold } from './mishaps/fold.ts';
 import { moreChoices } from './more-choices.ts';
 import { settingsDialog } from './settings-dialog.ts';
-import type { TableControls } from './table-region.ts';
+import type { TableControls } from './table-controls.ts';
 import { twinGrid } from './twin-grid.ts';
 import { walkPanel } from './walk-panel.ts';
 import { workedPanel } from './worked-panel.ts';

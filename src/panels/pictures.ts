@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Project, Snapshot } from '../state/snapshot.ts';
 import { sayVerdict } from '../words/verdict.ts';
-import type { TableControls } from './table-region.ts';
+import type { TableControls } from './table-controls.ts';
 
 /** Picture points across: two pages side by side are still sharp in print. */
 export const PICTURE_WIDTH = 2400;

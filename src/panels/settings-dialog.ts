@@ -5,7 +5,7 @@ import { icon } from './icons.ts';
 import { KEYS_ID, SETTINGS_ID } from './ids.ts';
 import { savePictures } from './pictures.ts';
 import { segmented } from './segmented.ts';
-import type { TableControls } from './table-region.ts';
+import type { TableControls } from './table-controls.ts';
 
 const YARNS: { yarn: keyof Settings['yarns']; says: string }[] = [
   { yarn: 'front', says: 'front' },

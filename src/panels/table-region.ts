@@ -3,22 +3,10 @@ import { html, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { type IconName, icon } from './icons.ts';
 import type { Later } from './later.ts';
+import type { TableControls, ViewId } from './table-controls.ts';
 import { verdictChip } from './verdict-chip.ts';
 
-export type ViewId = 'whole' | 'close';
-
-/** What the buttons over the drawing ask of it. */
-export type TableControls = {
-  /** Factor above 1 is closer. */
-  zoom(view: ViewId, factor: number): void;
-  /** Moves the view by CSS px. */
-  pan(view: ViewId, dx: number, dy: number): void;
-  fit(view: ViewId): void;
-  /** The view as an SVG document with a title. */
-  exportSvg?(view: ViewId, title: string): string;
-  /** The view as a PNG so many px across. */
-  exportPng?(view: ViewId, widthPx: number): Promise<Blob>;
-};
+export type { TableControls, ViewId } from './table-controls.ts';
 
 export const TABLE_ID = 'table';
 const ZOOM_STEP = 1.5;
