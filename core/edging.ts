@@ -19,6 +19,7 @@ import {
 import { atCorner, first, inRound, type Settled } from './mishap.ts';
 import { cornerToMatch, type Orders } from './orders.ts';
 import { type Corner, NodeKind, type Plan, type Round } from './types.ts';
+import { sum } from './whole.ts';
 
 /** As much of the round below as the hand feels: where its corners lie and how big they are. */
 export type RoundBelow = Pick<Making, 'length' | 'turns' | 'sizes'>;
@@ -38,6 +39,8 @@ type Hand = {
   /** Corners to be worked at another target than their own, by target. */
   moved: Map<number, number>;
   arm: readonly [number, number];
+  /** Ordinary stitches of each side, by the recipe. */
+  counted: readonly number[];
   cornerFor: (corner: number) => Corner;
 };
 
@@ -75,6 +78,7 @@ export function makeEdging(
     specials: [],
     moved: new Map(),
     arm: asked.arm,
+    counted: asked.sides.map((count) => count - sum(asked.arm)),
     cornerFor: (corner) =>
       (isLast ? cornerToMatch(plan, orders, corner) : asked.corners[corner]) ?? { made: 'chain', size: 0 },
   };
@@ -179,21 +183,40 @@ function placeSpecial(hand: Hand, mishap: Settled, attach: number): void {
   }
 }
 
-/** The corner is made into an ordinary stitch n early or late; counted from there, the later corners follow it. */
+/**
+ * The corner is made into an ordinary stitch n early or late. Counted from the total, the later corners are where they
+ * belong; counted from the corner, the hand counts out the recipe's number for each side and makes the next corner
+ * where that ends, in its own place if the number ends there.
+ */
 function moveCorners(hand: Hand, mishap: Settled): void {
+  const corner = hand.corners[mishap.corner as number];
   const by = mishap.count as number;
-  const from = mishap.corner as number;
-  const to = mishap.then === 'from-corner' ? hand.corners.length - 1 : from;
-  for (let corner = from; corner <= to; corner++) {
-    const own = hand.corners[corner];
-    if (!own || by === 0) continue;
-    const low =
-      corner === 0 ? 0 : (hand.corners[corner - 1] as Below).from + (hand.corners[corner - 1] as Below).size;
-    const high = (hand.corners[corner + 1]?.from ?? hand.below.length) - 1;
-    const wanted = by < 0 ? own.from + by : own.from + own.size - 1 + by;
-    const target = Math.min(Math.max(wanted, low), high);
-    if (isOrdinary(hand, target)) hand.moved.set(corner, target);
+  if (!corner || by === 0) return;
+  const end = (below: Below): number => below.from + below.size - 1;
+  let made = moveCorner(hand, corner, by < 0 ? corner.from + by : end(corner) + by);
+  if (mishap.then !== 'from-corner') return;
+  for (const next of hand.corners.slice(corner.corner + 1)) {
+    const wanted = made + (hand.counted[next.corner] ?? 0) + 1;
+    const isOwnPlace = wanted >= next.from && wanted <= Math.max(next.from, end(next));
+    made = isOwnPlace ? end(next) : moveCorner(hand, next, wanted);
   }
+}
+
+/** Sets where a corner is made, between its neighbours; gives the last place it takes up. */
+function moveCorner(hand: Hand, own: Below, wanted: number): number {
+  const { below, corners, moved } = hand;
+  const { from, to } = placesBetween(below, corners);
+  const before = corners[own.corner - 1];
+  const after = corners[own.corner + 1];
+  const low = Math.max(
+    from,
+    before ? Math.max(before.from + before.size, (moved.get(before.corner) ?? -1) + 1) : 0,
+  );
+  const high = Math.min(to, after?.from ?? to, moved.get(own.corner + 1) ?? to) - 1;
+  const target = Math.min(Math.max(wanted, low), high);
+  if (target < low || !isOrdinary(hand, target)) return own.from + own.size - 1;
+  moved.set(own.corner, target);
+  return target;
 }
 
 function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
@@ -207,7 +230,7 @@ function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
     intoAttach(hand, attach);
   }
   let next = from;
-  if (counted && isOrdinary(hand, next) && next < to) {
+  if (counted && next < Math.min(hand.corners[0]?.from ?? to, to)) {
     noteMishap(making, counted.index);
     next++;
   }

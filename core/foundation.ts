@@ -37,7 +37,10 @@ export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: 
   beginRing(hand);
   let early = countsFirstFromNothing(hand) ? 1 : 0;
   legs.forEach((leg, i) => {
-    early = workLeg(hand, i, leg, early);
+    // The starting chains stand on side 0: with no treble before the first corner they are counted after the last.
+    const isSide0 = i % plan.foundation.sides.length === 0;
+    const left = workLeg(hand, i, leg, isSide0 ? early : 0);
+    if (isSide0) early = left;
     if (i < plan.foundation.corners.length) workCorner(hand, i);
   });
   closeRing(hand);
