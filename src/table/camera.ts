@@ -51,7 +51,7 @@ export function shownBox(camera: Camera, region: Rect, marginPx = 0): Box {
 export function fitBounds(bounds: Box, region: Rect, marginPx: number): Camera {
   const width = Math.max(bounds.x1 - bounds.x0, 1e-6);
   const height = Math.max(bounds.y1 - bounds.y0, 1e-6);
-  const margin = Math.min(marginPx, region.width * 0.05, region.height * 0.05);
+  const margin = Math.min(marginPx, region.width * 0.1, region.height * 0.1);
   const px = Math.min((region.width - 2 * margin) / width, (region.height - 2 * margin) / height);
   return { x: (bounds.x0 + bounds.x1) / 2, y: (bounds.y0 + bounds.y1) / 2, px: clampPx(px) };
 }

@@ -2,7 +2,7 @@
  * The colours a glyph is painted in, worked out once from theme and yarns for each tone.
  */
 import { luminance, mix, readHex, towardsContrast, writeHex } from '../theme/colour.ts';
-import { MARK_CONTRAST, markInk, type Theme, textInk, type Yarns } from '../theme/theme.ts';
+import { MARK_CONTRAST, markInk, TEXT_CONTRAST, type Theme, textInk, type Yarns } from '../theme/theme.ts';
 import { Tone, type ToneCode } from './draw-list.ts';
 
 /** What a path of a glyph is filled or drawn with. */
@@ -35,7 +35,7 @@ function lit(yarn: string, light: number): string {
   return light > 1 ? mix(shone, '#fffaf0', 0.06) : shone;
 }
 
-function yarnInk(yarn: string, theme: Theme): Ink {
+function yarnInk(yarn: string, theme: Theme, ratio: number): Ink {
   // Deep yarns lose their folds in black, pale ones their lights in white: shift both by what is left.
   const light = luminance(yarn);
   const papers = [theme.paper, theme.raised];
@@ -46,9 +46,9 @@ function yarnInk(yarn: string, theme: Theme): Ink {
     far: lit(yarn, 1.2),
     fold: lit(yarn, 0.5),
     glow: mix(yarn, '#fffaf0', 0.48),
-    line: markInk(yarn, theme),
+    line: towardsContrast(markInk(yarn, theme), theme.ink, papers, ratio),
     pale: mix(theme.raised, yarn, theme.name === 'light' ? 0.12 : 0.16),
-    ghost: towardsContrast(mix(yarn, theme.paper, 0.25), theme.ink, papers, MARK_CONTRAST + 0.05),
+    ghost: towardsContrast(mix(yarn, theme.paper, 0.25), theme.ink, papers, ratio),
     ink: theme.ink,
     gap: theme.gap,
     paper: theme.paper,
@@ -56,7 +56,7 @@ function yarnInk(yarn: string, theme: Theme): Ink {
   };
 }
 
-function plainInk(colour: string, text: string, theme: Theme): Ink {
+function plainInk(colour: string, text: string, theme: Theme, ratio: number): Ink {
   return {
     body: colour,
     near: colour,
@@ -65,7 +65,7 @@ function plainInk(colour: string, text: string, theme: Theme): Ink {
     glow: colour,
     line: colour,
     pale: theme.raised,
-    ghost: theme.edge,
+    ghost: towardsContrast(theme.edge, theme.ink, [theme.paper, theme.raised], ratio),
     ink: theme.ink,
     gap: theme.gap,
     paper: theme.paper,
@@ -77,20 +77,24 @@ function plainInk(colour: string, text: string, theme: Theme): Ink {
 export const paperOf = ({ id }: { id: 'whole' | 'close' }, inks: Inks): string =>
   id === 'close' ? inks.raised : inks.paper;
 
-/** All inks of a theme with the person's yarns. */
-export function mixInks(theme: Theme, yarns: Yarns): Inks {
+/**
+ * All inks of a theme with the person's yarns.
+ * @param strong for someone who asks for more contrast: outlines stand out as text does
+ */
+export function mixInks(theme: Theme, yarns: Yarns, strong = false): Inks {
+  const ratio = (strong ? TEXT_CONTRAST : MARK_CONTRAST) + 0.05;
   const tones = new Array<Ink>(TONE_COUNT);
   const put = (tone: ToneCode, ink: Ink) => {
     tones[tone] = ink;
   };
-  put(Tone.front, yarnInk(yarns.front, theme));
-  put(Tone.edging, yarnInk(yarns.edging, theme));
-  put(Tone.foundation, yarnInk(yarns.foundation, theme));
-  put(Tone.ink, plainInk(theme.ink, theme.ink, theme));
-  put(Tone.muted, plainInk(theme.muted, theme.muted, theme));
-  put(Tone.gap, plainInk(theme.gap, theme.gapText, theme));
-  put(Tone.paper, plainInk(theme.raised, theme.raised, theme));
-  put(Tone.marker, plainInk(theme.marker, theme.marker, theme));
+  put(Tone.front, yarnInk(yarns.front, theme, ratio));
+  put(Tone.edging, yarnInk(yarns.edging, theme, ratio));
+  put(Tone.foundation, yarnInk(yarns.foundation, theme, ratio));
+  put(Tone.ink, plainInk(theme.ink, theme.ink, theme, ratio));
+  put(Tone.muted, plainInk(theme.muted, theme.muted, theme, ratio));
+  put(Tone.gap, plainInk(theme.gap, theme.gapText, theme, ratio));
+  put(Tone.paper, plainInk(theme.raised, theme.raised, theme, ratio));
+  put(Tone.marker, plainInk(theme.marker, theme.marker, theme, ratio));
   return {
     tones,
     paper: theme.paper,

@@ -11,7 +11,7 @@ import type { Part, Scene, SceneView, Sign, Spot } from './draw-list.ts';
 import { pngOf, svgOf } from './export.ts';
 import { openFlatPainter } from './flat.ts';
 import { listen } from './gestures.ts';
-import { mixInks } from './inks.ts';
+import { type Inks, mixInks } from './inks.ts';
 import { follow, type Looking, panned, wantedCamera, zoomed } from './looking.ts';
 import { isOver, type Motion, STEP_MS, shareOf, wantsLessMotion } from './motion.ts';
 import type { GpuCanvas, Growth, Painter, ViewFrame } from './painter.ts';
@@ -87,8 +87,12 @@ const VIEWS: readonly ViewId[] = ['whole', 'close'];
  * Draws with the GPU where there is one and on a 2D canvas where there is none.
  */
 export async function openTable(host: HTMLElement, options: TableOptions): Promise<Table> {
-  let theme = THEMES[options.theme];
-  let inks = mixInks(theme, options.yarns);
+  const wants = {
+    contrast: matchMedia('(prefers-contrast: more)'),
+    forced: matchMedia('(forced-colors: active)'),
+  };
+  let worn = { theme: options.theme, yarns: options.yarns };
+  let inks = mix();
   let drawn = 0;
   let request = 0;
   let pointed: Spot | null = null;
@@ -106,6 +110,9 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
   const sizes = new ResizeObserver(resize);
   sizes.observe(host);
   watchDensity();
+  layPaper();
+  for (const query of Object.values(wants))
+    query.addEventListener('change', dress, { signal: stopped.signal });
   painter.canvas.addEventListener('webglcontextrestored', schedule, { signal: stopped.signal });
   if (options.names !== undefined) setNames(options.names);
   resize();
@@ -120,6 +127,24 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
       console.warn('The drawing goes on without the GPU.', error);
       return openFlatPainter(inks);
     }
+  }
+
+  function mix(): Inks {
+    return mixInks(THEMES[worn.theme], worn.yarns, wants.contrast.matches || wants.forced.matches);
+  }
+
+  function dress(): void {
+    inks = mix();
+    painter.setInks(inks);
+    layPaper();
+    schedule();
+  }
+
+  /** Forced colours take the page's paper away; the drawing needs the one its inks were mixed for. */
+  function layPaper(): void {
+    const { style } = painter.canvas;
+    style.setProperty('forced-color-adjust', 'none');
+    style.setProperty('background-color', wants.forced.matches ? inks.paper : 'transparent');
   }
 
   function stateOf(id: ViewId): ViewState {
@@ -356,11 +381,9 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
 
   return {
     draw,
-    setTheme(name, yarns) {
-      theme = THEMES[name];
-      inks = mixInks(theme, yarns);
-      painter.setInks(inks);
-      schedule();
+    setTheme(theme, yarns) {
+      worn = { theme, yarns };
+      dress();
     },
     setRegions,
     setNames,

@@ -2,10 +2,12 @@
  * Whether tones and looks can be told apart by someone who sees colours otherwise, or none. Matrices for
  * full loss of one cone: Machado, Oliveira and Fernandes, 2009; they apply to linear light.
  */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cellLayers, LOOKS } from '../../src/table/cells.ts';
 import { Glyph, Look, type LookCode, Tone } from '../../src/table/draw-list.ts';
 import { GLYPHS } from '../../src/table/glyphs.ts';
+import { mixInks } from '../../src/table/inks.ts';
 import { contrast, readHex, writeHex } from '../../src/theme/colour.ts';
 import { DARK, LIGHT, type Theme } from '../../src/theme/theme.ts';
 
@@ -88,6 +90,28 @@ describe.each([
 
   test.each(VISIONS)('the gap mark keeps 3:1 on paper with %s', (_vision, matrix) => {
     expect(contrast(seen(theme.gap, matrix), seen(theme.paper, matrix))).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe('inks', () => {
+  const anyHex = fc.tuple(fc.nat(255), fc.nat(255), fc.nat(255)).map((rgb) => writeHex(rgb));
+
+  test.each([
+    ['as usual', false, 3],
+    ['for someone who asks for more contrast', true, 4.5],
+  ])('outlines of stitches, made or to come, of any yarn: %s', (_name, strong, least) => {
+    fc.assert(
+      fc.property(anyHex, fc.constantFrom(LIGHT, DARK), (yarn, theme) => {
+        const inks = mixInks(theme, { front: yarn, edging: yarn, foundation: yarn }, strong);
+        for (const { line, ghost } of inks.tones.slice(0, 3)) {
+          for (const paper of [theme.paper, theme.raised]) {
+            expect(contrast(line, paper)).toBeGreaterThanOrEqual(least);
+            expect(contrast(ghost, paper)).toBeGreaterThanOrEqual(least);
+          }
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 });
 
