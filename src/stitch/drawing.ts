@@ -22,6 +22,15 @@ export function movingScene(variant: Variant, index: number, t: number, hand: Sp
   return forHand(tweenAll(scenesOf(variant).moves[index] ?? [], t), hand);
 }
 
+/** The scene on the way through the whole stitch, `t` from 0 (before) to 1 (made). */
+export function wholeScene(variant: Variant, t: number, hand: Speech['hand']): Scene {
+  const { start, moves } = scenesOf(variant);
+  if (t <= 0) return forHand(start, hand);
+  const place = Math.min(1, t) * moves.length;
+  const index = Math.min(moves.length - 1, Math.floor(place));
+  return forHand(tweenAll(moves[index] ?? [], place - index), hand);
+}
+
 export const forHand = (scene: Scene, hand: Speech['hand']): Scene =>
   hand === 'left' ? mirror(scene) : scene;
 

@@ -52,10 +52,19 @@ const short = (x: number): Strand[] => [
 ];
 const shorts = COLUMNS.slice(0, 4).flatMap(short);
 
-/** `into`: the back loop of a stitch, or a corner chain (under both its loops). */
-export function doubleCrochetScenes(into: 'back-loop' | 'corner-chain' = 'back-loop'): MoveScenes {
-  const marked = into === 'back-loop' ? 'back' : 'both';
-  const chains = into === 'back-loop' ? [] : [NEW, NEW - STITCH];
+/** Where corner chains lie below, instead of stitches. */
+const CORNERS: Record<Into, number[]> = {
+  'back-loop': [],
+  'after-corner': [LAST, LAST + STITCH],
+  'corner-chain': [NEW, NEW - STITCH],
+};
+
+/** The back loop of a stitch, the hidden one after a corner, or a corner chain (under both its loops). */
+export type Into = 'back-loop' | 'after-corner' | 'corner-chain';
+
+export function doubleCrochetScenes(into: Into = 'back-loop'): MoveScenes {
+  const marked = into === 'corner-chain' ? 'both' : 'back';
+  const chains = CORNERS[into];
   const live = head(LAST, ROOF);
   const place = at(NEW + 6, FLOOR - 6);
   const before: Frame = {
@@ -65,7 +74,7 @@ export function doubleCrochetScenes(into: 'back-loop' | 'corner-chain' = 'back-l
     yarn: ballFrom('edging', live),
   };
   const inserted: Frame = {
-    hook: into === 'back-loop' ? hookAt(at(172, 152), 37) : hookAt(at(168, 164), 40),
+    hook: into === 'corner-chain' ? hookAt(at(168, 164), 40) : hookAt(at(172, 152), 37),
     work: [...floor(marked, chains), ...shorts],
     loops: [outOf('live', 'edging', 96, live, true)],
     yarn: ballFrom('edging', live),

@@ -251,3 +251,27 @@ export function afterCorner(chains: number): Scene {
     yarn: null,
   });
 }
+
+/** The end of a leg with its corner chains made, the hook at rest: where does the next treble go? */
+export function cornerMade(chains: number): Scene {
+  const shown = Math.max(1, Math.min(chains, 2));
+  const [x, y] = topHead(LAST);
+  const links = Array.from({ length: shown }, (_, i) =>
+    link(`corner${i}`, x - 24 - 42 * i, y - 6 - 4 * i, 187, 'foundation', 26 + i),
+  ).flat();
+  const end = at(x - 41 - 42 * (shown - 1), y - 8 - 4 * (shown - 1));
+  return still({
+    hook: hookAt(at(end[0] - 66, end[1] - 46), -7),
+    work: [...onFoundation.work(false), ...links],
+    loops: [
+      {
+        key: 'live',
+        yarn: 'foundation',
+        on: 64,
+        front: [at(end[0] - 3, end[1] + 4)],
+        back: [at(end[0] + 4, end[1] - 4)],
+      },
+    ],
+    yarn: { name: 'foundation', path: [end, at(60, 60), at(20, 40), FAR] },
+  });
+}

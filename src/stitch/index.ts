@@ -1,7 +1,7 @@
 /** Inside a stitch: what the rest of the page uses. */
 import './stitch.css';
 
-export { drawing, stepDrawing, stepScene } from './drawing.ts';
+export { drawing, forHand, stepDrawing, stepScene, wholeScene } from './drawing.ts';
 export type { StitchEvent } from './machine.ts';
 export { kindOf, type StitchKind } from './moves.ts';
 export { type SendStitch, type StitchView, stitchPanel } from './panel.ts';

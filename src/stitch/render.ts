@@ -6,12 +6,14 @@ import { eyeOutline, hookOutline, needleOutline, place } from './tools.ts';
 
 const VIEW = `0 0 ${WIDE} ${HIGH}`;
 
+/** The items of a scene, farthest first, to be put into a picture of one's own. */
+export const items = (scene: Scene): SVGTemplateResult[] => [...scene].sort((a, b) => a.z - b.z).map(draw);
+
 /** The whole picture. `says` describes it for people who do not see it; decorative without. */
 export function picture(scene: Scene, says?: string): SVGTemplateResult {
-  const items = [...scene].sort((a, b) => a.z - b.z).map(draw);
   return says === undefined
-    ? svg`<svg class="stitch-drawing" viewBox=${VIEW} aria-hidden="true">${items}</svg>`
-    : svg`<svg class="stitch-drawing" viewBox=${VIEW} role="img" aria-label=${says}>${items}</svg>`;
+    ? svg`<svg class="stitch-drawing" viewBox=${VIEW} aria-hidden="true">${items(scene)}</svg>`
+    : svg`<svg class="stitch-drawing" viewBox=${VIEW} role="img" aria-label=${says}>${items(scene)}</svg>`;
 }
 
 function draw(item: Item): SVGTemplateResult {

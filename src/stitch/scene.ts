@@ -66,7 +66,7 @@ export type Item = Strand | Tool | Mark;
 
 export type Scene = readonly Item[];
 
-const flip = ([x, y]: Point): Point => [WIDE - x, y];
+export const flip = ([x, y]: Point): Point => [WIDE - x, y];
 
 const ALIGN = { start: 'end', middle: 'middle', end: 'start' } as const;
 

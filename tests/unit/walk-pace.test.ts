@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { addTap, ENOUGH, paceOf, sayAhead, sayDuration, type Tap } from '../../src/walk/pace.ts';
 
 /** Taps on consecutive places, so many milliseconds after one another. */
-const taps = (times: readonly number[], from = 0): Tap[] =>
-  times.reduce<Tap[]>(
-    (made, time) => {
-      const last = made.at(-1) as Tap;
-      return [...made, { place: last.place + 1, ms: last.ms + time }];
-    },
-    [{ place: from, ms: 1000 }],
-  );
+function taps(times: readonly number[], from = 0): Tap[] {
+  const made: Tap[] = [{ place: from, ms: 1000 }];
+  for (const time of times) {
+    const last = made.at(-1) as Tap;
+    made.push({ place: last.place + 1, ms: last.ms + time });
+  }
+  return made;
+}
 
 const even = (n: number, ms: number): number[] => Array.from({ length: n }, () => ms);
 

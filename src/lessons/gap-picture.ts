@@ -1,0 +1,86 @@
+/** The small piece of the miscount lesson: two rings of Vs, each back side numbered, gaps and surplus marked. */
+import { type SVGTemplateResult, svg } from 'lit-html';
+import type { Plan } from '../../core/index.ts';
+import type { Speech } from '../words/words.ts';
+
+const MIDDLE = 150;
+const WIDE = 400;
+/** Half a ring's side: the front lies outside, the back inside. */
+const FRONT = 118;
+const BACK = 92;
+
+type Side = { x: number; y: number; dx: number; dy: number };
+
+/**
+ * Side j of the back as it is seen from its own right side: the first below, then on along the way the round runs.
+ * Right-handed work runs anticlockwise, so side 2 lies on the right; left-handed on the left.
+ */
+export function sideOf(j: number, half: number, hand: Speech['hand']): Side {
+  const way = hand === 'right' ? 1 : -1;
+  const centre = WIDE / 2;
+  const sides: Side[] = [
+    { x: centre - way * half, y: MIDDLE + half, dx: way, dy: 0 },
+    { x: centre + way * half, y: MIDDLE + half, dx: 0, dy: -1 },
+    { x: centre + way * half, y: MIDDLE - half, dx: -way, dy: 0 },
+    { x: centre - way * half, y: MIDDLE - half, dx: 0, dy: 1 },
+  ];
+  return sides[j % 4] as Side;
+}
+
+/** A V that points along the side. */
+function vee({ dx, dy }: Side, x: number, y: number, size: number, look: string): SVGTemplateResult {
+  const half = size / 2;
+  const angle = (Math.atan2(dy, dx) * 180) / Math.PI;
+  return svg`<path class=${look} transform="translate(${x} ${y}) rotate(${angle})" d="M${-half} 0Q${-half * 0.2} ${-half * 1.1} ${half} ${-half * 0.8}M${-half} 0Q${-half * 0.2} ${half * 1.1} ${half} ${half * 0.8}"></path>`;
+}
+
+function row(
+  j: number,
+  half: number,
+  count: number,
+  look: string,
+  hand: Speech['hand'],
+  pitch: number,
+): SVGTemplateResult[] {
+  const side = sideOf(j, half, hand);
+  const size = pitch * 0.8;
+  return Array.from({ length: count }, (_, i) => {
+    const along = half - (count * pitch) / 2 + (i + 0.5) * pitch;
+    return vee(side, side.x + side.dx * along, side.y + side.dy * along, size, look);
+  });
+}
+
+/** `surplus` per back side; null before it is told. */
+export function gapPicture(
+  plan: Plan,
+  surplus: readonly number[] | null,
+  hand: Speech['hand'],
+  says: string,
+): SVGTemplateResult {
+  const last = plan.edgings.at(-1) ?? plan.foundation;
+  return svg`<svg class="gap-picture" viewBox="0 0 ${WIDE} 300" role="img" aria-label=${says}>
+    ${plan.faces.map((face, j) => sidePicture(j, plan.edge.sides[face] ?? 0, last.sides[j] ?? 0, surplus?.[j] ?? 0, hand))}
+  </svg>`;
+}
+
+function sidePicture(
+  j: number,
+  front: number,
+  planned: number,
+  surplus: number,
+  hand: Speech['hand'],
+): SVGTemplateResult {
+  const pitch = (2 * BACK - 16) / Math.max(planned + Math.max(0, surplus), 1);
+  const back = sideOf(j, BACK, hand);
+  const label = sideOf(j, 58, hand);
+  const end = BACK + ((planned + surplus - 0.5) * pitch) / 2;
+  const mark = { x: back.x + back.dx * (end + pitch * 0.5), y: back.y + back.dy * (end + pitch * 0.5) };
+  const proud = { x: back.x + back.dx * (end - pitch * 0.25), y: back.y + back.dy * (end - pitch * 0.25) };
+  return svg`<g>
+    ${row(j, FRONT, front, 'gap-front', hand, (2 * FRONT - 24) / Math.max(front, 1))}
+    ${row(j, BACK, planned + surplus, 'gap-back', hand, pitch)}
+    ${surplus < 0 ? svg`<circle class="gap-none" cx=${mark.x} cy=${mark.y} r="11"></circle>` : ''}
+    ${surplus > 0 ? svg`<circle class="gap-more" cx=${proud.x} cy=${proud.y} r="13"></circle><circle class="gap-more" cx=${proud.x} cy=${proud.y} r="9"></circle>` : ''}
+    <text class="gap-label" x=${label.x + label.dx * 58} y=${label.y + label.dy * 58 + 6} text-anchor="middle">${j + 1}</text>
+  </g>`;
+}

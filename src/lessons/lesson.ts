@@ -1,0 +1,149 @@
+/**
+ * The lessons, each a stretch of the same steps that the walk uses, on a small piece of its own. Nothing of a
+ * stitch is told twice here: what is right is read off the step, the plan or the worked rounds.
+ */
+import {
+  type Choices,
+  type EdgeInput,
+  type Mishap,
+  planBack,
+  type Result,
+  readEdge,
+  type Step,
+  steps,
+} from '../../core/index.ts';
+import type { Told } from '../words/telling.ts';
+import { gapQuestion, type Question, questionsOf, sideQuestion } from './questions.ts';
+
+export const LESSON_IDS = ['foundation', 'closing', 'edging', 'joining', 'mirrored', 'miscounts'] as const;
+export type LessonId = (typeof LESSON_IDS)[number];
+
+/** `show`: nothing is asked. Then the last steps are hidden, then all. `memory`: all, on a later day. */
+export const LEVELS = ['show', 'last-hidden', 'all-hidden', 'memory'] as const;
+export type Level = (typeof LEVELS)[number];
+
+/** One thing shown and, where it is hidden, asked. */
+export type Item = { step: Step; making: Told; question: Question | null };
+
+export type Lesson = { id: LessonId; items: readonly Item[] };
+
+const two = { made: 'chain', size: 2 } as const;
+/** Six trebles a side, so that a corner is never far. */
+const SQUARE: EdgeInput = { sides: [8, 8, 8, 8], corner: two, counted: 'stitches-only' };
+/** One side of its own length: here the order of the sides shows. */
+const ODD: EdgeInput = { sides: [10, 8, 6, 8], corner: two, counted: 'stitches-only' };
+const CHOICES: Choices = { start: { side: 0, lead: 3 }, joinStart: { side: 0, fromCorner: 4 } };
+
+function must<T>(result: Result<T>): T {
+  if (result.ok) return result.value;
+  throw new Error(`A lesson's own piece must be readable: ${JSON.stringify(result.problems)}`);
+}
+
+function make(edge: EdgeInput, choices: Choices = CHOICES, mishaps: Mishap[] = []): Told {
+  const plan = must(planBack(must(readEdge(edge)), choices));
+  return { plan, steps: must(steps(plan, mishaps)), mishaps };
+}
+
+/** Steps from the first that fits `from`, `count` of them. */
+function stretch(making: Told, from: (step: Step) => boolean, count: number): Item[] {
+  const { length } = making.steps;
+  let start = 0;
+  while (start < length - 1 && !from(making.steps.at(start))) start++;
+  return Array.from({ length: Math.min(count, length - start) }, (_, i) =>
+    making.steps.at(start + i),
+  ).flatMap((step) => itemsOf(step, making));
+}
+
+/** A step gives one item for each question it holds, or one that is only shown. */
+function itemsOf(step: Step, making: Told): Item[] {
+  const questions = questionsOf(step, making);
+  return questions.length === 0
+    ? [{ step, making, question: null }]
+    : questions.map((question) => ({ step, making, question }));
+}
+
+function foundation(): Item[] {
+  return stretch(make(SQUARE), (step) => step.kind === 'slip-knot', 9);
+}
+
+/** Both closings, one after the other: one that makes a stitch and one that makes none. */
+function closing(): Item[] {
+  const last = (step: Step): boolean =>
+    step.stage === 'foundation' && step.side === 0 && step.node > 20 && step.toCorner === 0;
+  const adding = make(SQUARE);
+  const plain = make(SQUARE, { ...CHOICES, foundationClosing: { adds: 0 } });
+  return [
+    ...stretch(adding, last, 4),
+    ...stretch(plain, last, 3).filter(({ step }) => step.kind !== 'check-twist'),
+  ];
+}
+
+function edging(): Item[] {
+  return stretch(make(SQUARE), (step) => step.kind === 'right-side', 12);
+}
+
+/** From laying together to the first pairs, then around a corner. */
+function joining(): Item[] {
+  const making = make(SQUARE);
+  return [
+    ...stretch(making, (step) => step.kind === 'wrong-sides', 5),
+    ...stretch(making, (step) => step.kind === 'slip-stitch' && step.toCorner === 0, 4),
+  ];
+}
+
+/** The first treble of each side of the back: which front side will it face? */
+function mirrored(): Item[] {
+  const making = make(ODD);
+  return making.plan.faces.flatMap((_, side): Item[] => {
+    const starts = (step: Step): boolean =>
+      step.kind === 'foundation-treble' && step.side === side && step.place === 0;
+    return stretch(making, starts, 1).map(({ step }) => ({
+      step,
+      making,
+      question: sideQuestion(making.plan, side),
+    }));
+  });
+}
+
+/** One mishap each; the sides that do not meet are found by working it. */
+const MISHAPS: readonly Mishap[] = [
+  { kind: 'stitch-missed', round: 'foundation', side: 1, place: 2 },
+  { kind: 'hidden-missed', round: 'edging', corner: 1 },
+  { kind: 'closing-over-first', round: 'foundation' },
+  { kind: 'attach-doubled', round: 'edging' },
+  { kind: 'corner-moved', round: 'foundation', corner: 1, count: 1, then: 'from-total' },
+];
+
+function miscounts(): Item[] {
+  return MISHAPS.flatMap((mishap): Item[] => {
+    const making = make(SQUARE, CHOICES, [mishap]);
+    const { length } = making.steps;
+    const marked = Array.from({ length }, (_, i) => making.steps.at(i)).find(
+      (step) => step.mishap !== undefined,
+    );
+    const close = Array.from({ length }, (_, i) => making.steps.at(i)).find(
+      (step) => step.kind === 'close-tops',
+    );
+    const step = marked ?? close ?? making.steps.at(0);
+    return [{ step, making, question: gapQuestion(making.plan, mishap) }];
+  });
+}
+
+const BUILD: Record<LessonId, () => Item[]> = { foundation, closing, edging, joining, mirrored, miscounts };
+
+const built = new Map<LessonId, Lesson>();
+
+/** The lesson with its items, worked out once. */
+export function lessonOf(id: LessonId): Lesson {
+  const lesson = built.get(id) ?? { id, items: BUILD[id]() };
+  built.set(id, lesson);
+  return lesson;
+}
+
+/** Is item `index` asked at this level? At `last-hidden` the last half of what can be asked. */
+export function isAsked({ items }: Lesson, index: number, level: Level): boolean {
+  if (level === 'show' || items[index]?.question == null) return false;
+  if (level !== 'last-hidden') return true;
+  const askable = items.flatMap((item, i) => (item.question === null ? [] : [i]));
+  return askable.indexOf(index) >= Math.floor(askable.length / 2);
+}

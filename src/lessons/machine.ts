@@ -1,0 +1,133 @@
+/**
+ * A lesson under way. It rests at every step; a hidden step asks before it shows, and an answer is told at
+ * once. Skipping and asking for the worked step are always possible. The day comes with the event.
+ */
+import { assign, setup } from 'xstate';
+import { isAsked, type LessonId, type Level, lessonOf } from './lesson.ts';
+import { finish, mayRemember, type Progress } from './progress.ts';
+
+/** What became of an asked step: an option chosen, or the worked step asked for, or left out. */
+export type Answer = { option: string } | 'shown' | 'skipped';
+
+export type LessonEvent =
+  | { type: 'OPEN'; lesson: LessonId; level: Level; day?: string }
+  | { type: 'NEXT'; day?: string }
+  | { type: 'BACK' }
+  | { type: 'ANSWER'; option: string }
+  /** The worked step, please. */
+  | { type: 'SHOW' }
+  | { type: 'SKIP'; day?: string }
+  /** Answer this step once more. */
+  | { type: 'AGAIN' }
+  | { type: 'LEAVE' };
+
+export type LessonContext = {
+  lesson: LessonId | null;
+  level: Level;
+  at: number;
+  /** One for each item, null until it is answered. */
+  answers: readonly (Answer | null)[];
+  progress: Progress;
+};
+
+const items = (lesson: LessonId | null) => (lesson === null ? [] : lessonOf(lesson).items);
+
+function answered({ answers, at }: LessonContext, answer: Answer | null): Pick<LessonContext, 'answers'> {
+  return { answers: answers.map((one, i) => (i === at ? answer : one)) };
+}
+
+/** Only options that the question has are answers. */
+function isOption({ lesson, at }: LessonContext, option: string): boolean {
+  const options: readonly string[] = items(lesson)[at]?.question?.options ?? [];
+  return options.includes(option);
+}
+
+function mayOpen(context: LessonContext, event: LessonEvent): boolean {
+  if (event.type !== 'OPEN') return false;
+  return event.level !== 'memory' || mayRemember(context.progress, event.lesson, event.day ?? '');
+}
+
+const dayOf = (event: LessonEvent): string => ('day' in event && event.day) || '';
+
+export const lessonMachine = setup({
+  types: { context: {} as LessonContext, events: {} as LessonEvent, input: {} as { progress: Progress } },
+  guards: {
+    mayOpen: ({ context, event }) => mayOpen(context, event),
+    isOption: ({ context, event }) => event.type === 'ANSWER' && isOption(context, event.option),
+    isPast: ({ context }) => context.at >= items(context.lesson).length,
+    isUnanswered: ({ context }) =>
+      context.lesson !== null &&
+      isAsked(lessonOf(context.lesson), context.at, context.level) &&
+      context.answers[context.at] == null,
+    isAnswered: ({ context }) => context.answers[context.at] != null,
+  },
+  actions: {
+    open: assign(({ context, event }) =>
+      event.type === 'OPEN'
+        ? { lesson: event.lesson, level: event.level, at: 0, answers: items(event.lesson).map(() => null) }
+        : context,
+    ),
+    advance: assign({ at: ({ context }) => context.at + 1 }),
+    retreat: assign({ at: ({ context }) => Math.max(0, context.at - 1) }),
+    answer: assign(({ context, event }) =>
+      event.type === 'ANSWER' ? answered(context, { option: event.option }) : {},
+    ),
+    show: assign(({ context }) => answered(context, 'shown')),
+    skip: assign(({ context }) => answered(context, 'skipped')),
+    forget: assign(({ context }) => answered(context, null)),
+    record: assign(({ context, event }) =>
+      context.lesson === null || dayOf(event) === ''
+        ? {}
+        : { progress: finish(context.progress, context.lesson, context.level, dayOf(event)) },
+    ),
+    leave: assign({ lesson: null, at: 0, answers: [] }),
+  },
+}).createMachine({
+  id: 'lessons',
+  context: ({ input }) => ({ lesson: null, level: 'show', at: 0, answers: [], progress: input.progress }),
+  initial: 'choosing',
+  on: {
+    OPEN: { guard: 'mayOpen', target: '.doing', actions: 'open' },
+    LEAVE: { target: '.choosing', actions: 'leave' },
+  },
+  states: {
+    choosing: {},
+    doing: {
+      initial: 'placing',
+      states: {
+        placing: {
+          always: [
+            { guard: 'isPast', target: '#lessons.finished', actions: 'record' },
+            { guard: 'isUnanswered', target: 'asking' },
+            { guard: 'isAnswered', target: 'told' },
+            { target: 'showing' },
+          ],
+        },
+        showing: {
+          on: {
+            NEXT: { target: 'placing', actions: 'advance' },
+            BACK: { target: 'placing', actions: 'retreat' },
+          },
+        },
+        asking: {
+          on: {
+            ANSWER: { guard: 'isOption', target: 'told', actions: 'answer' },
+            SHOW: { target: 'told', actions: 'show' },
+            SKIP: { target: 'placing', actions: ['skip', 'advance'] },
+            BACK: { target: 'placing', actions: 'retreat' },
+          },
+        },
+        told: {
+          on: {
+            NEXT: { target: 'placing', actions: 'advance' },
+            BACK: { target: 'placing', actions: 'retreat' },
+            AGAIN: { target: 'placing', actions: 'forget' },
+          },
+        },
+      },
+    },
+    finished: {
+      on: { BACK: { target: 'doing', actions: 'retreat' } },
+    },
+  },
+});
