@@ -50,19 +50,22 @@ export function whose(
 type Part = keyof Pick<Snapshot, 'project' | 'settings' | 'tab' | 'place' | 'answered'>;
 const PARTS: readonly Part[] = ['project', 'settings', 'tab', 'place', 'answered'];
 
+/** How things stood when the page opened: what was shown, and what the device held. */
+export type Opened = { snapshot: Snapshot; held: string | null };
+
 /**
- * Keeps the store's work on the device from now on. Gives back how to stop.
+ * Keeps the store's work on the device from now on, and what changed since it was opened. Gives back how to stop.
  * @param notify told once if the device does not take it, and whenever another tab has changed the same work
  */
 export function startKeeping(
   store: Pick<Store, 'snapshot' | 'subscribe' | 'send'>,
   device: Device | null,
   notify: (notice: Notice) => void,
+  opened: Opened = { snapshot: store.snapshot(), held: heldText(device) },
   around: Around = thisPage(),
 ): () => void {
-  const opened = store.snapshot().project;
-  let kept = store.snapshot();
-  let known = heldText(device);
+  let kept = opened.snapshot;
+  let known = opened.held;
   let count = 0;
   let isApart = false;
   let isUnkept = false;
@@ -101,7 +104,7 @@ export function startKeeping(
   const save = (): void => {
     const now = store.snapshot();
     if (!isUnkept && PARTS.every((one) => now[one] === kept[one])) return;
-    if (now.project !== opened && !isAsked) {
+    if (now.project !== opened.snapshot.project && !isAsked) {
       isAsked = true;
       around.persist();
     }
@@ -132,6 +135,7 @@ export function startKeeping(
     store.send({ type: 'SETTLE', settings });
   };
 
+  save();
   const stops = [
     store.subscribe(save),
     around.whenHidden(save),

@@ -66,6 +66,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
     slots.later?.follow(host.snapshot());
     drawSoon();
   });
+  const stopNotices = host.notices?.subscribe(drawSoon);
   const stopKeys = listenToKeys(root, host.snapshot, host.send);
   const sizes = new ResizeObserver(() => {
     for (const listener of regionListeners) listener();
@@ -87,6 +88,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
       cancelAnimationFrame(frame);
       slots.later?.stop();
       stopListening();
+      stopNotices?.();
       stopKeys();
       sizes.disconnect();
       voice.stop();

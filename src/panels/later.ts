@@ -8,6 +8,8 @@ import { openAids } from './aids.ts';
 import { keysDialog } from './keys-dialog.ts';
 import { mishapsFold } from './mishaps/fold.ts';
 import { moreChoices } from './more-choices.ts';
+import type { Notices } from './notices/notices.ts';
+import { noticesStrip } from './notices/strip.ts';
 import { settingsDialog } from './settings-dialog.ts';
 import type { TableControls } from './table-controls.ts';
 import { twinGrid } from './twin-grid.ts';
@@ -19,6 +21,7 @@ type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 export type Later = {
   moreChoices: Panel;
   mishaps: Panel;
+  notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
   twinGrid: Panel;
   walkPanel: Panel;
@@ -35,6 +38,7 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
   return {
     moreChoices,
     mishaps: mishapsFold(onChange),
+    notices: noticesStrip,
     settingsDialog,
     twinGrid,
     workedPanel,

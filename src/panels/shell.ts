@@ -5,6 +5,7 @@ import { edgePanel } from './edge-panel.ts';
 import { header, quickSettings, tabId } from './header.ts';
 import { PANEL_ID } from './ids.ts';
 import type { Later } from './later.ts';
+import type { Notices } from './notices/notices.ts';
 import { screenSummary } from './screen-summary.ts';
 import { stepBar } from './step-bar.ts';
 import { type TableControls, tableRegion } from './table-region.ts';
@@ -17,7 +18,7 @@ export type Slots = {
   /** The panel of "What went wrong". */
   wrong?: Panel;
   /** What the page tells by itself, under the head. */
-  notices?: Panel;
+  notices?: Notices;
   /** Fetched after the first look; null until then. */
   later: Later | null;
 };
@@ -25,7 +26,7 @@ export type Slots = {
 export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
   const { tab } = snapshot;
   return html`<a class="skip" href="#${PANEL_ID}" @click=${skip}>Skip to your counts</a>
-    ${header(snapshot, send)} ${slots.notices?.(snapshot, send)}
+    ${header(snapshot, send)} ${slots.notices && slots.later?.notices(snapshot, send, slots.notices)}
     <main class="page tab-${tab}">
       <p class="unseen">${screenSummary(snapshot)}</p>
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">

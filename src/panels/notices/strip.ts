@@ -6,10 +6,9 @@ import { PANEL_ID } from '../ids.ts';
 import { inOrder, type Notices } from './notices.ts';
 
 /** The strip as a part of the page. What it says is a live region, there before anything is said. */
-export function noticesStrip(notices: Notices): (snapshot: Snapshot, send: Send) => TemplateResult {
-  return (snapshot, send) => {
-    const [notice] = inOrder([...notices.list(), ...unfit(snapshot, send)]);
-    return html`<div class="notices">
+export function noticesStrip(snapshot: Snapshot, send: Send, notices: Notices): TemplateResult {
+  const [notice] = inOrder([...notices.list(), ...unfit(snapshot, send)]);
+  return html`<div class="notices">
       <p role="status">${notice?.says}</p>
       ${notice?.answers.map(
         ({ says, act }) =>
@@ -21,7 +20,6 @@ export function noticesStrip(notices: Notices): (snapshot: Snapshot, send: Send)
           }}>${says}</button>`,
       )}
     </div>`;
-  };
 }
 
 /** A mishap put in before the panel was changed would hold up every number behind it. */
