@@ -22,6 +22,9 @@ export type Hand = {
 
 /** CSS px a pointer may wander and still tap. */
 const TAP_SLACK_PX = 7;
+/** `deltaMode` of a wheel that counts lines, and what a line is taken for. */
+const LINES = 1;
+const LINE_PX = 16;
 const KEY_PAN_PX = 72;
 const KEY_ZOOM = 1.25;
 
@@ -122,7 +125,7 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
     'wheel',
     (event) => {
       event.preventDefault();
-      const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
+      const unit = event.deltaMode === LINES ? LINE_PX : 1;
       const [dx, dy] = [event.deltaX * unit, event.deltaY * unit];
       if (event.shiftKey || Math.abs(dx) > Math.abs(dy)) {
         hand.pan(view, -(dx || dy), 0);
