@@ -69,7 +69,7 @@ function foundation(): Item[] {
 /** Both closings, one after the other: one that makes a stitch and one that makes none. */
 function closing(): Item[] {
   const last = (step: Step): boolean =>
-    step.stage === 'foundation' && step.side === 0 && step.node > 20 && step.toCorner === 0;
+    step.stage === 'foundation' && step.side === 0 && step.node > step.of && step.place === step.of - 1;
   const adding = make(SQUARE);
   const plain = make(SQUARE, { ...CHOICES, foundationClosing: { adds: 0 } });
   return [
@@ -87,7 +87,11 @@ function joining(): Item[] {
   const making = make(SQUARE);
   return [
     ...stretch(making, (step) => step.kind === 'wrong-sides', 5),
-    ...stretch(making, (step) => step.kind === 'slip-stitch' && step.toCorner === 0, 4),
+    ...stretch(
+      making,
+      (step) => step.kind === 'slip-stitch' && step.corner < 0 && step.place === step.of - 1,
+      4,
+    ),
   ];
 }
 

@@ -155,7 +155,7 @@ function asking(view: LessonsView, item: Item, send: SendLesson): TemplateResult
     <div class="lesson-moves">
       ${backButton(view, send)}
       <button type="button" class="button" @click=${() => send({ type: 'SHOW' })}>Show me this step</button>
-      <button type="button" class="button" @click=${() => send({ type: 'SKIP' })}>Skip</button>
+      <button type="button" class="button" @click=${() => send({ type: 'SKIP' })}>Leave it out</button>
     </div>`;
 }
 

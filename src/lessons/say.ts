@@ -181,7 +181,7 @@ function placeWhy({ question, step, making }: Item, speech: Speech): string {
     case 'arms':
       return 'The corner sits between its 2 chains, with a stitch on each side.';
     case 'hidden':
-      return 'It hides under the corner and is the one most often missed.';
+      return `It hides under the corner and is the one most often ${t('miss', 'done')}.`;
     case 'corner-pair':
       return 'Chain joins chain, so the corners meet.';
     case 'join':

@@ -1,0 +1,257 @@
+import { describe, expect, test } from 'vitest';
+import { createActor, type SnapshotFrom } from 'xstate';
+import { getShortestPaths } from 'xstate/graph';
+import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from '../../src/lessons/lesson.ts';
+import { createLessons, stageOf } from '../../src/lessons/lessons.ts';
+import { type LessonEvent, lessonMachine } from '../../src/lessons/machine.ts';
+import { lessonsPanel } from '../../src/lessons/panel.ts';
+import { finish, mayRemember, type Progress, readProgress } from '../../src/lessons/progress.ts';
+import type { Motion } from '../../src/stitch/stitch.ts';
+import { wordsOnlyIn } from '../../src/words/terms.ts';
+import type { Speech } from '../../src/words/words.ts';
+
+type Shot = SnapshotFrom<typeof lessonMachine>;
+
+const DAY = '2031-05-04';
+const still: Motion = { frame: () => () => {}, reduced: () => true };
+const uk: Speech = { dialect: 'uk', hand: 'right', units: 'cm' };
+
+const input = (progress: Progress = {}) => ({ input: { progress } });
+
+const key = (shot: Shot): string => {
+  const { lesson, level, at, answers, progress } = shot.context;
+  const answer = answers[at];
+  const told = answer == null ? '-' : typeof answer === 'string' ? answer : 'option';
+  return [stageOf(shot.value), lesson, level, at, told, Object.keys(progress).length].join(' ');
+};
+
+/** Every event that a lesson can be given, with both a known and an unknown option. */
+const eventsFor = (lesson: LessonId, level: Level): LessonEvent[] => {
+  const option = lessonOf(lesson).items.find(({ question }) => question !== null)?.question?.options[0] ?? '';
+  return [
+    { type: 'OPEN', lesson, level, day: DAY },
+    { type: 'NEXT', day: DAY },
+    { type: 'BACK' },
+    { type: 'ANSWER', option },
+    { type: 'ANSWER', option: 'nowhere' },
+    { type: 'SHOW' },
+    { type: 'SKIP', day: DAY },
+    { type: 'AGAIN' },
+    { type: 'LEAVE' },
+  ];
+};
+
+/** What must hold in every state. */
+function holds(shot: Shot): void {
+  const { lesson, at, answers } = shot.context;
+  const stage = stageOf(shot.value);
+  if (stage === 'choosing') {
+    expect([lesson, at, answers.length]).toEqual([null, 0, 0]);
+    return;
+  }
+  const { items } = lessonOf(lesson as LessonId);
+  expect(answers.length).toBe(items.length);
+  if (stage === 'finished') expect(at).toBe(items.length);
+  else expect(at).toBeLessThan(items.length);
+  if (stage === 'asking') expect([answers[at], items[at]?.question === null]).toEqual([null, false]);
+  if (stage === 'told') expect(answers[at]).not.toBeNull();
+}
+
+describe.each([
+  ['mirrored', 'all-hidden'],
+  ['closing', 'last-hidden'],
+  ['foundation', 'show'],
+] as [LessonId, Level][])('%s at level %s', (lesson, level) => {
+  test('every state is reached, and every event in every state is answered', () => {
+    const events = eventsFor(lesson, level);
+    const paths = getShortestPaths(lessonMachine, { ...input(), events, serializeState: key, limit: 5000 });
+    const taken = new Set<string>();
+    for (const { steps } of paths) {
+      const sent = steps
+        .map(({ event }) => event as LessonEvent)
+        .filter(({ type }) => !type.startsWith('xstate.'));
+      for (const event of events) {
+        const actor = createActor(lessonMachine, input()).start();
+        for (const earlier of sent) actor.send(earlier);
+        const here = stageOf(actor.getSnapshot().value);
+        holds(actor.getSnapshot());
+        actor.send(event);
+        holds(actor.getSnapshot());
+        taken.add(`${here} ${event.type} ${stageOf(actor.getSnapshot().value)}`);
+      }
+    }
+    const always = ['choosing OPEN', 'finished LEAVE choosing', 'finished BACK'];
+    const asking = [
+      'asking ANSWER told',
+      'asking ANSWER asking',
+      'asking SHOW told',
+      'asking SKIP',
+      'told AGAIN asking',
+      'told NEXT',
+    ];
+    for (const wanted of level === 'show'
+      ? ['showing NEXT showing', 'showing NEXT finished', ...always]
+      : [...asking, ...always])
+      expect(
+        [...taken].some((one) => one.startsWith(wanted)),
+        wanted,
+      ).toBe(true);
+    if (level === 'show') expect([...taken].some((one) => one.startsWith('asking'))).toBe(false);
+  }, 60_000);
+});
+
+describe('a lesson', () => {
+  const open = (lesson: LessonId, level: Level, progress: Progress = {}) => {
+    const lessons = createLessons({ today: () => DAY, onChange: () => {}, motion: still, progress });
+    lessons.send({ type: 'OPEN', lesson, level });
+    return lessons;
+  };
+
+  test.each(LESSON_IDS)('%s can be walked through by skipping, and is then finished on that day', (id) => {
+    const lessons = open(id, 'all-hidden');
+    for (let i = 0; i < lessonOf(id).items.length; i++) {
+      const { stage } = lessons.view(uk);
+      lessons.send({ type: stage === 'asking' ? 'SKIP' : 'NEXT' });
+    }
+    expect(lessons.view(uk).stage).toBe('finished');
+    expect(lessons.progress()).toEqual({ [id]: { levels: ['all-hidden'], lastDay: DAY } });
+  });
+
+  test('going back undoes going on, and an answer given is kept', () => {
+    const lessons = open('mirrored', 'all-hidden');
+    lessons.send({ type: 'ANSWER', option: '3' });
+    const told = lessons.view(uk);
+    lessons.send({ type: 'NEXT' });
+    lessons.send({ type: 'BACK' });
+    expect(lessons.view(uk)).toEqual(told);
+    lessons.send({ type: 'AGAIN' });
+    expect(lessons.view(uk).stage).toBe('asking');
+  });
+
+  test('an answer that is no option is not taken', () => {
+    const lessons = open('mirrored', 'all-hidden');
+    lessons.send({ type: 'ANSWER', option: '99' });
+    expect([lessons.view(uk).stage, lessons.view(uk).answer]).toEqual(['asking', null]);
+  });
+
+  test('from memory is only opened on a later day', () => {
+    const done = (lastDay: string): Progress => ({ closing: { levels: ['show'], lastDay } });
+    const stage = (progress: Progress): string => open('closing', 'memory', progress).view(uk).stage;
+    expect([stage({}), stage(done(DAY)), stage(done('2031-05-03'))]).toEqual([
+      'choosing',
+      'choosing',
+      'asking',
+    ]);
+  });
+
+  test('a stitch that is shown moves once, is over in less than 5 s, and rests', () => {
+    let due: ((nowMs: number) => void) | null = null;
+    const motion: Motion = {
+      frame: (run) => {
+        due = run;
+        return () => {
+          due = null;
+        };
+      },
+      reduced: () => false,
+    };
+    const lessons = createLessons({ today: () => DAY, onChange: () => {}, motion });
+    const pass = (ms: number): void => {
+      const run = due;
+      due = null;
+      run?.(ms);
+    };
+    lessons.send({ type: 'OPEN', lesson: 'foundation', level: 'show' });
+    lessons.send({ type: 'NEXT' });
+    lessons.send({ type: 'NEXT' });
+    expect([lessons.view(uk).variant?.kind, lessons.view(uk).t]).toEqual(['foundation-start', 0]);
+    pass(100);
+    pass(2000);
+    expect(lessons.view(uk).t).toBeGreaterThan(0);
+    expect(lessons.view(uk).t).toBeLessThan(1);
+    pass(5100);
+    expect([lessons.view(uk).t, due]).toEqual([1, null]);
+  });
+});
+
+describe('what was learnt is kept', () => {
+  test('finishing adds the level and the day', () => {
+    const once = finish({}, 'edging', 'all-hidden', '2031-05-04');
+    const twice = finish(once, 'edging', 'show', '2031-05-06');
+    expect(twice).toEqual({ edging: { levels: ['show', 'all-hidden'], lastDay: '2031-05-06' } });
+    expect(readProgress(JSON.parse(JSON.stringify(twice)))).toEqual(twice);
+  });
+
+  test.each<[string, unknown, Progress]>([
+    ['nothing', undefined, {}],
+    ['a list', [1], {}],
+    ['a text', 'edging', {}],
+    ['an unknown lesson', { weaving: { levels: ['show'], lastDay: '2031-05-04' } }, {}],
+    [
+      'an unknown level',
+      { edging: { levels: ['fly', 'show'], lastDay: '2031-05-04' } },
+      { edging: { levels: ['show'], lastDay: '2031-05-04' } },
+    ],
+    ['no level', { edging: { levels: [], lastDay: '2031-05-04' } }, {}],
+    ['a day that is none', { edging: { levels: ['show'], lastDay: 'yesterday' } }, {}],
+    ['a hostile key', JSON.parse('{"__proto__":{"levels":["show"],"lastDay":"2031-05-04"}}'), {}],
+  ])('%s is read without trust', (_, kept, expected) => {
+    expect(readProgress(kept)).toEqual(expected);
+  });
+
+  test.each([
+    ['the same day', '2031-05-04', false],
+    ['the next day', '2031-05-05', true],
+    ['the next year', '2032-01-01', true],
+    ['an earlier day', '2031-04-30', false],
+    ['no day', '', false],
+  ])('%s: from memory is offered: %s %s', (_, today, offered) => {
+    expect(mayRemember({ edging: { levels: ['show'], lastDay: '2031-05-04' } }, 'edging', today)).toBe(
+      offered,
+    );
+  });
+});
+
+/** All words of a template, without its markup. */
+function wordsOf(value: unknown): string {
+  if (Array.isArray(value)) return value.map(wordsOf).join(' ');
+  if (typeof value === 'string' || typeof value === 'number') return `${value}`;
+  if (typeof value !== 'object' || value === null || !('strings' in value)) return '';
+  const { strings, values } = value as { strings: string[]; values: unknown[] };
+  const whole = strings.map((text, i) => `${text} ${i < values.length ? wordsOf(values[i]) : ''}`).join('');
+  return whole.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+}
+
+describe.each(['uk', 'us'] as const)('the panel in %s terms', (dialect) => {
+  const speech: Speech = { ...uk, dialect };
+  const foreign = wordsOnlyIn(dialect === 'uk' ? 'us' : 'uk');
+
+  test('says no word of the other terms, and always offers a way on', () => {
+    for (const lesson of LESSON_IDS) {
+      for (const level of LEVELS.slice(0, 3)) {
+        const lessons = createLessons({ today: () => DAY, onChange: () => {}, motion: still });
+        const look = (): string => {
+          const said = wordsOf(lessonsPanel(lessons.view(speech), lessons.send));
+          for (const word of foreign) expect(said, said).not.toMatch(new RegExp(`\\b${word}\\b`, 'i'));
+          expect(said).not.toMatch(/undefined|NaN|\[object/);
+          return said;
+        };
+        expect(look()).toContain('Practise a part');
+        lessons.send({ type: 'OPEN', lesson, level });
+        for (let i = 0; lessons.view(speech).stage !== 'finished' && i < 60; i++) {
+          const { stage, item } = lessons.view(speech);
+          const said = look();
+          if (stage === 'asking') {
+            expect(said).toContain('Leave it out');
+            expect(said).toContain('Show me this step');
+            lessons.send({ type: 'ANSWER', option: item?.question?.options.at(-1) ?? '' });
+          } else {
+            expect(said).toContain('Next');
+            lessons.send({ type: 'NEXT' });
+          }
+        }
+        expect(look()).toContain('All lessons');
+      }
+    }
+  });
+});
