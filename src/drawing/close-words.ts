@@ -14,7 +14,9 @@ export const HALF_WIDTH = 8.5;
 /** Feet of the flags above the front edge. Words above it stand in two rows, so many CSS px away. */
 const FLAGS = -0.5;
 const NUMBER_ROW = 25;
-const NAME_ROW = 46;
+const NAME_ROW = 43;
+/** CSS px a stitch from which a second row of words has room. */
+const TWO_ROWS = 22;
 
 type Said = { labels: Label[]; signs: Sign[] };
 
@@ -117,7 +119,8 @@ function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: nu
     const x = xOf(window, slot - (at.to - at.cornerFrom - 1) / 2);
     const text = say.sayBackCorner(at.corner);
     const type = { px: 14, tone: Tone.muted, align: 'centre' } as const;
-    said.labels.push({ key: `back-corner.${slot}`, x, y: window.bottom - 0.35, text, ...type });
+    const y = window.rows.at(-1)!.round === 0 ? window.bottom - 0.35 : window.bottom + 0.3;
+    said.labels.push({ key: `back-corner.${slot}`, x, y, text, ...type });
     return;
   }
   const stitch = node - at.from + 1;
@@ -132,14 +135,18 @@ export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step
   const type = { px: 14, tone: Tone.muted, align: 'left', pin: 'left' } as const;
   const x = xOf(window, focus.slot);
   const counting = window.working >= 0;
-  const above = { y: FLAGS, dy: counting ? -18 : -NAME_ROW };
-  const below = { y: window.bottom, dy: counting ? NAME_ROW : 18 };
+  // The row without numbers is next to the stitches: the side that is seen is always told there.
+  const single = counting ? { y: FLAGS, dy: -18 } : { y: window.bottom, dy: 18 };
+  const second = counting
+    ? { y: window.bottom, dy: NAME_ROW, minPx: TWO_ROWS }
+    : { y: FLAGS, dy: -NAME_ROW, minPx: TWO_ROWS };
+  const [above, below] = counting ? [single, second] : [second, single];
   const labels: Label[] = [
     { ...type, ...above, key: 'lane.front', x, text: say.sayFrontLane() },
-    { ...type, ...below, key: 'lane.back', x, text: say.sayBackLane(edgings) },
-    { ...type, ...below, key: 'seen', x, text: say.saySeenClose(counting), align: 'right', pin: 'right' },
+    { ...type, ...single, key: 'seen', x, text: say.saySeenClose(counting), align: 'right', pin: 'right' },
   ];
-  if (edgings > 1) {
+  if (edgings === 1) labels.push({ ...type, ...below, key: 'lane.back', x, text: say.sayBackLane() });
+  else {
     for (const { round, y } of window.rows) {
       const text = round === 0 ? say.sayFoundation() : say.sayEdging(round - 1);
       labels.push({ ...type, key: `row.${round}`, x, y, text, plate: Tone.muted });

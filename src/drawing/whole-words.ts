@@ -46,8 +46,8 @@ function roomInside(inner: Box): { large: number; small: number } {
   const width = Math.max(0.1, inner.x1 - inner.x0);
   const height = Math.max(0.1, inner.y1 - inner.y0);
   return {
-    large: Math.max(430 / width, (4 * LINE + 40) / height),
-    small: Math.max(240 / width, (4 * LINE + 10) / height),
+    large: Math.max(470 / width, (4 * LINE + 40) / height),
+    small: Math.max(300 / width, (4 * LINE + 10) / height),
   };
 }
 

@@ -1,6 +1,5 @@
 /** The words on the drawing itself: few, short, and true from the side it is seen from. */
 import type { Pairing } from '../../core/index.ts';
-import { many } from './numbers.ts';
 
 /** "front 58", at its side. */
 export const sayFrontSide = (stitches: number): string => `front ${stitches}`;
@@ -46,9 +45,7 @@ export const sayJoinStart = (): string => 'the join begins here';
 
 /** Names of the lanes in the close-up. */
 export const sayFrontLane = (): string => 'front edge';
-export const sayBackLane = (edgings: number): string =>
-  edgings === 1 ? 'edging on the foundation' : `${many(edgings, 'edging')} on the foundation`;
-
+export const sayBackLane = (): string => 'edging on the foundation';
 export const sayFoundation = (): string => 'foundation';
 export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 
