@@ -2,12 +2,13 @@
  * Shows the snapshot on the table. Fetched with the library that draws once the page already works; then every
  * change of the state becomes a scene, and what a hand does on the table becomes an event.
  */
-import { buildScene, spotToPosition } from './drawing/scene.ts';
+import { buildScene, positionToSpot, spotToPosition } from './drawing/scene.ts';
 import type { Panels } from './panels/app.ts';
+import type { Pointed } from './state/snapshot.ts';
 import type { Store } from './state/store.ts';
 import type { Scene, Spot } from './table/draw-list.ts';
 import type { Table } from './table/table.ts';
-import { darkWanted, themeName } from './wearing.ts';
+import { darkWanted, themeName, wornYarns } from './wearing.ts';
 
 export type Showing = { table: Table | null; scene: Scene | null };
 
@@ -15,11 +16,15 @@ export type Showing = { table: Table | null; scene: Scene | null };
 export async function showOnTable(store: Store, panels: Panels, showing: Showing): Promise<void> {
   const { openTable } = await import('./table/table.ts');
   const { settings } = store.snapshot();
+  let underHand: Pointed | null = null;
   const table = await openTable(panels.table, {
     theme: themeName(settings.theme),
-    yarns: settings.yarns,
+    yarns: wornYarns(themeName(settings.theme), settings.yarns),
     names: { whole: 'The whole panel', close: 'The close-up' },
-    onPoint: (spot) => store.send({ type: 'POINT', at: spot && positionOf(showing, spot) }),
+    onPoint: (spot) => {
+      underHand = spot && positionOf(showing, spot);
+      store.send({ type: 'POINT', at: underHand });
+    },
     onChoose: (spot) => choose(store, showing, spot),
     flat: new URLSearchParams(location.search).has('flat'),
   });
@@ -33,9 +38,10 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   };
   const dress = (): void => {
     const { theme, yarns } = store.snapshot().settings;
-    table.setTheme(themeName(theme), yarns);
+    table.setTheme(themeName(theme), wornYarns(themeName(theme), yarns));
   };
   let worn = store.snapshot().settings;
+  let pointed = store.snapshot().pointed;
   table.setRegions(panels.regions());
   draw();
   panels.onRegions(() => table.setRegions(panels.regions()));
@@ -44,11 +50,25 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     if (snapshot.settings.theme !== worn.theme || snapshot.settings.yarns !== worn.yarns) dress();
     worn = snapshot.settings;
     draw();
+    // What is pointed at by keyboard, in the list of stitches, is brought into view; what the hand is on, is.
+    if (snapshot.pointed !== pointed && snapshot.pointed !== underHand)
+      look(table, showing, snapshot.pointed);
+    pointed = snapshot.pointed;
   });
   darkWanted.addEventListener('change', dress);
 }
 
 const positionOf = (showing: Showing, spot: Spot) => showing.scene && spotToPosition(showing.scene, spot);
+
+function look(table: Table, { scene }: Showing, at: Pointed | null): void {
+  if (!scene || !at) return;
+  for (const { id, parts } of scene.views) {
+    const spot = positionToSpot(scene, at, id);
+    const marks = parts.find(({ key }) => key === spot?.part)?.marks;
+    const [x, y] = [marks?.x[spot?.index ?? -1], marks?.y[spot?.index ?? -1]];
+    if (x !== undefined && y !== undefined) table.lookAt(id, x, y);
+  }
+}
 
 /** A tap goes to the step that makes the stitch; a second look at the same place changes nothing. */
 function choose(store: Store, showing: Showing, spot: Spot): void {

@@ -56,6 +56,14 @@ function changed(context: AppContext, project: Project, typing: string | null): 
   return { ...withProject(context, project), past, future: [], typing };
 }
 
+/** A panel with more sides than were typed begins with the last number typed, so that its shape shows at once. */
+function withAllSides(project: Project): Project {
+  const texts = { ...project.texts };
+  for (let side = 1; side < project.sideCount; side++)
+    texts[`side.${side}`] ??= texts[`side.${side - 1}`] ?? '';
+  return { ...project, texts };
+}
+
 function withoutWorked(texts: Project['texts']): Project['texts'] {
   return Object.fromEntries(
     Object.entries(texts).filter(([field]) => !field.startsWith('worked.') && !field.startsWith('seen.')),
@@ -73,7 +81,7 @@ export function after(context: AppContext, event: AppEvent): AppContext {
         event.field,
       );
     case 'CHANGE':
-      return changed(context, { ...project, ...event.project, texts: project.texts }, null);
+      return changed(context, withAllSides({ ...project, ...event.project, texts: project.texts }), null);
     case 'CLEAR_WORKED':
       return changed(context, { ...project, texts: withoutWorked(project.texts), mishaps: [] }, null);
     case 'TAKE_SEEN':

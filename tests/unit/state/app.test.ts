@@ -110,6 +110,20 @@ describe('typing', () => {
   });
 });
 
+describe('more sides', () => {
+  test('begin with the last number typed, keep what is typed later, and go with undo', () => {
+    const store = open();
+    store.send({ type: 'CHANGE', project: { sideCount: 6 } });
+    expect(store.snapshot().making.edge.sides).toEqual([62, 38, 62, 38, 38, 38]);
+    store.send(type('side.5', '20'));
+    store.send({ type: 'CHANGE', project: { sideCount: 3 } });
+    store.send({ type: 'CHANGE', project: { sideCount: 6 } });
+    expect(store.snapshot().making.edge.sides[5]).toBe(18);
+    for (let i = 0; i < 4; i++) store.send({ type: 'UNDO' });
+    expect(store.snapshot().project).toEqual(example);
+  });
+});
+
 describe('undo', () => {
   test('takes back one field of typing at a time, and redo brings it again', () => {
     const store = open();
