@@ -18,8 +18,8 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
   const inner = mirrorBox(boxOf(linePoints(panel.stretches(panel.depth))), mirrored);
   const [width, height] = [outer.x1 - outer.x0, outer.y1 - outer.y0];
   const pad = Math.max(2.6, 0.066 * Math.max(width, height));
-  const fits = roomInside(inner);
-  const below = fits.small > 12;
+  const fits = roomInside(inner, besideMiddle(panel, drawn.edge.sides.length));
+  const below = fits.least > 12;
   const bounds = {
     x0: outer.x0 - 1.8,
     x1: outer.x1 + 1.8,
@@ -41,23 +41,29 @@ function mirrorBox(box: Box, mirrored: boolean): Box {
   return mirrored ? { ...box, x0: -box.x1, x1: -box.x0 } : box;
 }
 
-/** CSS px a stitch from which the large and the small words fit into the middle. */
-function roomInside(inner: Box): { large: number; small: number } {
+type Room = { large: number; small: number; least: number };
+
+/** CSS px a stitch from which the words fit into the middle: whole, in three lines, or the answer alone. */
+function roomInside(inner: Box, beside: number): Room {
   const width = Math.max(0.1, inner.x1 - inner.x0);
   const height = Math.max(0.1, inner.y1 - inner.y0);
   return {
-    large: Math.max(470 / width, (4 * LINE + 40) / height),
-    small: Math.max(300 / width, (4 * LINE + 10) / height),
+    large: Math.max((310 + beside) / width, (4 * LINE + 40) / height),
+    small: Math.max((150 + beside) / width, (4 * LINE + 10) / height),
+    least: Math.max((90 + beside) / width, (3 * LINE) / height),
   };
 }
 
+/** Room that the words of upright sides take away from the middle, in CSS px; many sides are too short for words. */
+function besideMiddle(panel: Panel, sides: number): number {
+  const stretches = panel.stretches(panel.depth);
+  const upright = (side: number) => Math.abs(cellMiddle(stretches, 2 * side)?.outX ?? 0) > 0.6;
+  const sideways = Array.from({ length: sides }, (_, side) => side).some(upright);
+  return sideways && sides <= 12 ? 2 * SIDE_WIDTH - 36 : 0;
+}
+
 /** `below`: where the words stand if the panel has no middle to speak of. */
-function middleWords(
-  { pairing }: Drawn,
-  inner: Box,
-  fits: { large: number; small: number },
-  below: number | undefined,
-): Label[] {
+function middleWords({ pairing }: Drawn, inner: Box, fits: Room, below: number | undefined): Label[] {
   const base = { x: (inner.x0 + inner.x1) / 2, y: (inner.y0 + inner.y1) / 2, align: 'centre' as const };
   const text = sayCount(pairing);
   const left = say.sayLeftOver(pairing);
@@ -68,6 +74,7 @@ function middleWords(
   const [seenFirst, seenThen] = splitAtComma(seen);
   const large = { ...base, minPx: fits.large };
   const small = { ...base, minPx: fits.small, maxPx: fits.large - 1e-4 };
+  const least = { ...base, minPx: fits.least, maxPx: fits.small - 1e-4 };
   const leftOver = { text: left, tone: Tone.gap, bold: true } as const;
   const labels: Label[] = [
     { ...large, key: 'count', dy: -14, text, px: 36, tone: Tone.ink },
@@ -78,6 +85,7 @@ function middleWords(
     { ...small, key: 'seen.2', dy: 22, text: seenThen, px: 14, tone: Tone.muted },
     { ...small, key: 'left.small', dy: 42, px: 14, ...leftOver },
   ];
+  labels.push({ ...least, key: 'count.least', text, px: 17, tone: Tone.ink, bold: true });
   return labels.filter((label) => label.text !== '');
 }
 
