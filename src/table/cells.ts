@@ -67,7 +67,7 @@ export function cellLayers(plan: CellPlan): { layers: Layer[]; tone: ToneCode } 
   if (look.outline === 'double') {
     // Wide ink, then paper over it, leaves a second line around the stitch.
     const rings = drawing.outline.map((d) => pen(d, 'ink', 0.3));
-    const clear = drawing.outline.map((d) => pen(d, 'paper', 0.18));
+    const clear = drawing.outline.map((d): Layer => ({ ...pen(d, 'paper', 0.18), fill: 'paper' }));
     layers.unshift(...rings, ...clear);
   }
   if (look.beside === 'cross') {

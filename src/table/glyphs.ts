@@ -7,7 +7,17 @@
  */
 import { Glyph, type GlyphCode } from './draw-list.ts';
 import { fill, type Layer, OUTLINE, pen } from './layer.ts';
-import { ellipse, line, roundBox, type Spine, strand, type Thickness, within } from './strand.ts';
+import {
+  beside,
+  ellipse,
+  line,
+  roundBox,
+  type Spine,
+  smooth,
+  strand,
+  type Thickness,
+  within,
+} from './strand.ts';
 import { yarn } from './yarn.ts';
 
 export type GlyphDrawing = {
@@ -46,6 +56,17 @@ const NEAR_LOOP: Spine = mirror(FAR_LOOP);
 
 const loops = [strand(FAR_LOOP, teardrop), strand(NEAR_LOOP, teardrop)];
 
+/** Around both loops, without the air between them. */
+const VEE_HULL = smooth(
+  [
+    ...[0, 0.15, 0.35, 0.55, 0.75, 0.92].map((share) => beside(FAR_LOOP, teardrop, share, -1)),
+    [0.67, -0.22],
+    [0.67, 0.22],
+    ...[0.92, 0.75, 0.55, 0.35, 0.15, 0].map((share) => beside(NEAR_LOOP, teardrop, share, 1)),
+  ],
+  true,
+);
+
 const veeFull: Layer[] = [
   ...yarn(FAR_LOOP, teardrop, { body: 'far', plies: 6, lit: -1 }),
   ...yarn(NEAR_LOOP, teardrop, { body: 'near', plies: 6, lit: -1 }),
@@ -81,7 +102,7 @@ const vee: GlyphDrawing = {
   small: veeSmall,
   ghost: ghostOf(loops),
   ghostSmall: ghostOf(leaves, SMALL_GHOST),
-  outline: loops,
+  outline: [VEE_HULL],
   bounds: [-0.62, -0.46, 0.74, 0.46],
 };
 
@@ -243,7 +264,7 @@ const closing: GlyphDrawing = {
   small: [pen(TAIL, 'line', 0.1), ...veeSmall],
   ghost: [pen(TAIL, 'ghost', 0.06), ...vee.ghost, ...sewn('ghost', 0.045)],
   ghostSmall: [pen(TAIL, 'ghost', 0.1), ...ghostOf(leaves, SMALL_GHOST)],
-  outline: loops,
+  outline: [VEE_HULL],
   bounds: [-0.72, -0.46, 0.74, 0.58],
 };
 
@@ -254,7 +275,7 @@ const corner: GlyphDrawing = {
   small: [...veeSmall, pen(ROOF, 'line', 0.12)],
   ghost: [...vee.ghost, pen(ROOF, 'ghost', 0.08)],
   ghostSmall: [...vee.ghostSmall, pen(ROOF, 'ghost', 0.12)],
-  outline: loops,
+  outline: [VEE_HULL],
   bounds: [-0.62, -0.8, 0.74, 0.46],
 };
 

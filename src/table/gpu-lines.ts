@@ -1,16 +1,9 @@
 /**
  * Strokes on the GPU: each straight piece is a stretched white bar, each joint a disc, all in one draw call.
  */
-import { Particle, ParticleContainer } from 'pixi.js';
+import { Particle, type ParticleContainer } from 'pixi.js';
 import type { LineShape, LineTexture } from './line-texture.ts';
 import { at, count, type Stroke } from './strokes.ts';
-
-/** A container in which nothing changes between two fillings. */
-export function stillContainer(): ParticleContainer {
-  return new ParticleContainer({
-    dynamicProperties: { position: false, rotation: false, vertex: false, uvs: false, color: false },
-  });
-}
 
 /** Sizes of the screen that lines depend on: CSS px a stitch, device px a CSS px, and what to count from. */
 export type LineScale = { px: number; density: number; originX: number; originY: number };

@@ -19,16 +19,17 @@ import {
   tellingMarks,
 } from './detail.ts';
 import type { Part } from './draw-list.ts';
-import { fillLines, stillContainer } from './gpu-lines.ts';
+import { fillLines } from './gpu-lines.ts';
 import type { Inks } from './inks.ts';
 import type { LineTexture } from './line-texture.ts';
 import { type Growth, growthScale } from './painter.ts';
+import type { Pool } from './pool.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
 import { stampOf } from './stamps.ts';
 import type { Stroke } from './strokes.ts';
 
 /** What parts are drawn with. */
-export type Tools = { atlas: Atlas; lines: LineTexture; inks: Inks; density: number };
+export type Tools = { atlas: Atlas; lines: LineTexture; pool: Pool; inks: Inks; density: number };
 
 /** Particles of the marks `first` … `first + count`. */
 type Held = { container: ParticleContainer; first: number; count: number };
@@ -77,9 +78,9 @@ export function showPart(
   holder.container.visible = inSight;
   const level = levelOf(part, camera.px, tools.density);
   // What changed unseen is built anew when it shows again.
-  if (!inSight && before !== part.made) drop(holder);
+  if (!inSight && before !== part.made) drop(holder, tools.pool);
   if (!inSight) return;
-  if (!isBuiltFor(holder, level, camera.px, tools)) drop(holder);
+  if (!isBuiltFor(holder, level, camera.px, tools)) drop(holder, tools.pool);
   holder.built ??= {
     level,
     px: camera.px,
@@ -98,8 +99,8 @@ export function showPart(
 }
 
 /** Lets everything go that the part holds. */
-export function drop(holder: PartOnGpu): void {
-  for (const held of holder.held.values()) held.container.destroy();
+export function drop(holder: PartOnGpu, pool: Pool): void {
+  for (const held of holder.held.values()) pool.give(held.container);
   holder.held.clear();
   holder.built = null;
   holder.growth = null;
@@ -125,7 +126,7 @@ function holdChunks(holder: PartOnGpu, wanted: number[], detail: Detail, tools: 
   const keep = new Set(wanted);
   for (const [number, held] of holder.held) {
     if (keep.has(number)) continue;
-    held.container.destroy();
+    tools.pool.give(held.container);
     holder.held.delete(number);
   }
 }
@@ -150,7 +151,7 @@ function putMarks(
   tools: Tools,
   swellOf: (index: number) => number,
 ): ParticleContainer {
-  const container = stillContainer();
+  const container = tools.pool.take();
   container.position.set(originX, originY);
   container.particleChildren = indices.map((index) => {
     const particle = new Particle(tools.lines.blank);
@@ -221,7 +222,7 @@ const LOOKS = -4;
 function buildRibbons(holder: PartOnGpu, px: number, tools: Tools): void {
   const { part, telling } = holder;
   for (const key of [BAND, TICKS]) {
-    const container = stillContainer();
+    const container = tools.pool.take();
     container.position.set(part.bounds.x0, part.bounds.y0);
     holder.container.addChild(container);
     holder.held.set(key, { container, first: 0, count: 0 });
@@ -262,7 +263,7 @@ function changeRibbons(holder: PartOnGpu, before: number, px: number, tools: Too
     [LOOKS, telling.looks],
   ] as const) {
     if (!indices.some((index) => index >= from && index < to)) continue;
-    holder.held.get(key)!.container.destroy();
+    tools.pool.give(holder.held.get(key)!.container);
     holder.held.delete(key);
     putTelling(holder, key, indices, px, tools);
   }

@@ -15,12 +15,13 @@ import {
 import { openAtlas } from './atlas.ts';
 import { isEmpty, type Rect } from './camera.ts';
 import type { Part, SceneView } from './draw-list.ts';
-import { fillLines, stillContainer } from './gpu-lines.ts';
+import { fillLines } from './gpu-lines.ts';
 import { drop, holdPart, type PartOnGpu, showPart, type Tools } from './gpu-part.ts';
 import { holdWords, type WordsOnGpu } from './gpu-words.ts';
 import { type Inks, paperOf } from './inks.ts';
 import { openLineTexture } from './line-texture.ts';
 import type { GpuCanvas, Painter, ViewFrame } from './painter.ts';
+import { openPool, type Pool } from './pool.ts';
 import { signShape } from './signs.ts';
 import { labelWords, type Words } from './words.ts';
 
@@ -65,7 +66,8 @@ export async function openGpuPainter(
 
   let atlas = openAtlas(inks, fullUnit(density));
   const lines = openLineTexture();
-  const tools = (): Tools => ({ atlas, lines, inks, density });
+  const pool = openPool();
+  const tools = (): Tools => ({ atlas, lines, pool, inks, density });
   const views = new Map<SceneView['id'], ViewOnGpu>();
   const empty = new Container();
 
@@ -74,7 +76,7 @@ export async function openGpuPainter(
     if (known !== undefined) return known;
     const root = new Container();
     const world = new Container();
-    const signs = stillContainer();
+    const signs = pool.take();
     const wordsLayer = new Container();
     root.addChild(world, wordsLayer);
     const words = holdWords(
@@ -96,7 +98,7 @@ export async function openGpuPainter(
       region.width / 2 - camera.x * camera.px,
       region.height / 2 - camera.y * camera.px,
     );
-    matchParts(view, frame.view.parts);
+    matchParts(view, frame.view.parts, pool);
     for (const part of frame.view.parts) {
       const growth = frame.growth?.part === part.key ? frame.growth : null;
       showPart(view.parts.get(part.key)!, part, camera, region, growth, tools());
@@ -133,7 +135,7 @@ export async function openGpuPainter(
     for (const view of views.values()) {
       view.words.clear();
       view.filled = null;
-      for (const part of view.parts.values()) drop(part);
+      for (const part of view.parts.values()) drop(part, pool);
     }
   }
 
@@ -171,18 +173,19 @@ export async function openGpuPainter(
       views.clear();
       atlas.destroy();
       lines.destroy();
+      pool.destroy();
       renderer.destroy({ removeView: true });
     },
   };
 }
 
 /** Keeps the holders of parts that have not changed, in paint order, and lets go of the others. */
-function matchParts(view: ViewOnGpu, parts: readonly Part[]): void {
+function matchParts(view: ViewOnGpu, parts: readonly Part[], pool: Pool): void {
   const wanted = new Map(parts.map((part) => [part.key, part]));
   for (const [key, holder] of view.parts) {
     const part = wanted.get(key);
     if (part !== undefined && part.revision === holder.part.revision) continue;
-    drop(holder);
+    drop(holder, pool);
     holder.container.destroy();
     view.parts.delete(key);
   }

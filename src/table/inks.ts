@@ -51,7 +51,7 @@ function yarnInk(yarn: string, theme: Theme, ratio: number): Ink {
     ghost: towardsContrast(mix(yarn, theme.paper, 0.25), theme.ink, papers, ratio),
     ink: theme.ink,
     gap: theme.gap,
-    paper: theme.paper,
+    paper: mix(theme.paper, theme.raised, 0.6),
     text: textInk(yarn, theme),
   };
 }
@@ -68,7 +68,7 @@ function plainInk(colour: string, text: string, theme: Theme, ratio: number): In
     ghost: towardsContrast(theme.edge, theme.ink, [theme.paper, theme.raised], ratio),
     ink: theme.ink,
     gap: theme.gap,
-    paper: theme.paper,
+    paper: mix(theme.paper, theme.raised, 0.6),
     text,
   };
 }
