@@ -1,6 +1,8 @@
 /** The public face of core: pure functions over plain values. */
 export { ease } from './ease.ts';
 export { readEdge } from './edge.ts';
+export { explain } from './explain/explain.ts';
+export type * from './explain/types.ts';
 export { countRound } from './graph.ts';
 export { mishapKinds } from './mishap.ts';
 export { type PairOptions, pair } from './pair.ts';

@@ -2,7 +2,7 @@
  * A round laid out as one lane of the join: stretches of ordinary stitches and corners, from the first stitch of
  * side 0. An edge (given as counts) and a worked round (read off its graph) become the same thing here.
  */
-import { countRound, looksLikeRound } from './graph.ts';
+import { countMade } from './graph.ts';
 import type { Edge, Round } from './types.ts';
 import { mod, sum } from './whole.ts';
 
@@ -18,7 +18,7 @@ export type Lane = {
   offset: number;
 };
 
-function laneOf(sides: number[], sizes: number[], offset: number): Lane {
+export function laneOf(sides: number[], sizes: number[], offset = 0): Lane {
   const sideFrom: number[] = [];
   const cornerFrom: number[] = [];
   let at = 0;
@@ -40,7 +40,7 @@ export const laneOfEdge = (edge: Edge): Lane =>
   );
 
 export function laneOfRound(round: Round): Lane {
-  const { sides, corners } = countRound(round);
+  const { sides, corners } = countMade(round);
   const sizes = corners.map((corner) => corner.size);
   const lastTurn = round.turns.at(-1);
   return laneOf(
@@ -51,7 +51,7 @@ export function laneOfRound(round: Round): Lane {
 }
 
 export const laneOfEither = (value: Edge | Round): Lane =>
-  looksLikeRound(value) ? laneOfRound(value) : laneOfEdge(value);
+  'kinds' in value ? laneOfRound(value) : laneOfEdge(value);
 
 /** Index in the round of a lane index. */
 export const nodeAt = (lane: Lane, index: number): number => mod(index + lane.offset, lane.total || 1);

@@ -1,0 +1,132 @@
+/** One candidate cause, as the search handles it. */
+import { type Settled, settle } from '../mishap.ts';
+import type { Mishap, MishapKind, Plan } from '../types.ts';
+import { rarityOf } from './commonness.ts';
+import type { BackMadeFor, Cause, FrontMiscount } from './types.ts';
+
+export type Candidate = {
+  cause: Cause;
+  /** Names what happened and where, but not at which of several like places. */
+  key: string;
+  /** Ready for the tally, in working order. */
+  settled: Settled[];
+  /** By how much the front's sides really differ from what was given. */
+  front: FrontMiscount[];
+  /** Two candidates with a slot in common are one mishap told twice, and never stand in one set. */
+  slots: string[];
+  /** Another place for the same mishap: it matters only where something else is amiss close by. */
+  elsewhere: boolean;
+};
+
+export type Telling = {
+  habit?: boolean;
+  anywhere?: boolean;
+  elsewhere?: boolean;
+  front?: FrontMiscount[];
+  backMadeFor?: BackMadeFor;
+  kind?: Cause['kind'];
+  /** How big the mishap is, where that is not its `count`. */
+  size?: number;
+};
+
+export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate {
+  const { habit = false, anywhere = false, elsewhere = false, front = [] } = telling;
+  const first = mishaps[0];
+  const kind = telling.kind ?? (first?.kind as MishapKind);
+  const size = telling.size ?? (countMeansSize(kind) ? first?.count : undefined);
+  const cause: Cause = {
+    kind,
+    habit,
+    anywhere,
+    mishaps,
+    front,
+    ...(telling.backMadeFor ? { backMadeFor: telling.backMadeFor } : {}),
+    ...rarityOf(kind, { habit, count: size, then: first?.then }),
+  };
+  const settled = inOrder(settle(mishaps));
+  return {
+    cause,
+    key: keyOf(cause),
+    settled,
+    front: telling.backMadeFor === 'neither' ? [] : front,
+    slots: slotsOf(cause, settled),
+    elsewhere,
+  };
+}
+
+const countMeansSize = (kind: Cause['kind']): boolean =>
+  kind.startsWith('stitch') ||
+  kind === 'corner-moved' ||
+  kind === 'join-offset' ||
+  kind === 'front-miscounted';
+
+export const placeNames = (mishap: Mishap): string =>
+  [
+    mishap.round,
+    mishap.edging,
+    mishap.side !== undefined && `side ${mishap.side}`,
+    mishap.corner !== undefined && `corner ${mishap.corner}`,
+    mishap.end,
+    mishap.then,
+    mishap.count !== undefined && `by ${mishap.count}`,
+  ]
+    .filter((part) => part !== undefined && part !== false)
+    .join(' ');
+
+export function keyOf({ kind, habit, mishaps, front, backMadeFor }: Cause): string {
+  const places =
+    kind === 'front-miscounted' ? '' : mishaps.map((one) => `${one.kind} ${placeNames(one)}`).join(', ');
+  const sides = front.map(({ side, by }) => `front ${side} by ${by}`).join(', ');
+  return [kind, habit ? 'habit' : '', backMadeFor ?? '', places, sides]
+    .filter((part) => part !== '')
+    .join(': ');
+}
+
+function slotsOf({ kind, habit, front }: Cause, settled: readonly Settled[]): string[] {
+  const at = (one: Settled): string => `${one.round} ${one.edging}`;
+  if (kind === 'front-miscounted') {
+    const sides = front.map(({ side }) => `front ${side}`);
+    const counted = settled.map((one) => `stitches ${at(one)} ${one.side}`);
+    return habit ? ['front all', 'stitches foundation 0 all'] : [...sides, ...counted];
+  }
+  return settled.map((one) => {
+    const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
+    if (kind.startsWith('stitch')) return `stitches ${at(one)} ${habit ? 'all' : one.side}`;
+    if (kind === 'corner-chains' && habit) return `chains ${at(one)} all`;
+    return `${one.kind} ${where}`;
+  });
+}
+
+const rounds = ['plan', 'foundation', 'edging', 'join'];
+
+/** Working order, single mishaps before habits: what is done at one corner stands, whatever is done at all. */
+export function orderOf(one: Settled): number {
+  const place = one.side ?? one.corner ?? 0;
+  return (rounds.indexOf(one.round) * 16 + one.edging) * 64 + place;
+}
+
+const inOrder = (settled: Settled[]): Settled[] => settled.sort((a, b) => orderOf(a) - orderOf(b));
+
+/** All mishaps of a set, in the order in which `work` is given them. */
+export function mishapsIn(set: readonly Candidate[]): Settled[] {
+  const singles = set.filter(({ cause }) => !cause.habit).flatMap(({ settled }) => settled);
+  const habits = set.filter(({ cause }) => cause.habit).flatMap(({ settled }) => settled);
+  return [...inOrder(singles), ...inOrder(habits)];
+}
+
+/** The mishaps as they are given to `work`. */
+export const plainMishaps = (set: readonly Candidate[]): Mishap[] =>
+  mishapsIn(set).map(({ index: _, edging, ...mishap }) =>
+    mishap.round === 'edging' ? { ...mishap, edging } : mishap,
+  );
+
+/** The front's sides with what a set says of them. */
+export function frontWith(plan: Plan, set: readonly Candidate[]): number[] {
+  const sides = [...plan.edge.sides];
+  for (const { front } of set) for (const { side, by } of front) sides[side] = (sides[side] as number) + by;
+  return sides;
+}
+
+/** Whether two candidates can stand in one set. */
+export const fitsWith = (a: Candidate, b: Candidate): boolean =>
+  !a.slots.some((slot) => b.slots.includes(slot));

@@ -1,0 +1,112 @@
+/**
+ * Every cause that is tried: single mishaps at every place that makes a difference, habits, and the front miscounted.
+ *
+ * Rule: places of one side that give the same counts are one candidate, with one place to stand for it. All sizes
+ * come from `magnitudes`. What plain trying would try is just these, in sets of one, two and three.
+ */
+import type { Settled } from '../mishap.ts';
+import type { Mishap, Plan } from '../types.ts';
+import { type Candidate, candidateOf } from './candidate.ts';
+import { closingCanBe, edgingClosings, foundationClosings } from './closings.ts';
+import { frontCandidates } from './fronts.ts';
+import { habitCandidates } from './habits.ts';
+import type { Magnitudes } from './magnitudes.ts';
+import { elsewhereOnSide, placeOnSide } from './places.ts';
+import type { Wanted } from './wanted.ts';
+
+export function universeOf(plan: Plan, wanted: Wanted, magnitudes: Magnitudes): Candidate[] {
+  const rounds: Pick<Mishap, 'round' | 'edging'>[] = [
+    { round: 'foundation' },
+    ...plan.edgings.map((_, edging) => ({ round: 'edging' as const, edging })),
+  ];
+  return [
+    ...rounds.flatMap((at, round) => [
+      ...stitchesIn(plan, magnitudes, at, round),
+      ...cornersIn(plan, magnitudes, at, round),
+      ...closingsIn(plan, at),
+    ]),
+    ...(['chains-as-stitches', 'chains-left-out', 'arms-forgotten', 'order-not-mirrored'] as const).map(
+      (kind) => candidateOf([{ kind, round: 'plan' }]),
+    ),
+    ...(wanted.usesJoin ? joinsIn(plan, magnitudes) : []),
+    ...habitCandidates(plan, wanted, magnitudes),
+    ...frontCandidates(plan, wanted, magnitudes),
+  ];
+}
+
+type At = Pick<Mishap, 'round' | 'edging'>;
+
+function stitchesIn(plan: Plan, magnitudes: Magnitudes, at: At, round: number): Candidate[] {
+  const candidates: Candidate[] = [];
+  plan.foundation.sides.forEach((_, side) => {
+    for (const kind of ['stitch-missed', 'stitch-doubled'] as const) {
+      for (const count of magnitudes.ofSide[side] ?? [])
+        candidates.push(
+          candidateOf([{ kind, ...at, side, place: placeOnSide(plan, round, side), count }], {
+            anywhere: true,
+          }),
+        );
+      for (const place of elsewhereOnSide(plan, round, side))
+        candidates.push(
+          candidateOf([{ kind, ...at, side, place, count: 1 }], { anywhere: true, elsewhere: true }),
+        );
+    }
+  });
+  return candidates;
+}
+
+function cornersIn(plan: Plan, magnitudes: Magnitudes, at: At, round: number): Candidate[] {
+  const k = plan.foundation.corners.length;
+  return plan.foundation.corners.flatMap((_, corner) => {
+    const next = (corner + 1) % k;
+    const by = new Set([...(magnitudes.ofSide[corner] ?? []), ...(magnitudes.ofSide[next] ?? [])]);
+    const moved = [...by].flatMap((count) =>
+      [count, -count].flatMap((signed) =>
+        waysOn(round, corner, k).map((then) =>
+          candidateOf([{ kind: 'corner-moved', ...at, corner, count: signed, then }]),
+        ),
+      ),
+    );
+    const sizes = magnitudes
+      .ofCorner(round, corner)
+      .map((count) => candidateOf([{ kind: 'corner-chains', ...at, corner, count }]));
+    const forgotten = candidateOf([{ kind: 'corner-forgotten', ...at, corner }]);
+    return [...moved, ...sizes, forgotten, ...(round > 0 ? armsAt(plan, at, round, corner) : [])];
+  });
+}
+
+/** After the last corner of an edging there is none left to follow it: both ways are one. */
+const waysOn = (round: number, corner: number, k: number): NonNullable<Mishap['then']>[] =>
+  round > 0 && corner === k - 1 ? ['from-total'] : ['from-corner', 'from-total'];
+
+function armsAt(plan: Plan, at: At, round: number, corner: number): Candidate[] {
+  const { arm } = plan.edgings[round - 1] as Plan['edgings'][number];
+  const missed = (['before', 'after'] as const).flatMap((end, i) =>
+    Array.from({ length: arm[i] as number }, (_, less) =>
+      candidateOf([{ kind: 'arm-missed', ...at, corner, end, count: less + 1 }]),
+    ),
+  );
+  return [...missed, candidateOf([{ kind: 'hidden-missed', ...at, corner }])];
+}
+
+const closingsIn = (plan: Plan, at: At): Candidate[] =>
+  (at.round === 'foundation' ? foundationClosings : edgingClosings)
+    .filter((kind) => closingCanBe(plan, at, kind))
+    .map((kind) => candidateOf([{ kind, ...at }]));
+
+function joinsIn(plan: Plan, magnitudes: Magnitudes): Candidate[] {
+  const k = plan.edge.sides.length;
+  const offsets = magnitudes.ofJoin.flatMap((count) =>
+    [count, -count].map((by) => candidateOf([{ kind: 'join-offset', round: 'join', count: by }])),
+  );
+  const turned = Array.from({ length: k - 1 }, (_, by) =>
+    candidateOf([{ kind: 'join-wrong-side', round: 'join', count: by + 1 }]),
+  );
+  const skipped = plan.edge.corners.map((_, corner) =>
+    candidateOf([{ kind: 'join-chain-skipped', round: 'join', corner }]),
+  );
+  return [...offsets, ...turned, ...skipped];
+}
+
+/** Kinds that no count can show: they are asked about, not found. */
+export const uncountable: readonly Settled['kind'][] = ['twisted', 'last-hole'];
