@@ -40,6 +40,17 @@ function between(from: Sign, to: Sign, share: number): Sign {
   return to;
 }
 
-/** Whether any sign has moved from one list to the other. */
+/** Whether any sign has moved from one list to the other; signs made anew in the same place have not. */
 export const anyMoved = (from: readonly Sign[], to: readonly Sign[]): boolean =>
-  from !== to && to.some((sign) => from.some((old) => old.key === sign.key && old !== sign));
+  from !== to && to.some((sign) => from.some((old) => old.key === sign.key && !samePlace(old, sign)));
+
+function samePlace(one: Sign, other: Sign): boolean {
+  if (one === other) return true;
+  if ('points' in one && 'points' in other) {
+    return one.points.length === other.points.length && one.points.every((at, i) => at === other.points[i]);
+  }
+  if (!('x' in one) || !('x' in other)) return false;
+  const turned = 'angle' in one && 'angle' in other && one.angle !== other.angle;
+  const resized = one.kind === 'frame' && other.kind === 'frame' && (one.w !== other.w || one.h !== other.h);
+  return one.x === other.x && one.y === other.y && !turned && !resized;
+}

@@ -5,81 +5,23 @@
  * Frames are drawn only when something has changed, at most one an animation frame. The canvas is clear: the
  * paper beneath the views is the host's.
  */
-import { THEMES, type ThemeName, type Yarns } from '../theme/theme.ts';
-import { between, type Camera, contains, isEmpty, type Rect } from './camera.ts';
-import type { Part, Scene, SceneView, Sign, Spot } from './draw-list.ts';
+import { THEMES } from '../theme/theme.ts';
+import { contains, isEmpty, type Rect } from './camera.ts';
+import type { Scene, SceneView, Spot } from './draw-list.ts';
 import { pngOf, svgOf } from './export.ts';
 import { openFlatPainter } from './flat.ts';
 import { listen } from './gestures.ts';
 import { type Inks, mixInks } from './inks.ts';
 import { follow, type Looking, panned, wantedCamera, zoomed } from './looking.ts';
-import { isOver, type Motion, STEP_MS, shareOf, wantsLessMotion } from './motion.ts';
-import type { GpuCanvas, Growth, Painter, ViewFrame } from './painter.ts';
-import { anyMoved, signsBetween } from './sign-motion.ts';
+import { isOver } from './motion.ts';
+import type { GpuCanvas, Painter } from './painter.ts';
 import { boxIn, spotIn } from './spots.ts';
+import type { Table, TableOptions, ViewId } from './table-face.ts';
+import { frameOf, NOWHERE, settle, startMotion, type ViewState } from './view-state.ts';
 import { fontOf } from './words.ts';
 
-export type ViewId = SceneView['id'];
+export type { Table, TableOptions, ViewId } from './table-face.ts';
 
-export type TableOptions = {
-  theme: ThemeName;
-  yarns: Yarns;
-  /** What each view is called for someone who does not see it. Without names the views take no focus. */
-  names?: Record<ViewId, string>;
-  /** The pointer is over another mark, or over none. */
-  onPoint?: (spot: Spot | null) => void;
-  /** A mark was tapped or clicked. */
-  onChoose?: (spot: Spot) => void;
-  /** A hand moved a view: its new centre in world units and CSS px a stitch. */
-  onMoved?: (view: ViewId, centre: { x: number; y: number }, px: number) => void;
-  /** Leave the GPU alone; for tests and machines that ask for it. */
-  flat?: boolean;
-};
-
-export type Table = {
-  draw(scene: Scene): void;
-  setTheme(theme: ThemeName, yarns: Yarns): void;
-  /** Where the two views lie, in CSS px within the host. A view of no size is not drawn. */
-  setRegions(regions: Record<ViewId, Rect>): void;
-  setNames(names: Record<ViewId, string>): void;
-  zoom(view: ViewId, factor: number): void;
-  /** Moves the drawing by CSS px. */
-  pan(view: ViewId, dx: number, dy: number): void;
-  /** Goes back to where the scene asks the view to look. */
-  fit(view: ViewId): void;
-  /** Looks at a place in the world, keeping the zoom: for following a focus by keyboard. */
-  lookAt(view: ViewId, x: number, y: number): void;
-  /** The nearest mark to a point in CSS px within the host. */
-  spotAt(x: number, y: number): Spot | null;
-  /** Rectangle around a mark in CSS px within the host. */
-  boxOf(spot: Spot): Rect | null;
-  /** All of a view, as it is fitted, as a picture. */
-  exportSvg(view: ViewId, title: string): string;
-  exportPng(view: ViewId, widthPx: number): Promise<Blob>;
-  /** `gpu`, or `flat` where the browser has none. */
-  readonly painter: Painter['kind'];
-  /** Frames drawn so far; for tests that nothing is drawn in vain. */
-  frames(): number;
-  destroy(): void;
-};
-
-type ViewState = {
-  id: ViewId;
-  pad: HTMLElement;
-  region: Rect;
-  scene: SceneView | null;
-  looking: Looking | null;
-  /** Camera and signs as drawn last, and the motion away from them. */
-  from: { camera: Camera; signs: readonly Sign[] } | null;
-  growth: Omit<Growth, 'share'> | null;
-  motion: Motion | null;
-  /** What a cancelled drag goes back to. */
-  held: Looking | null;
-};
-
-const NOWHERE: Rect = { x: 0, y: 0, width: 0, height: 0 };
-/** More new marks than this at once are a jump, not a step. */
-const MOST_GROWING = 6;
 const VIEWS: readonly ViewId[] = ['whole', 'close'];
 
 /**
@@ -190,28 +132,6 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     }
   }
 
-  function settle(state: ViewState): void {
-    state.motion = null;
-    state.from = null;
-    state.growth = null;
-  }
-
-  function frameOf(state: ViewState, now: number): ViewFrame[] {
-    const { scene, looking, region } = state;
-    if (scene === null || looking === null || isEmpty(region)) return [];
-    const share = state.motion === null ? 1 : shareOf(state.motion, now);
-    const { from } = state;
-    return [
-      {
-        view: scene,
-        region,
-        camera: from === null ? looking.camera : between(from.camera, looking.camera, share),
-        signs: from === null ? scene.signs : signsBetween(from.signs, scene.signs, share),
-        growth: state.growth === null || share >= 1 ? null : { ...state.growth, share },
-      },
-    ];
-  }
-
   // --- Scenes --------------------------------------------------------------------------------------
 
   function draw(scene: Scene): void {
@@ -223,23 +143,9 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
       if (isEmpty(state.region)) continue;
       state.looking = follow(state.looking, before, view, state.region);
       touchAction(state);
-      move(state, before, shownNow);
+      startMotion(state, before, shownNow);
     }
     schedule();
-  }
-
-  /** Starts the motion from what is shown now to the new state, where there is something to move. */
-  function move(state: ViewState, before: SceneView | null, shownNow: ViewFrame | undefined): void {
-    settle(state);
-    if (before === null || shownNow === undefined || wantsLessMotion()) return;
-    const { scene, looking, region } = state;
-    const way = travel(shownNow.camera, looking!.camera, region);
-    if (way > 1.2) return;
-    const growth = growthOf(before.parts, scene!.parts);
-    if (way === 0 && growth === null && !anyMoved(shownNow.signs, scene!.signs)) return;
-    state.from = { camera: shownNow.camera, signs: shownNow.signs };
-    state.growth = growth;
-    state.motion = { start: performance.now(), length: STEP_MS };
   }
 
   function setRegions(regions: Record<ViewId, Rect>): void {
@@ -428,22 +334,6 @@ function place(element: HTMLElement): void {
   for (const [name, value] of Object.entries({ position: 'absolute', left: '0', top: '0' })) {
     element.style.setProperty(name, value);
   }
-}
-
-/** How far a camera travels, in widths of the region. */
-function travel(from: Camera, to: Camera, region: Rect): number {
-  const way = Math.hypot(to.x - from.x, to.y - from.y) * Math.max(from.px, to.px);
-  return way / Math.max(region.width, 1) + Math.abs(Math.log2(to.px / from.px)) / 4;
-}
-
-/** Marks made between two lists of parts, where it is a step and not a jump. */
-function growthOf(before: readonly Part[], after: readonly Part[]): Omit<Growth, 'share'> | null {
-  for (const part of after) {
-    const old = before.find((one) => one.key === part.key && one.revision === part.revision);
-    if (old === undefined || part.made <= old.made || part.made - old.made > MOST_GROWING) continue;
-    return { part: part.key, from: old.made, to: part.made };
-  }
-  return null;
 }
 
 const sameSpot = (one: Spot | null, other: Spot | null): boolean =>

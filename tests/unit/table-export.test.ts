@@ -113,5 +113,7 @@ describe('signs', () => {
     expect(Math.abs(half.angle)).toBeGreaterThan(3);
     expect(anyMoved(from, to)).toBe(true);
     expect(anyMoved(from, from)).toBe(false);
+    expect(anyMoved(from, [frame(0, 3)])).toBe(false);
+    expect(anyMoved(from, [{ ...frame(0, 3), h: 4 }])).toBe(true);
   });
 });
