@@ -12,7 +12,16 @@ import type { LessonEvent } from './machine.ts';
 import { askedPicture } from './picture.ts';
 import { mayRemember } from './progress.ts';
 import { countRight, surpluses } from './questions.ts';
-import { sayFeedback, sayLesson, sayLevel, sayMishap, sayOption, sayQuestion, sayWhy } from './say.ts';
+import {
+  sayFeedback,
+  sayItemWhere,
+  sayLesson,
+  sayLevel,
+  sayMishap,
+  sayOption,
+  sayQuestion,
+  sayWhy,
+} from './say.ts';
 
 export type SendLesson = (event: LessonEvent) => void;
 
@@ -70,7 +79,7 @@ function doing(view: LessonsView, send: SendLesson): TemplateResult {
 function head({ lesson, level, at, of, speech }: LessonsView, item: Item, send: SendLesson): TemplateResult {
   return html`<header class="lesson-head">
     <h3>${lesson === null ? '' : sayLesson(lesson, speech).title}</h3>
-    <p class="lesson-place">${at + 1} of ${of} · ${sayLevel(level)} · ${dialectName(speech.dialect)}<br />${sayStep(item.step, item.making, speech).where}</p>
+    <p class="lesson-place">${at + 1} of ${of} · ${sayLevel(level)} · ${dialectName(speech.dialect)}<br />${sayItemWhere(item, speech)}</p>
     <button type="button" class="button" @click=${() => send({ type: 'LEAVE' })}>Leave the lesson</button>
   </header>`;
 }
@@ -103,7 +112,7 @@ const facing = ({ speech }: LessonsView): TemplateResult =>
 
 /** What the step is about: the mishap, the facing sides, or simply the act. */
 function title({ question, step, making }: Item, { speech }: LessonsView): string {
-  if (question?.kind === 'gap') return sayMishap(question.mishap, speech);
+  if (question?.kind === 'gap') return sayMishap(question.mishap, making.plan, speech);
   if (question?.kind === 'faces')
     return `Back side ${question.side + 1} faces front side ${question.right[0]}.`;
   return sayStep(step, making, speech).act;
@@ -143,7 +152,7 @@ function asking(view: LessonsView, item: Item, send: SendLesson): TemplateResult
   return html`<div class="lesson-pictures">
       ${question.kind === 'gap' ? gap(item, view, false) : figure(askedPicture(item, speech, asks, answer), '')}
     </div>
-    ${question.kind === 'gap' ? html`<p class="lesson-act">${sayMishap(question.mishap, speech)}</p>` : nothing}
+    ${question.kind === 'gap' ? html`<p class="lesson-act">${sayMishap(question.mishap, item.making.plan, speech)}</p>` : nothing}
     <fieldset class="lesson-options">
       <legend class="lesson-act">${asks}</legend>
       ${question.options.map(

@@ -1,6 +1,7 @@
 /** What the lessons say: titles, questions, options, and what was right and why. */
 import type { Mishap, Plan } from '../../core/index.ts';
-import { many, ordinal } from '../words/numbers.ts';
+import { mishapStory, sayMishapPlace } from '../words/mishaps.ts';
+import { many } from '../words/numbers.ts';
 import { sayStep } from '../words/step.ts';
 import { type TermForm, type TermId, term } from '../words/terms.ts';
 import type { Speech } from '../words/words.ts';
@@ -203,23 +204,14 @@ function saySurplus(plan: Plan, mishap: Mishap): string {
   return said.length === 0 ? 'All sides meet.' : said.join(' ');
 }
 
-/** What the hand does otherwise, one sentence. */
-export function sayMishap(mishap: Mishap, speech: Speech): string {
-  const t = words(speech);
-  const round = mishap.round === 'edging' ? 'edging' : 'foundation';
-  const corner = (mishap.corner ?? 0) + 1;
-  switch (mishap.kind) {
-    case 'stitch-missed':
-      return `You ${t('miss')} the ${ordinal((mishap.place ?? 0) + 1)} stitch of side ${(mishap.side ?? 0) + 1} on the ${round}.`;
-    case 'hidden-missed':
-      return `You ${t('miss')} the hidden first stitch after corner ${corner}.`;
-    case 'closing-over-first':
-      return 'You close the foundation over the first stitch, not beside it.';
-    case 'attach-doubled':
-      return `You work the first ${t('double-crochet')} in the attach place, and close over it too.`;
-    case 'corner-moved':
-      return `You work corner ${corner} late, by ${many(mishap.count ?? 1, 'stitch', 'stitches')}. The next corner stays.`;
-    default:
-      return 'The hand does something the recipe does not ask for.';
-  }
+/** What the hand does otherwise; where it does it is `sayItemWhere`. */
+export function sayMishap(mishap: Mishap, plan: Plan, speech: Speech): string {
+  return mishapStory(mishap.kind, mishap.round ?? 'foundation', plan, speech).story;
+}
+
+/** Where an item stands: the step's place, or where its mishap happens. */
+export function sayItemWhere({ question, step, making }: Item, speech: Speech): string {
+  return question?.kind === 'gap'
+    ? sayMishapPlace(question.mishap, making.plan, speech)
+    : sayStep(step, making, speech).where;
 }

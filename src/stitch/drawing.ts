@@ -8,8 +8,9 @@ import { closed } from './frames-needle.ts';
 import { afterCorner, tallScenes } from './frames-tall.ts';
 import { picture } from './render.ts';
 import { mirror, type Scene, tweenAll } from './scene.ts';
+import * as cushion from './stage-cushion.ts';
 import * as edge from './stage-edge.ts';
-import * as whole from './stage-whole.ts';
+import { rings } from './stage-whole.ts';
 import { scenesOf, type Variant, variantOf } from './variant.ts';
 
 /** The scene after `done` moves, for this hand. */
@@ -69,7 +70,7 @@ function stageScene(step: Step, { dialect }: Speech): Scene | null {
     case 'foundation-treble':
       return step.place === 0 && step.side > 0 ? afterCorner(2) : null;
     case 'check-twist':
-      return whole.rings('flat', 'twisted');
+      return rings('flat', 'twisted');
     case 'close-tops':
     case 'close-round':
     case 'join-close':
@@ -83,15 +84,15 @@ function stageScene(step: Step, { dialect }: Speech): Scene | null {
     case 'attach':
       return edge.attaching();
     case 'cloth-centres':
-      return whole.pinned('middles');
+      return cushion.pinned('middles');
     case 'cloth-corners':
-      return whole.pinned('corners');
+      return cushion.pinned('corners');
     case 'cloth-pins':
-      return whole.pinned('all');
+      return cushion.pinned('all');
     case 'turn-strip':
-      return whole.turning();
+      return cushion.turning();
     case 'wrong-sides':
-      return whole.together('front', 'back');
+      return cushion.together('front', 'back');
     case 'join-marker':
       return edge.fourLoops('here');
     case 'join-attach':
@@ -99,15 +100,15 @@ function stageScene(step: Step, { dialect }: Speech): Scene | null {
     case 'long-loop':
       return edge.longLoop();
     case 'pad-in':
-      return whole.padding(term('cushion-pad', dialect));
+      return cushion.padding(term('cushion-pad', dialect));
     case 'pin-last':
-      return whole.lastSide();
+      return cushion.lastSide();
     case 'look-for-holes':
       return edge.hole();
     case 'ends-inside':
       return edge.weaving('join');
     case 'finished':
-      return whole.whole();
+      return cushion.whole();
     default:
       return null;
   }

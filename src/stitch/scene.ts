@@ -49,7 +49,13 @@ export type Mark =
       z: number;
       smooth?: boolean;
     }
-  | { what: 'line'; key: string; points: readonly Point[]; broken: boolean; z: number }
+  | {
+      what: 'line';
+      key: string;
+      points: readonly Point[];
+      broken: boolean;
+      z: number;
+    }
   | { what: 'pin'; key: string; tip: Point; angle: number; z: number }
   | { what: 'knot'; key: string; centre: Point; yarn: YarnName; z: number }
   | {

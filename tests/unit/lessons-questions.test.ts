@@ -136,7 +136,7 @@ describe.each(all)('%s', (_, item) => {
           sayOption(question, option, speech),
           sayFeedback(item, option, speech)?.body ?? '',
         ]),
-        question.kind === 'gap' ? sayMishap(question.mishap, speech) : '',
+        question.kind === 'gap' ? sayMishap(question.mishap, making.plan, speech) : '',
       ].join(' ');
       for (const word of wordsOnlyIn(other)) expect(said).not.toMatch(new RegExp(`\\b${word}\\b`, 'i'));
     }
