@@ -68,7 +68,7 @@ export function questionsOf(step: Step, making: Told): Question[] {
 function foundationTreble(step: Step): Question {
   if (step.target.loop === 'first-chain') return placed('first-treble', 'first-chain', step);
   const right = step.target.loop === 'base-chain' ? 'base-chain' : 'top';
-  return placed(step.place === 0 && step.side > 0 ? 'corner' : 'foundation', right, step);
+  return placed(step.place === 0 ? 'corner' : 'foundation', right, step);
 }
 
 function doubleCrochet(step: Step, making: Told): Question {

@@ -68,7 +68,8 @@ function stageScene(step: Step, { dialect }: Speech): Scene | null {
     case 'start-chains':
       return tallScenes('foundation-start').start;
     case 'foundation-treble':
-      return step.place === 0 && step.side > 0 ? afterCorner(2) : null;
+      // A leg's first treble that has a base chain to go into comes after a corner.
+      return step.place === 0 && step.target.loop === 'base-chain' ? afterCorner(2) : null;
     case 'check-twist':
       return rings('flat', 'twisted');
     case 'close-tops':

@@ -55,6 +55,15 @@ const MAKINGS: [name: string, making: Told][] = [
     'closings that add nothing, chains that count',
     square({ foundationStart: { counts: 1 }, foundationClosing: { adds: 0 }, edgingClosing: { adds: 0 } }),
   ],
+  [
+    'corners gone wrong',
+    square({}, [
+      { kind: 'corner-chains', round: 'foundation', corner: 0, count: 5 },
+      { kind: 'hidden-missed', round: 'edging', corner: 1 },
+      { kind: 'arm-missed', round: 'edging', corner: 2, end: 'before' },
+    ]),
+  ],
+  ['a corner forgotten', square({}, [{ kind: 'corner-forgotten', round: 'foundation', corner: 2 }])],
   ['a stitch missed', square({}, [{ kind: 'stitch-missed', round: 'foundation', side: 1, place: 3 }])],
 ];
 
@@ -285,7 +294,7 @@ describe('where', () => {
   });
 
   test('a step that carries out a mishap says so', () => {
-    const mishap = MAKINGS[7]?.[1] as Told;
+    const mishap = MAKINGS.at(-1)?.[1] as Told;
     const step = everyStep(mishap).find((candidate) => candidate.mishap !== undefined) as Step;
     expect(sayStep(step, mishap, speech('uk')).check).toBe(
       'The recipe does not ask for this: it is a mishap.',
