@@ -88,8 +88,8 @@ const STORIES: Record<MishapKind, Story> = {
   'corner-forgotten': () => ['A corner forgotten', 'You work straight on where a corner belongs.'],
   'corner-chains': (t) => [`Too many or too few corner ${things(t)}`, 'One corner gets another size.'],
   'arm-missed': (t) => [
-    `Half a corner ${missed(t)}`,
-    'You leave out what goes into the corner, before it or after it.',
+    `A stitch of the corner ${missed(t)}`,
+    `You leave out what goes into the corner, before its ${things(t)} or after.`,
   ],
   'hidden-missed': (t) => [
     `The hidden stitch ${missed(t)}`,
@@ -138,6 +138,12 @@ const REASONS: Record<WhyNot, string> = {
 };
 
 export const sayWhyNot = (why: WhyNot): string => REASONS[why];
+
+/** What is taken as answered on the way to a later step. */
+export function sayPassed(asks: readonly ('twist' | 'pad')[]): string {
+  const taken = asks.map((one) => (one === 'twist' ? 'the ring as untwisted' : 'the pad as in'));
+  return `This takes ${taken.join(' and ')}.`;
+}
 
 /** Where and how a mishap happens, told from 1: "Edging · back side 3 · stitch 12". */
 export function sayMishapPlace(mishap: Mishap, plan: Plan, { dialect }: Speech): string {

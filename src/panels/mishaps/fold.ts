@@ -1,7 +1,7 @@
 /** The fold in which mishaps are played with. What is in it is fetched when it is first opened. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
-import type { Chosen } from './panel.ts';
+import type { Chosen } from './chosen.ts';
 
 type Fetched = typeof import('./panel.ts');
 

@@ -5,25 +5,12 @@ import type { AppEvent, Send, Snapshot } from '../../state/snapshot.ts';
 import { mishapStory, sayWhyNot, TIMES } from '../../words/mishaps.ts';
 import { numberField } from '../number-field.ts';
 import { segmented } from '../segmented.ts';
-import {
-  type Bounds,
-  countBounds,
-  type Draft,
-  emptyDraft,
-  fitted,
-  needs,
-  placeBounds,
-  readDraft,
-} from './draft.ts';
+import { type Choose, type Chosen, withDraft } from './chosen.ts';
+import { type Bounds, countBounds, type Draft, fitted, needs, placeBounds, readDraft } from './draft.ts';
 import { kindsIn, ROUNDS, whyNot } from './kinds.ts';
-import { mishapsResult, RESULT_ID } from './result.ts';
+import { mishapsResult, RESULT_ID, wayBack } from './result.ts';
 
-/** What was pressed and typed, and the sentences told when it could not be put in. */
-export type Chosen = { draft: Draft; problems: readonly { at: string; says: string }[] };
-
-export const nothingChosen: Chosen = { draft: emptyDraft, problems: [] };
-
-export type Choose = (chosen: Chosen) => void;
+export { nothingChosen } from './chosen.ts';
 
 export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
   const draft = fitted(chosen.draft, snapshot.making.plan);
@@ -31,7 +18,7 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
   const { round } = draft.when;
   return html`<div class="mishaps">
     ${snapshot.project.mishaps.length === 0 ? html`<p>Choose what a hand can do by mistake. The walk and the drawing then show it.</p>` : nothing}
-    ${mishapsResult(snapshot, send)}
+    ${mishapsResult(snapshot, send, shown, choose)} ${wayBack(snapshot, send, shown, choose)}
     <div class="mishaps-choice">
       <h4 id="mishaps-when">${snapshot.project.mishaps.length === 0 ? 'When does it happen?' : 'Put in one more'}</h4>
       ${segmented(
@@ -39,7 +26,7 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
         round,
         ROUNDS.map((value) => ({ value, says: TIMES[value] })),
         (value: MishapRound) =>
-          choose({ draft: { ...draft, when: { ...draft.when, round: value }, kind: null }, problems: [] }),
+          choose(withDraft(shown, { when: { ...draft.when, round: value }, kind: null })),
       )}
       ${round === 'edging' && snapshot.making.plan.edgings.length > 1 ? whichEdging(shown, choose, snapshot.making.plan) : nothing}
       <ul class="mishap-kinds" aria-labelledby="mishaps-when">
@@ -49,10 +36,11 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
   </div>`;
 }
 
-function whichEdging({ draft }: Chosen, choose: Choose, { edgings }: Plan): TemplateResult {
+function whichEdging(chosen: Chosen, choose: Choose, { edgings }: Plan): TemplateResult {
+  const { draft } = chosen;
   const options = edgings.map((_, edging) => `round ${edging + 1}`);
-  return chooser('Edging round', 'mishap-edging', options, draft.when.edging, (edging) =>
-    choose({ draft: { ...draft, when: { ...draft.when, edging }, place: null, count: null }, problems: [] }),
+  return chooser('edging round', 'mishap-edging', options, draft.when.edging, (edging) =>
+    choose(withDraft(chosen, { when: { ...draft.when, edging }, place: null, count: null })),
   );
 }
 
@@ -71,7 +59,7 @@ function kindEntry(
   const id = `mishap-${kind}`;
   const press = (): void => {
     if (why !== null) return;
-    choose({ draft: { ...draft, kind: open ? null : kind, place: null, count: null }, problems: [] });
+    choose(withDraft(chosen, { kind: open ? null : kind, place: null, count: null }));
   };
   return html`<button type="button" class="mishap-kind" aria-expanded=${open ? 'true' : 'false'}
       aria-controls=${open ? id : nothing} aria-disabled=${why === null ? nothing : 'true'} @click=${press}>
@@ -85,7 +73,7 @@ function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose)
   const { draft } = chosen;
   const { plan } = snapshot.making;
   const kind = draft.kind as MishapKind;
-  const change = (part: Partial<Draft>): void => choose({ draft: { ...draft, ...part }, problems: [] });
+  const change = (part: Partial<Draft>): void => choose(withDraft(chosen, part));
   const count = countBounds(draft, plan);
   return html`
     ${needs(kind, 'side') && plan.edge.sides.length > 1 ? sideChooser(draft, plan, change) : nothing}
@@ -98,16 +86,16 @@ function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose)
 }
 
 /** Adds the mishap if core can carry it out; otherwise tells what is in the way. */
-function putIn({ project, making }: Snapshot, send: Send, { draft }: Chosen, choose: Choose): void {
-  const read = readDraft(draft, making.plan);
+function putIn({ project, making }: Snapshot, send: Send, chosen: Chosen, choose: Choose): void {
+  const read = readDraft(chosen.draft, making.plan);
   const mishaps = read.ok ? [...project.mishaps, read.mishap] : project.mishaps;
   const tried = read.ok ? work(making.plan, mishaps) : read;
   if (!tried.ok) {
-    choose({ draft, problems: tried.problems });
+    choose({ ...chosen, problems: tried.problems });
     return;
   }
   send({ type: 'CHANGE', project: { mishaps } });
-  choose({ draft: { ...draft, kind: null }, problems: [] });
+  choose(withDraft(chosen, { kind: null }));
   // The result stands above, drawn with the next frame.
   requestAnimationFrame(() =>
     requestAnimationFrame(() => {
@@ -128,14 +116,14 @@ type Change = (part: Partial<Draft>) => void;
 
 function sideChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
   const options = plan.faces.map((front, side) => `${side + 1}, faces front ${front + 1}`);
-  return chooser('Back side', 'mishap-side', options, draft.side, (side) =>
+  return chooser('back side', 'mishap-side', options, draft.side, (side) =>
     change({ side, place: null, count: null }),
   );
 }
 
 function cornerChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
   const options = plan.cornerFaces.map((_, corner) => `${corner + 1}, after side ${corner + 1}`);
-  return chooser('Back corner', 'mishap-corner', options, draft.corner, (corner) =>
+  return chooser('back corner', 'mishap-corner', options, draft.corner, (corner) =>
     change({ corner, count: null }),
   );
 }
@@ -200,24 +188,20 @@ function ways(draft: Draft, plan: Plan, change: Change): TemplateResult {
     way('Early or late', draft.late ? 'late' : 'early', { early: soon, late }, (value) =>
       change({ late: value === 'late', count: null }),
     );
+  const ends = { before: 'before the corner', after: 'after the corner' };
+  const thens = { 'from-corner': 'from the corner', 'from-total': 'from the total' };
   return html`
     ${kind === 'corner-moved' ? early('early', 'late') : nothing}
     ${kind === 'join-offset' ? early('too soon', 'too far on') : nothing}
     ${
       needs(kind, 'end') && arm[0] > 0 && arm[1] > 0
-        ? way('Before or after the corner', draft.end, { before: 'before it', after: 'after it' }, (end) =>
-            change({ end }),
-          )
+        ? way('Before or after', draft.end, ends, (end) => change({ end }))
         : nothing
     }
     ${
       needs(kind, 'then')
-        ? way(
-            'Then count the next side',
-            draft.then,
-            { 'from-corner': 'from the corner', 'from-total': 'from the total' },
-            (then) => change({ then }),
-          )
+        ? html`<p class="mishap-ask">You count the next side</p>
+            ${way('You count the next side', draft.then, thens, (then) => change({ then }))}`
         : nothing
     }`;
 }
@@ -229,5 +213,5 @@ function way<Value extends string>(
   choose: (value: Value) => void,
 ): TemplateResult {
   const options = (Object.entries(words) as [Value, string][]).map(([value, says]) => ({ value, says }));
-  return html`<div class="mishap-way"><span>${name}</span>${segmented(name, chosen, options, choose)}</div>`;
+  return segmented(name, chosen, options, choose);
 }

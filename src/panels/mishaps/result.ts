@@ -1,25 +1,31 @@
 /** What went in, what comes of it, and the ways to see it or take it out again. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Gap, Mishap } from '../../../core/index.ts';
+import type { Mishap } from '../../../core/index.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
-import { mishapStory, sayMishapPlace } from '../../words/mishaps.ts';
+import { mishapStory, sayMishapPlace, sayPassed } from '../../words/mishaps.ts';
 import { many } from '../../words/numbers.ts';
-import { sayVerdict } from '../../words/verdict.ts';
+import { sayReason, sayVerdict } from '../../words/verdict.ts';
 import { icon } from '../icons.ts';
-import { stepWhere } from './where.ts';
+import type { Choose, Chosen } from './chosen.ts';
+import { questionsBefore, stepWhere } from './where.ts';
 
 export const RESULT_ID = 'mishaps-result';
 
-/** So many gaps are told one by one; the rest are counted. */
-const MOST_TOLD = 5;
+/** So many causes are told one by one; the rest are counted. */
+const MOST_TOLD = 6;
 
-export function mishapsResult(snapshot: Snapshot, send: Send): TemplateResult | typeof nothing {
+export function mishapsResult(
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult | typeof nothing {
   const { mishaps } = snapshot.project;
   if (mishaps.length === 0) return nothing;
   return html`<section class="mishaps-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="mishaps-in">
     <h4 id="mishaps-in">${mishaps.length === 1 ? '1 mishap is in' : `${mishaps.length} mishaps are in`}</h4>
-    <ul class="mishaps-list">${mishaps.map((mishap, index) => entry(snapshot, send, mishap, index))}</ul>
     ${outcome(snapshot)}
+    <ul class="mishaps-list">${mishaps.map((mishap, index) => entry(snapshot, send, chosen, choose, mishap, index))}</ul>
     ${
       mishaps.length > 1
         ? html`<button type="button" class="button" @click=${() => put(send, [])}>Take all out</button>`
@@ -28,14 +34,47 @@ export function mishapsResult(snapshot: Snapshot, send: Send): TemplateResult | 
   </section>`;
 }
 
+/** The way back to where the work stood before a mishap was looked at. */
+export function wayBack(
+  { place }: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult | typeof nothing {
+  const { from } = chosen;
+  if (from === null || from === place) return nothing;
+  const back = (): void => {
+    send({ type: 'JUMP', to: from });
+    choose({ ...chosen, from: null });
+  };
+  return html`<button type="button" class="button way-back" @click=${back}><span aria-hidden="true">‹</span> Back to your step ${from + 1}</button>`;
+}
+
 const put = (send: Send, mishaps: readonly Mishap[]): void => send({ type: 'CHANGE', project: { mishaps } });
 
-function entry(snapshot: Snapshot, send: Send, mishap: Mishap, index: number): TemplateResult {
-  const { making, settings, project } = snapshot;
+function entry(
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+  mishap: Mishap,
+  index: number,
+): TemplateResult {
+  const { making, settings, project, place } = snapshot;
   const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
   // While a number cannot be read the making is the last good one, and may not hold this mishap.
   const to = making.mishaps[index] === mishap ? stepWhere(making, index) : -1;
+  const passed = questionsBefore(snapshot, to);
   const without = project.mishaps.filter((_, other) => other !== index);
+  const go = (): void => {
+    choose({ ...chosen, from: chosen.from ?? place });
+    for (const { at, asks } of passed) {
+      send({ type: 'JUMP', to: at });
+      send({ type: 'ANSWER', asks });
+    }
+    send({ type: 'JUMP', to });
+    showStage();
+  };
   return html`<li class="mishap-in">
     <div class="mishap-in-words">
       <p><b>${title}</b></p>
@@ -43,51 +82,36 @@ function entry(snapshot: Snapshot, send: Send, mishap: Mishap, index: number): T
     </div>
     <button type="button" class="icon-button" aria-label="Take it out: ${title}" title="Take it out"
       @click=${() => put(send, without)}>${icon('close')}</button>
-    ${
-      to < 0
-        ? nothing
-        : html`<button type="button" class="button go-there" aria-label="Go to where it happens: ${title}"
-            @click=${() => goTo(send, to)}>Go to where it happens <span aria-hidden="true">›</span></button>`
-    }
+    ${to < 0 ? nothing : goThere(title, to === place, go)}
+    ${passed.length > 0 && to >= 0 ? html`<p class="muted on-the-way">${sayPassed(passed.map(({ asks }) => asks))}</p>` : nothing}
   </li>`;
 }
 
-function goTo(send: Send, to: number): void {
-  send({ type: 'JUMP', to });
+function goThere(title: string, isThere: boolean, go: () => void): TemplateResult {
+  if (isThere) return html`<p class="here-it-is">The walk stands here.</p>`;
+  return html`<button type="button" class="button go-there" aria-label="Go to where it happens: ${title}"
+    @click=${go}>Go to where it happens <span aria-hidden="true">›</span></button>`;
+}
+
+/** In one column the drawing stands above: it is brought into view, and the way on with it. */
+function showStage(): void {
   const stage = document.querySelector('.stage');
-  // In one column the drawing stands above: it is brought into view, and the way on with it.
   if (!stage || stage.getBoundingClientRect().top >= 0) return;
   stage.scrollIntoView({ block: 'start' });
   stage.querySelector<HTMLElement>('.next')?.focus({ preventScroll: true });
 }
 
-function outcome(snapshot: Snapshot): TemplateResult {
-  const { making, settings, problems } = snapshot;
+function outcome({ making, settings, problems }: Snapshot): TemplateResult {
   const own = problems.filter(({ at }) => at.startsWith('mishaps'));
   if (own.length > 0)
     return html`<div class="mishaps-outcome">${own.map(({ says }) => html`<p class="problem-line">${says}.</p>`)}</div>`;
-  const said = sayVerdict(making, settings);
-  return html`<div class="mishaps-outcome outcome-${said.kind}">
-    <p><b>${said.head}</b> ${said.body}</p>
-    ${said.kind === 'meets' ? html`<p>Here it does no harm.</p>` : nothing}
-    ${gaps(making.pairing.gaps, making.plan.edge.corners.length === 0)}
+  const { kind, head } = sayVerdict(making, settings);
+  const { reasons } = making.pairing.verdict;
+  const told = reasons.slice(0, MOST_TOLD);
+  const sides = making.edge.sides.length;
+  return html`<div class="mishaps-outcome outcome-${kind}">
+    <p><b>${head}</b>${kind === 'meets' ? ' Here it does no harm.' : nothing}</p>
+    ${told.map((reason) => html`<p>${sayReason(reason, making.pairing, sides, settings)}</p>`)}
+    ${reasons.length > told.length ? html`<p class="muted">${many(reasons.length - told.length, 'more cause')}.</p>` : nothing}
   </div>`;
-}
-
-function gaps(all: readonly Gap[], round: boolean): TemplateResult | typeof nothing {
-  if (all.length === 0) return nothing;
-  const told = all.slice(0, MOST_TOLD);
-  return html`<ul class="mishaps-gaps">
-    ${told.map((gap) => html`<li><span class="gap-mark" aria-hidden="true"></span>${sayGap(gap, round)}</li>`)}
-    ${all.length > told.length ? html`<li class="muted">and ${many(all.length - told.length, 'more gap')}</li>` : nothing}
-  </ul>`;
-}
-
-/** "Back side 3 lacks 1 stitch, after stitch 54". */
-function sayGap({ short, frontSide, backSide, after, count }: Gap, round: boolean): string {
-  const side = short === 'front' ? frontSide : backSide;
-  const piece = short === 'front' ? 'Front' : 'Back';
-  const where = round ? `The ${short}` : `${piece} side ${side + 1}`;
-  const place = after === 0 ? 'at its first stitch' : `after stitch ${after}`;
-  return `${where} lacks ${many(count, 'stitch', 'stitches')}, ${place}`;
 }

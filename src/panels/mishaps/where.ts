@@ -1,6 +1,24 @@
 /** The step of the making at which a mishap happens. */
 import type { Mishap, MishapKind, Round, Step, StepKind } from '../../../core/index.ts';
-import type { Making } from '../../state/snapshot.ts';
+import type { Making, Snapshot } from '../../state/snapshot.ts';
+
+type Asks = NonNullable<Step['asks']>;
+
+/** The questions of the making, in their order, and the step at which each is asked. */
+const QUESTIONS: readonly { asks: Asks; kind: StepKind }[] = [
+  { asks: 'twist', kind: 'check-twist' },
+  { asks: 'pad', kind: 'pad-in' },
+];
+
+/** Questions not answered yet that stand between the place of the work and step `to`. */
+export function questionsBefore(
+  { making, place, answered }: Pick<Snapshot, 'making' | 'place' | 'answered'>,
+  to: number,
+): { asks: Asks; at: number }[] {
+  return QUESTIONS.filter(({ asks }) => !answered.includes(asks))
+    .map(({ asks, kind }) => ({ asks, at: stepOfKind(making, kind) }))
+    .filter(({ at }) => at >= place && at < to);
+}
 
 type Walked = Pick<Making, 'steps' | 'worked' | 'mishaps' | 'pairing' | 'plan'>;
 
@@ -52,17 +70,14 @@ function stepOfKind({ steps }: Walked, kind: StepKind, edging = 0): number {
   return -1;
 }
 
-/** Where the join goes past a place of the back's corner: the pair beside the place left alone. */
+/** Where the join goes past a place of the back's corner: the last pair joined before it. */
 function stepOfSkip({ steps, worked, pairing, plan }: Walked, { corner = 0 }: Mishap): number {
   const back = worked.edgings.at(-1) ?? worked.foundation;
   const from = back.turns[corner] ?? 0;
-  const size = plan.edgings.at(-1)?.corners[corner]?.size ?? 1;
-  const alone = pairing.runs.find(
-    ({ kind, back: node }) => kind === 'back-alone' && node >= from && node < from + size,
-  );
-  const beside = alone ? steps.stepOf('join', alone.front) : -1;
-  if (beside >= 0) return beside;
-  const frontCorner = plan.cornerFaces[corner] ?? corner;
-  const met = steps.stretches.find((one) => one.stage === 'join' && one.corner === frontCorner);
-  return met?.from ?? -1;
+  const to = from + (plan.edgings.at(-1)?.corners[corner]?.size ?? 1);
+  const { runs } = pairing;
+  const passed = runs.findIndex(({ kind, back: node }) => kind === 'back-alone' && node >= from && node < to);
+  const before = runs.slice(0, Math.max(0, passed)).findLast(({ kind }) => kind === 'joined');
+  if (before) return steps.stepOf('join', (before.front + before.count - 1) % plan.edge.total);
+  return steps.stretches.find(({ stage }) => stage === 'join')?.from ?? -1;
 }

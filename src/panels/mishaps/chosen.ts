@@ -1,0 +1,21 @@
+/** What was pressed and typed in the fold so far. No part of the project: it is gone with the page. */
+import { type Draft, emptyDraft } from './draft.ts';
+
+export type Chosen = {
+  draft: Draft;
+  /** What was in the way when it was last to be put in; `at` names a field of the draft. */
+  problems: readonly { at: string; says: string }[];
+  /** Where the work stood before a mishap was looked at. */
+  from: number | null;
+};
+
+export const nothingChosen: Chosen = { draft: emptyDraft, problems: [], from: null };
+
+export type Choose = (chosen: Chosen) => void;
+
+/** Another choice; what was in the way of the last one is forgotten. */
+export const withDraft = (chosen: Chosen, part: Partial<Draft>): Chosen => ({
+  ...chosen,
+  draft: { ...chosen.draft, ...part },
+  problems: [],
+});
