@@ -6,7 +6,7 @@
  */
 import { actsSection, bareStep, markerAhead, type Section } from './sections.ts';
 import type { PairRun, Plan, Stage, Step, StepKind } from './types.ts';
-import { lastNotAbove, mod, sum } from './whole.ts';
+import { isWhole, lastNotAbove, mod, sum } from './whole.ts';
 
 type Seam = {
   plan: Plan;
@@ -17,12 +17,14 @@ type Seam = {
   /** Positions of the back's last round. */
   backTotal: number;
   /** Join index of the first front position of every side and corner, ascending, with what it is. */
+  partStarts: number[];
   parts: { at: number; side: number; corner: number; from: number; of: number }[];
 };
 
 export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number): Section[] {
   const seam = seamOf(plan, allRuns, Math.max(1, backTotal));
   const breakAt = padPair(seam);
+  const beforePad = Math.max(0, breakAt - 1);
   const first = seam.runs[0];
   const lastHoleOpen = allRuns[0]?.kind === 'open';
   const act = (stage: Stage, kind: StepKind, given: Partial<Step> = {}): Step =>
@@ -44,9 +46,9 @@ export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number):
     ]),
     slipStitches(seam, 1, Math.max(1, breakAt), rest + 1),
     actsSection('join', 0, [
-      act('join', 'long-loop', { done: breakAt - 1 }),
-      act('join', 'pad-in', { done: breakAt - 1, asks: 'pad' }),
-      act('join', 'pin-last', { done: breakAt - 1 }),
+      act('join', 'long-loop', { done: beforePad }),
+      act('join', 'pad-in', { done: beforePad, asks: 'pad' }),
+      act('join', 'pin-last', { done: beforePad }),
     ]),
     slipStitches(seam, Math.max(1, breakAt), rest + 1, rest + 1),
     actsSection('join', 0, [
@@ -68,7 +70,8 @@ function seamOf(plan: Plan, allRuns: PairRun[], backTotal: number): Seam {
     before.push(pairs);
     pairs += run.count;
   }
-  return { plan, runs, before, pairs, backTotal, parts: frontParts(plan) };
+  const parts = frontParts(plan);
+  return { plan, runs, before, pairs, backTotal, parts, partStarts: parts.map(({ at }) => at) };
 }
 
 function frontParts(plan: Plan): Seam['parts'] {
@@ -85,8 +88,7 @@ function frontParts(plan: Plan): Seam['parts'] {
 }
 
 function partOf(seam: Seam, front: number): { side: number; corner: number; place: number; of: number } {
-  const starts = seam.parts.map((part) => part.at);
-  const part = seam.parts[Math.max(0, lastNotAbove(starts, front))] as Seam['parts'][number];
+  const part = seam.parts[Math.max(0, lastNotAbove(seam.partStarts, front))] as Seam['parts'][number];
   return { side: part.side, corner: part.corner, place: front - part.from, of: part.of };
 }
 
@@ -109,6 +111,15 @@ function padPair(seam: Seam): number {
   return Math.min(seam.pairs, joined);
 }
 
+/** Whether the join comes to a corner after a front position: behind the start of its own side it comes to its end. */
+function endsInCorner(seam: Seam, front: number): boolean {
+  const start = seam.runs[0]?.front ?? 0;
+  const { side, corner } = partOf(seam, front);
+  const begun = partOf(seam, start);
+  const isBehindStart = begun.corner < 0 && side === begun.side && corner < 0 && front < start;
+  return seam.plan.edge.corners.length > 0 && !isBehindStart;
+}
+
 const targetOf = (node: number, backNode: number): Step['target'] => ({
   on: 'front',
   edging: 0,
@@ -116,6 +127,15 @@ const targetOf = (node: number, backNode: number): Step['target'] => ({
   backNode,
   loop: 'inner-loops',
 });
+
+/** The pair that joins a front position, or -1. */
+function pairOf(seam: Seam, front: number): number {
+  const { total } = seam.plan.edge;
+  if (!isWhole(front, 0, total - 1)) return -1;
+  const which = seam.runs.findIndex((run) => mod(front - run.front, total) < run.count);
+  const run = seam.runs[which];
+  return run ? (seam.before[which] as number) + mod(front - run.front, total) : -1;
+}
 
 /** Pairs from…to-1 of the join, one slip stitch each; pair 0 is the attach place and comes at the very end. */
 function slipStitches(seam: Seam, from: number, to: number, end: number): Section {
@@ -132,11 +152,16 @@ function slipStitches(seam: Seam, from: number, to: number, end: number): Sectio
     stage: 'join',
     edging: 0,
     stretches: length > 0 ? joinStretches(seam, from, from + length, pairAt) : [],
+    find: (node) => {
+      const pair = pairOf(seam, node);
+      return isWhole(pair, from, from + length - 1) ? pair - from : -1;
+    },
     at: (offset) => {
       const { front, back } = pairAt(from + offset);
       const backNode = mod(back, seam.backTotal);
       const part = partOf(seam, front);
-      const ahead = part.corner < 0 ? markerAhead(part.place, part.of, seam.plan.choices.markerEvery) : {};
+      const every = seam.plan.choices.markerEvery;
+      const ahead = part.corner < 0 ? markerAhead(part.place, part.of, every, endsInCorner(seam, front)) : {};
       return bareStep('join', 'slip-stitch', {
         ...part,
         node: front,

@@ -105,10 +105,19 @@ export function viewOfFoundation(plan: Plan): RoundView {
   return { length, turns, sizes, worked, kindAt, intoAt };
 }
 
+const cornersOf = (view: RoundView): { corner: number; from: number; size: number }[] =>
+  view.turns.map((from, corner) => ({ corner, from, size: view.sizes[corner] as number }));
+
+/** Where the yarn of the next round is attached on this one; in its last corner if side 0 has no stitch. */
+export function attachedOn(view: RoundView): number {
+  const place = attachPlace(view, cornersOf(view));
+  return place < 0 ? view.length - 1 : place;
+}
+
 export function viewOfEdging(plan: Plan, edging: number, below: RoundView): RoundView {
   const asked = plan.edgings[edging] as Plan['edgings'][number];
   const adds = plan.choices.edgingClosing.adds;
-  const corners = below.turns.map((from, corner) => ({ corner, from, size: below.sizes[corner] as number }));
+  const corners = cornersOf(below);
   const attach = attachPlace(below, corners);
   const attached = adds === 0 ? 1 : 0;
   const { from } = placesBetween(below, corners);

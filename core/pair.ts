@@ -7,12 +7,12 @@
  */
 import { alignCorners, begunWhereItFits } from './corners.ts';
 import { checkEdge } from './edge.ts';
-import { looksLikeRound } from './graph.ts';
+import { readRound } from './graph.ts';
 import { type Meeting, meet } from './meeting.ts';
 import { done, fail, fieldsOf, limits, listOf, own } from './problems.ts';
 import { cornerToCorner, leaveFirstOpen, startSeam, stitchByStitch } from './seam.ts';
-import { clashesOf, pinnedSides, sidesOf } from './side-meetings.ts';
-import type { Edge, JoinMade, Manner, Pairing, Problem, Result, Round } from './types.ts';
+import { clashesOf, sidesMet } from './side-meetings.ts';
+import type { Edge, JoinMade, Manner, Pairing, Problem, Result } from './types.ts';
 import { betterTurnOf, judge } from './verdict.ts';
 import { isWhole, sum } from './whole.ts';
 
@@ -26,11 +26,12 @@ export type PairOptions = { start: JoinMade; manner: Manner; easing?: 'end' | 's
  */
 export function pair(front: unknown, back: unknown, options: unknown): Result<Pairing> {
   const problems: Problem[] = [];
-  const frontRound = looksLikeRound(front) ? front : readFront(front, problems);
-  if (!looksLikeRound(back)) problems.push({ at: 'back', code: 'back', says: 'Work the back first' });
+  const frontRound = readRound(front) ?? readFront(front, problems);
+  const backRound = readRound(back);
+  if (!backRound) problems.push({ at: 'back', code: 'back', says: 'Work the back first' });
   const read = readOptions(options, problems);
-  if (problems.length > 0 || !frontRound || !read) return fail(problems);
-  const met = meet(frontRound, back as Round, read.start, problems);
+  if (problems.length > 0 || !frontRound || !backRound) return fail(problems);
+  const met = meet(frontRound, backRound, read.start, problems);
   return met ? done(pairMeeting(met, read)) : fail(problems);
 }
 
@@ -41,13 +42,11 @@ function readFront(front: unknown, problems: Problem[]): Edge | null {
   return null;
 }
 
-function readOptions(options: unknown, problems: Problem[]): PairOptions | null {
+function readOptions(options: unknown, problems: Problem[]): PairOptions {
   const fields = fieldsOf(options) ?? {};
-  const manner = own(fields, 'manner') ?? 'corner-to-corner';
+  const manner = readManner(own(fields, 'manner'), problems);
   const easing = own(fields, 'easing') ?? 'end';
   const start = fieldsOf(own(fields, 'start')) ?? {};
-  if (manner !== 'stitch-by-stitch' && manner !== 'corner-to-corner')
-    problems.push({ at: 'manner', code: 'manner', says: 'Choose stitch by stitch, or corner to corner' });
   if (easing !== 'end' && easing !== 'spread')
     problems.push({ at: 'easing', code: 'easing', says: 'Choose the end of the side, or spread along it' });
   const most = limits.stitches * limits.sides * 2;
@@ -62,7 +61,7 @@ function readOptions(options: unknown, problems: Problem[]): PairOptions | null 
     return standard;
   };
   return {
-    manner: manner as Manner,
+    manner,
     easing: easing as 'end' | 'spread',
     start: {
       side: whole('side', 0, 0),
@@ -73,6 +72,14 @@ function readOptions(options: unknown, problems: Problem[]): PairOptions | null 
       lastHoleOpen: own(start, 'lastHoleOpen') === true,
     },
   };
+}
+
+/** How the two rounds are laid together; corner to corner where nothing is said. */
+export function readManner(value: unknown, problems: Problem[]): Manner {
+  if (value === 'stitch-by-stitch' || value === 'corner-to-corner') return value;
+  if (value !== undefined)
+    problems.push({ at: 'manner', code: 'manner', says: 'Choose stitch by stitch, or corner to corner' });
+  return 'corner-to-corner';
 }
 
 /** Back corners of which a position is passed over; each counts once. */
@@ -96,7 +103,7 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
   if (meeting.start.lastHoleOpen) leaveFirstOpen(seam);
   const { front, back } = meeting;
   const sameCorners = front.sizes.length === back.sizes.length;
-  const sides = sameCorners ? sidesOf(meeting) : pinnedSides(meeting, aligned);
+  const sides = sidesMet(meeting, aligned);
   const betterTurn = betterTurnOf(meeting);
   const clashes =
     options.manner === 'stitch-by-stitch' ? clashesOf(meeting, sameCorners ? null : aligned) : [];

@@ -1,8 +1,8 @@
 /** Steps along the front edge, the foundation and the edging rounds, and of closing them. */
-import { placeOf, type RoundsSeen, type RoundView } from './layout.ts';
+import { attachedOn, placeOf, type RoundsSeen, type RoundView } from './layout.ts';
 import { actsSection, bareStep, markerAhead, nowhere, type Section } from './sections.ts';
 import { NodeKind, type Plan, type Stage, type Step, type StepKind, type StepTarget } from './types.ts';
-import { lastNotAbove } from './whole.ts';
+import { isWhole, lastNotAbove } from './whole.ts';
 
 /** The front is there already: the maker counts along it, from the first stitch of side 1. */
 export function frontSection(plan: Plan): Section {
@@ -26,11 +26,13 @@ export function frontSection(plan: Plan): Section {
     stage: 'front',
     edging: 0,
     stretches: parts.map(({ side, corner }, i) => ({ offset: starts[i] as number, side, corner })),
+    find: (node) => (isWhole(node, 0, edge.total - 1) ? node : -1),
     at: (node) => {
       const which = lastNotAbove(starts, node);
       const { side, corner, count } = parts[which] as (typeof parts)[number];
       const place = node - (starts[which] as number);
-      const counted = corner < 0 ? markerAhead(place, count, choices.markerEvery) : {};
+      const counted =
+        corner < 0 ? markerAhead(place, count, choices.markerEvery, edge.corners.length > 0) : {};
       return bareStep('front', corner < 0 ? 'count-stitch' : 'count-corner', {
         side,
         corner,
@@ -57,10 +59,28 @@ export function roundSections(
   edging: number,
 ): Section[] {
   const view = name === 'foundation' ? seen.foundation : (seen.edgings[edging] as RoundView);
-  return [beginning(plan, name, edging, view), stitches(plan, seen, name, edging, view)];
+  return [beginning(plan, seen, name, edging, view), stitches(plan, seen, name, edging, view)];
 }
 
-function beginning(plan: Plan, name: 'foundation' | 'edging', edging: number, view: RoundView): Section {
+/** The round an edging is worked on. */
+const roundBelow = (seen: RoundsSeen, edging: number): RoundView =>
+  edging === 0 ? seen.foundation : (seen.edgings[edging - 1] as RoundView);
+
+/** The attach place: a stitch of the round below, through its back loop. */
+const attachTarget = (seen: RoundsSeen, edging: number, loop: StepTarget['loop']): StepTarget => ({
+  on: edging === 0 ? 'foundation' : 'edging',
+  edging: Math.max(0, edging - 1),
+  node: attachedOn(roundBelow(seen, edging)),
+  loop,
+});
+
+function beginning(
+  plan: Plan,
+  seen: RoundsSeen,
+  name: 'foundation' | 'edging',
+  edging: number,
+  view: RoundView,
+): Section {
   const ofRound = view.length;
   const counts = plan.choices.foundationStart.counts;
   if (name === 'foundation')
@@ -74,9 +94,7 @@ function beginning(plan: Plan, name: 'foundation' | 'edging', edging: number, vi
         node: counts === 1 ? 0 : -1,
       }),
     ]);
-  const attach = view.intoAt(view.length - 1);
-  const on = edging === 0 ? 'foundation' : 'edging';
-  const target: StepTarget = { on, edging: Math.max(0, edging - 1), node: attach, loop: 'back-loop' };
+  const target = attachTarget(seen, edging, 'back-loop');
   return actsSection('edging', edging, [
     bareStep('edging', 'right-side', { edging, loopsBefore: 0, loopsAfter: 0, ofRound }),
     bareStep('edging', 'attach', { edging, side: 0, yarn: 'edging', loopsBefore: 0, target, ofRound }),
@@ -93,19 +111,24 @@ function stitches(
 ): Section {
   // Starting chains that count as the first stitch have their step already.
   const first = name === 'foundation' && plan.choices.foundationStart.counts === 1 ? 1 : 0;
-  const below = edging === 0 ? seen.foundation : (seen.edgings[edging - 1] as RoundView);
+  const below = roundBelow(seen, edging);
   return {
     length: view.worked - first,
     stage: name,
     edging,
     stretches: legStretches(view, first),
+    find: (node) => (isWhole(node, first, view.worked - 1) ? node - first : -1),
     at: (offset) => {
       const node = offset + first;
       const step = stitchStep(plan, view, name, edging, node, below);
-      const mishap = seen.marks.get(`${name} ${edging} ${node}`);
-      return mishap === undefined ? step : { ...step, mishap };
+      return { ...step, ...mishapAt(seen, name, edging, node) };
     },
   };
+}
+
+function mishapAt(seen: RoundsSeen, name: string, edging: number, node: number): { mishap?: number } {
+  const mishap = seen.marks.get(`${name} ${edging} ${node}`);
+  return mishap === undefined ? {} : { mishap };
 }
 
 function legStretches(view: RoundView, first: number): Section['stretches'] {
@@ -140,7 +163,8 @@ function stitchStep(
 ): Step {
   const { side, corner, place, of } = placeOf(view, node);
   const kind = kindOfStep(name, view.kindAt(node));
-  const ahead = corner < 0 ? markerAhead(place, of, plan.choices.markerEvery) : {};
+  const endsInCorner = node < (view.turns.at(-1) ?? 0);
+  const ahead = corner < 0 ? markerAhead(place, of, plan.choices.markerEvery, endsInCorner) : {};
   return bareStep(name, kind, {
     edging,
     side,
@@ -177,19 +201,19 @@ export function closingSections(seen: RoundsSeen, name: 'foundation' | 'edging',
   const stage: Stage = name === 'foundation' ? 'foundation-closing' : 'edging-closing';
   const adds = view.length - view.worked;
   const common = { edging, ofRound: view.length, done: view.worked, side: 0 };
-  const on = name === 'foundation' || edging === 0 ? ('foundation' as const) : ('edging' as const);
+  // A stitch of the closing's own covers the attach place; without one the closing lies over the round's first stitch.
+  const target: StepTarget =
+    name === 'edging' && adds === 1
+      ? attachTarget(seen, edging, 'both-loops')
+      : { on: name, edging, node: 0, loop: 'both-loops' };
   const closing = {
     ...common,
     yarn: name,
     loopsAfter: 0,
     done: view.length,
     node: adds === 1 ? view.length - 1 : -1,
-    target: {
-      on,
-      edging: Math.max(0, edging - 1),
-      node: view.intoAt(view.length - 1),
-      loop: 'both-loops' as const,
-    },
+    target,
+    ...mishapAt(seen, name, edging, view.worked),
   };
   const after = { ...common, done: view.length, loopsBefore: 0, loopsAfter: 0, yarn: name };
   if (name === 'edging')

@@ -9,6 +9,8 @@ export type Section = {
   edging: number;
   /** The step at an offset within the section; its `index` is filled in by `steps`. */
   at(offset: number): Step;
+  /** The offset of the step that makes a node (in the join: joins a front position), or -1. */
+  find(node: number): number;
   /** Offsets at which a side or corner begins. */
   stretches: { offset: number; side: number; corner: number }[];
 };
@@ -52,16 +54,22 @@ export function actsSection(stage: Stage, edging: number, steps: Step[]): Sectio
     stage,
     edging,
     at: (offset) => steps[offset] as Step,
+    find: (node) => steps.findIndex((act) => act.node >= 0 && act.node === node),
     stretches: [{ offset: 0, side: -1, corner: -1 }],
   };
 }
 
-/** Where markers fall along a leg: after every `every` stitches of it. */
+/** Where markers fall along a leg, after every `every` stitches of it, and how far the corner at its end is, if there is one. */
 export function markerAhead(
   place: number,
   of: number,
   every: number,
+  endsInCorner: boolean,
 ): { toMarker: number; toCorner: number; marker: boolean } {
   const ahead = every - 1 - (place % every);
-  return { toMarker: place + ahead < of ? ahead : -1, toCorner: of - 1 - place, marker: ahead === 0 };
+  return {
+    toMarker: place + ahead < of ? ahead : -1,
+    toCorner: endsInCorner ? of - 1 - place : -1,
+    marker: ahead === 0,
+  };
 }

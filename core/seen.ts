@@ -7,11 +7,11 @@
  */
 
 import { readMishaps, settle } from './mishap.ts';
+import { looksLikePlan } from './plan-again.ts';
 import { limits } from './problems.ts';
 import { type Tally, tallyWith } from './tally.ts';
 import type { Mishap, Plan, Seen } from './types.ts';
 import { isWhole, sum } from './whole.ts';
-import { looksLikePlan } from './work.ts';
 
 type Counted = { sides: readonly unknown[]; corners?: readonly unknown[] | undefined };
 

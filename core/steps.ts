@@ -7,13 +7,14 @@
 import { joinSections } from './join-steps.ts';
 import { type RoundsSeen, type RoundView, viewOfEdging, viewOfFoundation, viewOfRound } from './layout.ts';
 import { readMishaps } from './mishap.ts';
-import { pair } from './pair.ts';
+import { pair, readManner } from './pair.ts';
+import { noPlan, readPlan } from './plan-again.ts';
 import { done, fail, fieldsOf, own } from './problems.ts';
 import { closingSections, clothSection, frontSection, roundSections } from './round-steps.ts';
 import { actsSection, bareStep, type Section } from './sections.ts';
-import type { Manner, PairRun, Plan, Result, RoundName, Step, Steps, Worked } from './types.ts';
+import type { Manner, PairRun, Plan, Result, RoundName, Stage, Step, Steps, Worked } from './types.ts';
 import { lastNotAbove } from './whole.ts';
-import { looksLikePlan, workWith } from './work.ts';
+import { workWith } from './work.ts';
 
 /**
  * The making of a plan, carrying out mishaps if any. `options.manner` says how the join pairs (default corner to
@@ -21,16 +22,16 @@ import { looksLikePlan, workWith } from './work.ts';
  * Problems are at `plan`, `mishaps[i]…`.
  */
 export function steps(plan: unknown, mishaps?: unknown, options?: unknown): Result<Steps> {
-  if (!looksLikePlan(plan)) return fail([{ at: 'plan', code: 'plan', says: 'Plan the back first' }]);
-  const read = readMishaps(mishaps, plan);
-  if (!read.ok) return read;
-  const manner = (own(fieldsOf(options) ?? {}, 'manner') ?? 'corner-to-corner') as Manner;
-  const worked = read.value.length > 0 ? workWith(plan, read.value) : null;
-  const seen = worked ? seenWorked(worked) : seenPlanned(plan);
-  const runs = worked ? runsOf(plan, worked, manner) : plannedRuns(plan, seen);
-  if (!runs)
-    return fail([{ at: 'manner', code: 'manner', says: 'Choose stitch by stitch, or corner to corner' }]);
-  return done(stepsOf(sectionsOf(plan, seen, runs)));
+  const planned = readPlan(plan);
+  if (!planned) return fail([noPlan]);
+  const read = readMishaps(mishaps, planned);
+  const problems = read.ok ? [] : read.problems;
+  const manner = readManner(own(fieldsOf(options) ?? {}, 'manner'), problems);
+  if (!read.ok || problems.length > 0) return fail(problems);
+  const worked = read.value.length > 0 ? workWith(planned, read.value) : null;
+  const seen = worked ? seenWorked(worked) : seenPlanned(planned);
+  const runs = worked ? runsOf(planned, worked, manner) : plannedRuns(planned, seen);
+  return done(stepsOf(sectionsOf(planned, seen, runs)));
 }
 
 function seenPlanned(plan: Plan): RoundsSeen {
@@ -49,11 +50,10 @@ function seenWorked(worked: Worked): RoundsSeen {
   return { foundation: viewOfRound(worked.foundation), edgings: worked.edgings.map(viewOfRound), marks };
 }
 
-function runsOf(plan: Plan, worked: Worked, manner: Manner): PairRun[] | null {
+function runsOf(plan: Plan, worked: Worked, manner: Manner): PairRun[] {
   const paired = pair(plan.edge, worked.edgings.at(-1), { start: worked.join, manner });
-  if (paired.ok) return paired.value.runs;
-  // A back of which nothing is left has nothing to join; any other failure is the manner's.
-  return paired.problems.some((problem) => problem.code === 'back-empty') ? [] : null;
+  // A back of which nothing is left has nothing to join.
+  return paired.ok ? paired.value.runs : [];
 }
 
 /** Everything meets: one run from the join's start around. */
@@ -110,7 +110,8 @@ function stepsOf(sections: Section[]): Steps {
     length += section.length;
   }
   const at = (index: number): Step => {
-    const inside = Number.isFinite(index) ? Math.min(Math.max(0, Math.trunc(index)), length - 1) : 0;
+    const whole = typeof index === 'number' && !Number.isNaN(index) ? Math.trunc(index) : 0;
+    const inside = Math.min(Math.max(0, whole), length - 1);
     const which = lastNotAbove(starts, inside);
     return { ...(sections[which] as Section).at(inside - (starts[which] as number)), index: inside };
   };
@@ -127,67 +128,31 @@ function stepsOf(sections: Section[]): Steps {
     length,
     at,
     stretches,
-    stepOf: (round, node, edging = 0) => findStep(sections, starts, at, round, node, edging),
+    stepOf: (round, node, edging = 0) => findStep(sections, starts, round, node, edging),
   };
 }
 
-/** Sections that make nodes have them ascending, but for the join, whose front nodes go around the ring. */
+/** The stages in which nodes of a round are made. */
+const stagesOf: ReadonlyMap<RoundName | 'join', readonly Stage[]> = new Map([
+  ['front', ['front']],
+  ['foundation', ['foundation', 'foundation-closing']],
+  ['edging', ['edging', 'edging-closing']],
+  ['join', ['join']],
+]);
+
 function findStep(
   sections: Section[],
   starts: number[],
-  at: (index: number) => Step,
   round: RoundName | 'join',
   node: number,
   edging: number,
 ): number {
+  const stages = stagesOf.get(round) ?? [];
   for (let which = 0; which < sections.length; which++) {
     const section = sections[which] as Section;
-    const from = starts[which] as number;
-    const fits =
-      round === 'join'
-        ? section.stage === 'join'
-        : section.stage.startsWith(round) && section.edging === edging;
-    if (!fits) continue;
-    const found = round === 'join' ? findInJoin(section, node) : findAscending(section, node);
-    if (found >= 0) return at(from + found).index;
+    if (!stages.includes(section.stage) || (round === 'edging' && section.edging !== edging)) continue;
+    const found = section.find(node);
+    if (found >= 0) return (starts[which] as number) + found;
   }
   return -1;
-}
-
-function findAscending(section: Section, node: number): number {
-  let low = 0;
-  let high = section.length - 1;
-  while (low <= high) {
-    const middle = (low + high) >> 1;
-    const here = section.at(middle).node;
-    if (here === node) return middle;
-    if (here < node) low = middle + 1;
-    else high = middle - 1;
-  }
-  return -1;
-}
-
-function findInJoin(section: Section, node: number): number {
-  // Within one run the front's nodes rise by one a step, so a run is entered by its first step only.
-  for (let offset = 0; offset < section.length; ) {
-    const step = section.at(offset);
-    const left = step.node < 0 ? 1 : Math.max(1, runLeft(section, offset));
-    const distance = node - step.node;
-    if (step.node >= 0 && distance >= 0 && distance < left) return offset + distance;
-    offset += left;
-  }
-  return -1;
-}
-
-/** Steps from `offset` on whose front nodes rise by one each. */
-function runLeft(section: Section, offset: number): number {
-  const from = section.at(offset).node;
-  let low = 1;
-  let high = section.length - offset;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (section.at(offset + middle - 1).node === from + middle - 1) low = middle;
-    else high = middle - 1;
-  }
-  return low;
 }

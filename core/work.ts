@@ -5,7 +5,8 @@ import { workEdging } from './edging.ts';
 import { workFoundation } from './foundation.ts';
 import { inRound, readMishaps, type Settled } from './mishap.ts';
 import { ordersOf } from './orders.ts';
-import { done, fail, fieldsOf, own } from './problems.ts';
+import { noPlan, readPlan } from './plan-again.ts';
+import { done, fail } from './problems.ts';
 import type { JoinMade, Plan, Result, Round, Worked } from './types.ts';
 import { sum } from './whole.ts';
 
@@ -13,10 +14,11 @@ import { sum } from './whole.ts';
  * Works a plan (from `planBack`), carrying out the mishaps given. Problems are at `plan` and `mishaps[i]…`.
  */
 export function work(plan: unknown, mishaps?: unknown): Result<Worked> {
-  if (!looksLikePlan(plan)) return fail([{ at: 'plan', code: 'plan', says: 'Plan the back first' }]);
-  const read = readMishaps(mishaps, plan);
+  const planned = readPlan(plan);
+  if (!planned) return fail([noPlan]);
+  const read = readMishaps(mishaps, planned);
   if (!read.ok) return read;
-  return done(workWith(plan, read.value));
+  return done(workWith(planned, read.value));
 }
 
 export function workWith(plan: Plan, mishaps: readonly Settled[]): Worked {
@@ -29,7 +31,7 @@ export function workWith(plan: Plan, mishaps: readonly Settled[]): Worked {
   return { foundation, edgings, join: joinMade(plan, mishaps) };
 }
 
-function joinMade(plan: Plan, all: readonly Settled[]): JoinMade {
+export function joinMade(plan: Plan, all: readonly Settled[]): JoinMade {
   const mishaps = inRound(all, 'join');
   const counts = (kind: Settled['kind']): number =>
     sum(mishaps.filter((mishap) => mishap.kind === kind).map((mishap) => mishap.count ?? 0));
@@ -40,21 +42,4 @@ function joinMade(plan: Plan, all: readonly Settled[]): JoinMade {
     skipped: mishaps.filter((one) => one.kind === 'join-chain-skipped').map((one) => one.corner as number),
     lastHoleOpen: mishaps.some((one) => one.kind === 'last-hole'),
   };
-}
-
-/** Enough of a look to be sure nothing throws further in: a plan is made by `planBack`, not by people. */
-export function looksLikePlan(value: unknown): value is Plan {
-  const fields = fieldsOf(value);
-  if (!fields) return false;
-  const lists = ['faces', 'cornerFaces', 'edgings'].every((key) => Array.isArray(own(fields, key)));
-  const foundation = fieldsOf(own(fields, 'foundation'));
-  const edge = fieldsOf(own(fields, 'edge'));
-  return (
-    lists &&
-    fieldsOf(own(fields, 'choices')) !== null &&
-    edge !== null &&
-    Array.isArray(own(edge, 'sides')) &&
-    foundation !== null &&
-    Array.isArray(own(foundation, 'sides'))
-  );
 }
