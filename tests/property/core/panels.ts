@@ -3,6 +3,7 @@
  * far more often than big ones.
  */
 import fc from 'fast-check';
+import { expect } from 'vitest';
 import {
   type Choices,
   type Corner,
@@ -31,6 +32,11 @@ export function given<T>(result: Result<T>): T {
 export const planOf = ({ input, choices }: Panel): Plan => given(planBack(given(readEdge(input)), choices));
 
 export const workOf = (plan: Plan, mishaps: Mishap[] = []): Worked => given(work(plan, mishaps));
+
+/** Deep equality of long lists of plain values: told apart by their text, shown by their differences. */
+export function expectSame(found: unknown, foretold: unknown): void {
+  if (JSON.stringify(found) !== JSON.stringify(foretold)) expect(found).toEqual(foretold);
+}
 
 export const total = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
