@@ -58,8 +58,8 @@ const crossPath =
 export function cellLayers(plan: CellPlan): { layers: Layer[]; tone: ToneCode } {
   const look = LOOKS[plan.look];
   if (!look.filled) {
-    const room = GLYPHS[Glyph.hollow];
-    return { layers: plan.detail === 'full' ? room.full : room.small, tone: Tone.gap };
+    const layers = GLYPHS[Glyph.hollow][plan.detail];
+    return { layers, tone: Tone.gap };
   }
   const drawing = GLYPHS[plan.glyph];
   const ghost = plan.detail === 'full' ? drawing.ghost : drawing.ghostSmall;

@@ -9,10 +9,11 @@ import { Glyph, Look, type Marks, type Part } from './draw-list.ts';
 export const RIBBON_BELOW_PX = 4;
 /** From here on both loops, plies and folds can be seen. */
 export const FULL_FROM_PX = 14;
-/** A mark that says something is never smaller than this, however far out the view is. */
-export const LEAST_TELLING_PX = 13;
-/** Corners on a ribbon. */
-export const LEAST_CORNER_PX = 6;
+/**
+ * However far out the view is, a place without partner is never smaller than this, in CSS px; nor a stitch
+ * too many or a mishap; nor, on a ribbon, a corner.
+ */
+const LEAST_PX = { gap: 13, look: 9, corner: 6 };
 
 export type Level = 'ribbon' | Detail;
 
@@ -31,7 +32,7 @@ export const showsAt = (limits: { minPx?: number; maxPx?: number }, px: number):
   px >= (limits.minPx ?? 0) && px <= (limits.maxPx ?? Infinity);
 
 /** Whether a mark tells something that must be seen from afar. */
-export const isTelling = (marks: Marks, index: number): boolean =>
+const isTelling = (marks: Marks, index: number): boolean =>
   marks.look[index] !== Look.plain || marks.glyph[index] === Glyph.hollow;
 
 export type Telling = { looks: number[]; corners: number[] };
@@ -58,11 +59,17 @@ function findTelling(marks: Marks): Telling {
   return telling;
 }
 
-/**
- * Size factor that keeps a glyph at `leastPx` when a stitch is `px` wide; 1 when it is larger anyway.
- * Rounded up to a power of √2, so that a glyph need not be placed anew for every little zoom.
- */
-export function atLeast(leastPx: number, px: number): number {
-  if (px >= leastPx) return 1;
-  return 2 ** (Math.ceil(2 * Math.log2(leastPx / px)) / 2);
+/** Sizes of a stitch between which no mark needs another size: quarters of an octave, in CSS px. */
+export const sizeStep = (px: number): number =>
+  px >= LEAST_PX.gap ? LEAST_PX.gap : 2 ** (Math.floor(4 * Math.log2(px)) / 4);
+
+/** Size factor of a mark at a size step: above 1 for one that would be too small to tell what it has to. */
+export function swellOf(marks: Marks, index: number, step: number, onRibbon: boolean): number {
+  return Math.max(1, leastPxOf(marks, index, onRibbon) / step);
+}
+
+function leastPxOf(marks: Marks, index: number, onRibbon: boolean): number {
+  if (!isTelling(marks, index)) return onRibbon ? LEAST_PX.corner : 0;
+  const gap = marks.look[index] === Look.gap || marks.glyph[index] === Glyph.hollow;
+  return gap ? LEAST_PX.gap : LEAST_PX.look;
 }

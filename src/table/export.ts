@@ -3,15 +3,7 @@
  */
 import { type Camera, fitBounds, type Rect } from './camera.ts';
 import { type CellKey, cellLayers, cellPlan } from './cells.ts';
-import {
-  atLeast,
-  isTelling,
-  LEAST_CORNER_PX,
-  LEAST_TELLING_PX,
-  levelOf,
-  showsAt,
-  tellingMarks,
-} from './detail.ts';
+import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from './detail.ts';
 import type { Part, SceneView } from './draw-list.ts';
 import { paintView } from './flat.ts';
 import type { Ink, Inks } from './inks.ts';
@@ -96,20 +88,18 @@ export function svgOf(view: SceneView | null, inks: Inks, title: string): string
 function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, string>): string {
   if (!showsAt(part, camera.px)) return '';
   const level = levelOf(part, camera.px, PICTURE_DENSITY);
+  const step = sizeStep(camera.px);
   if (level !== 'ribbon') {
-    const telling = atLeast(LEAST_TELLING_PX, camera.px);
-    const swell = (index: number) => (isTelling(part.marks, index) ? telling : 1);
     const stamps = Array.from({ length: part.marks.count }, (_, index) =>
-      stampOf(part, index, level, swell(index)),
+      stampOf(part, index, level, swellOf(part.marks, index, step, false)),
     );
     return stamps.map((stamp) => stampSvg(stamp, cells)).join('');
   }
   const strokes = [...ribbonStrokes(part, inks, camera.px), ...tickStrokes(part, inks, camera.px)];
   const { corners, looks } = tellingMarks(part.marks);
-  const telling = [
-    ...corners.map((index) => stampOf(part, index, 'small', atLeast(LEAST_CORNER_PX, camera.px))),
-    ...looks.map((index) => stampOf(part, index, 'small', atLeast(LEAST_TELLING_PX, camera.px))),
-  ];
+  const telling = [...corners, ...looks].map((index) =>
+    stampOf(part, index, 'small', swellOf(part.marks, index, step, true)),
+  );
   return (
     strokes.map((stroke) => strokeSvg(stroke, camera.px)).join('') +
     telling.map((stamp) => stampSvg(stamp, cells)).join('')

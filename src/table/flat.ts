@@ -5,15 +5,7 @@ import { paintLayers } from './brush.ts';
 import { isEmpty, overlaps, shownBox } from './camera.ts';
 import { cellLayers, cellPlan } from './cells.ts';
 import { chunksOf, chunksWithin } from './chunks.ts';
-import {
-  atLeast,
-  isTelling,
-  LEAST_CORNER_PX,
-  LEAST_TELLING_PX,
-  levelOf,
-  showsAt,
-  tellingMarks,
-} from './detail.ts';
+import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from './detail.ts';
 import type { Part } from './draw-list.ts';
 import { type Inks, paperOf } from './inks.ts';
 import { leftOf, measureWords, paintWords } from './lettering.ts';
@@ -105,27 +97,23 @@ function paintPart(
   const box = shownBox(camera, region, 40);
   if (!showsAt(part, camera.px) || !overlaps(part.bounds, box)) return;
   const level = levelOf(part, camera.px, density);
+  const step = sizeStep(camera.px);
   if (level === 'ribbon') {
     for (const stroke of ribbonStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
     for (const stroke of tickStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
     const { corners, looks } = tellingMarks(part.marks);
-    const paintAll = (indices: readonly number[], leastPx: number) => {
-      for (const index of indices) {
-        paintStamp(context, stampOf(part, index, 'small', atLeast(leastPx, camera.px)), inks);
-      }
-    };
-    paintAll(corners, LEAST_CORNER_PX);
-    paintAll(looks, LEAST_TELLING_PX);
+    for (const index of [...corners, ...looks]) {
+      paintStamp(context, stampOf(part, index, 'small', swellOf(part.marks, index, step, true)), inks);
+    }
     return;
   }
   const { growth } = frame;
-  const telling = atLeast(LEAST_TELLING_PX, camera.px);
   const chunks = chunksOf(part.marks);
   for (const number of chunksWithin(chunks, box)) {
     const { first, count } = chunks[number]!;
     for (let index = first; index < first + count; index++) {
       const growing = growth?.part === part.key && index >= growth.from && index < growth.to;
-      const told = isTelling(part.marks, index) ? telling : 1;
+      const told = swellOf(part.marks, index, step, false);
       const swell = growing ? told * growthScale(growth.share) : told;
       paintStamp(context, stampOf(part, index, level, swell), inks);
     }

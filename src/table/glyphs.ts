@@ -240,11 +240,11 @@ const tee = strokes(
   [-0.46, -0.75, 0.46, 0.75],
 );
 
-/** A place with no partner: the room of a stitch with nothing in it. */
+/** A place with no partner: the room of a stitch with nothing in it but paper. */
 const ROOM = roundBox(0, 0, 0.82, 0.66, 0.26);
 const hollow: GlyphDrawing = {
-  full: [{ ...pen(ROOM, 'body', 0.085), dash: [0.15, 0.155] }],
-  small: [{ ...pen(ROOM, 'body', 0.13), dash: [0.2, 0.27] }],
+  full: [fill(ROOM, 'paper'), { ...pen(ROOM, 'body', 0.085), dash: [0.15, 0.155] }],
+  small: [fill(ROOM, 'paper'), { ...pen(ROOM, 'body', 0.13), dash: [0.2, 0.27] }],
   ghost: [{ ...pen(ROOM, 'body', 0.085), dash: [0.15, 0.155] }],
   ghostSmall: [{ ...pen(ROOM, 'body', 0.13), dash: [0.2, 0.27] }],
   outline: [ROOM],

@@ -7,17 +7,7 @@ import type { Atlas } from './atlas.ts';
 import { type Camera, overlaps, type Rect, shownBox } from './camera.ts';
 import type { Detail } from './cells.ts';
 import { chunksOf, chunksWithin } from './chunks.ts';
-import {
-  atLeast,
-  isTelling,
-  LEAST_CORNER_PX,
-  LEAST_TELLING_PX,
-  type Level,
-  levelOf,
-  showsAt,
-  type Telling,
-  tellingMarks,
-} from './detail.ts';
+import { type Level, levelOf, showsAt, sizeStep, swellOf, type Telling, tellingMarks } from './detail.ts';
 import type { Part } from './draw-list.ts';
 import { fillLines } from './gpu-lines.ts';
 import type { Inks } from './inks.ts';
@@ -41,7 +31,7 @@ export type PartOnGpu = {
   held: Map<number, Held>;
   telling: Telling;
   /** What `held` was built for: anything else here, and it is built anew. */
-  built: { level: Level; px: number; swell: number; generation: number } | null;
+  built: { level: Level; px: number; step: number; generation: number } | null;
   growth: Growth | null;
 };
 
@@ -84,7 +74,7 @@ export function showPart(
   holder.built ??= {
     level,
     px: camera.px,
-    swell: swellAt(holder, camera.px),
+    step: stepAt(holder, camera.px),
     generation: tools.atlas.generation(),
   };
   if (level === 'ribbon') {
@@ -106,14 +96,15 @@ export function drop(holder: PartOnGpu, pool: Pool): void {
   holder.growth = null;
 }
 
-const swellAt = ({ telling }: PartOnGpu, px: number): number =>
-  telling.looks.length === 0 ? 1 : atLeast(LEAST_TELLING_PX, px);
+/** Zooming need not place anything anew where no mark changes its size. */
+const stepAt = ({ telling }: PartOnGpu, px: number): number =>
+  telling.looks.length === 0 ? Infinity : sizeStep(px);
 
 function isBuiltFor(holder: PartOnGpu, level: Level, px: number, { atlas }: Tools): boolean {
   const { built } = holder;
   if (built === null) return true;
   if (built.level !== level || built.generation !== atlas.generation()) return false;
-  return level === 'ribbon' ? built.px === px : built.swell === swellAt(holder, px);
+  return level === 'ribbon' ? built.px === px : built.step === stepAt(holder, px);
 }
 
 // --- Chunks ----------------------------------------------------------------------------------------
@@ -134,9 +125,9 @@ function holdChunks(holder: PartOnGpu, wanted: number[], detail: Detail, tools: 
 function buildChunk(holder: PartOnGpu, number: number, detail: Detail, tools: Tools): Held {
   const { first, count, bounds } = chunksOf(holder.part.marks)[number]!;
   const indices = Array.from({ length: count }, (_, index) => first + index);
-  const { swell } = holder.built!;
+  const { step } = holder.built!;
   const container = putMarks(holder, indices, detail, bounds.x0, bounds.y0, tools, (index) =>
-    swell > 1 && isTelling(holder.part.marks, index) ? swell : 1,
+    swellOf(holder.part.marks, index, step, false),
   );
   return { container, first, count };
 }
@@ -196,7 +187,7 @@ function change(holder: PartOnGpu, from: number, to: number, detail: Detail, too
     const { x, y } = container.position;
     for (let index = begin; index < end; index++) {
       const particle = container.particleChildren[index - first] as Particle;
-      const swell = isTelling(part.marks, index) ? built!.swell : 1;
+      const swell = swellOf(part.marks, index, built!.step, false);
       setParticle(particle, part, index, detail, swell * grown, x, y, tools);
     }
     container.update();
@@ -248,8 +239,9 @@ function putTelling(
 ): void {
   if (indices.length === 0) return;
   const { x0, y0 } = holder.part.bounds;
-  const swell = atLeast(key === CORNERS ? LEAST_CORNER_PX : LEAST_TELLING_PX, px);
-  const container = putMarks(holder, indices, 'small', x0, y0, tools, () => swell);
+  const container = putMarks(holder, indices, 'small', x0, y0, tools, (index) =>
+    swellOf(holder.part.marks, index, sizeStep(px), true),
+  );
   holder.held.set(key, { container, first: 0, count: 0 });
 }
 

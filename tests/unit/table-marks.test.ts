@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cellBounds, cellKey, cellLayers, cellPlan } from '../../src/table/cells.ts';
 import { CHUNK_SIZE, chunksWithin, cutChunks } from '../../src/table/chunks.ts';
-import { atLeast, levelOf, showsAt, tellingMarks } from '../../src/table/detail.ts';
+import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from '../../src/table/detail.ts';
 import { Glyph, Look, type Part, Tone } from '../../src/table/draw-list.ts';
 import { GLYPHS } from '../../src/table/glyphs.ts';
 import { LEAST_REACH_PX, nearestMark } from '../../src/table/hit.ts';
@@ -98,10 +98,8 @@ describe('chunks', () => {
         expect(chunks.reduce((sum, chunk) => sum + chunk.count, 0)).toBe(count);
         chunks.forEach((chunk, number) => {
           expect(chunk.first).toBe(number * CHUNK_SIZE);
-          for (let index = chunk.first; index < chunk.first + chunk.count; index++) {
-            expect(marks.x[index]).toBeGreaterThanOrEqual(chunk.bounds.x0);
-            expect(marks.x[index]).toBeLessThanOrEqual(chunk.bounds.x1);
-          }
+          const places = marks.x.subarray(chunk.first, chunk.first + chunk.count);
+          expect(places.every((x) => x >= chunk.bounds.x0 && x <= chunk.bounds.x1)).toBe(true);
         });
       }),
       { numRuns: 25 },
@@ -147,13 +145,16 @@ describe('levels of detail', () => {
     expect(showsAt({ maxPx: 4 }, 4.01)).toBe(false);
   });
 
-  test('marks that tell something never get too small to see', () => {
+  test('marks that tell something never get too small to see, nor much larger than need be', () => {
+    const { marks } = lane('a', 4, 0, Glyph.vee, Tone.front);
+    marks.look.set([Look.plain, Look.gap, Look.surplus, Look.mishap]);
     fc.assert(
       fc.property(fc.double({ min: 0.01, max: 60, noNaN: true }), (px) => {
-        const size = px * atLeast(13, px);
-        expect(size).toBeGreaterThanOrEqual(Math.min(px, 13) - 1e-9);
-        if (px < 13) expect(size).toBeGreaterThanOrEqual(13 - 1e-9);
-        if (px < 13) expect(size).toBeLessThan(13 * Math.SQRT2 + 1e-9);
+        const sizes = [0, 1, 2, 3].map((index) => px * swellOf(marks, index, sizeStep(px), false));
+        for (const [index, least] of [0, 13, 9, 9].entries()) {
+          expect(sizes[index]).toBeGreaterThanOrEqual(Math.max(px, least) - 1e-9);
+          expect(sizes[index]).toBeLessThanOrEqual(Math.max(px, least) * 2 ** 0.25 + 1e-9);
+        }
       }),
     );
   });

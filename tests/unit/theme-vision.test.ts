@@ -130,7 +130,7 @@ describe('looks', () => {
     expect(plain.every((layer) => layer.dash === undefined)).toBe(true);
     const gap = layersOf(Look.gap);
     expect(gap.some((layer) => layer.dash !== undefined)).toBe(true);
-    expect(gap.every((layer) => layer.fill === undefined)).toBe(true);
+    expect(gap.every((layer) => layer.fill === undefined || layer.fill === 'paper')).toBe(true);
     // Surplus adds a ring around, a mishap a cross beside; both keep the stitch itself.
     for (const look of [Look.surplus, Look.mishap]) {
       const added = layersOf(look).filter((layer) => !plain.includes(layer));
