@@ -1,6 +1,7 @@
 /** Opens the page: what was kept, the state, the panels, and then the drawing. */
 import { registerOffline } from './keep/offline.ts';
 import { deviceStore, keep, readKept } from './keep/storage.ts';
+import { offerLessons } from './learning.ts';
 import { mountPanels } from './panels/app.ts';
 import type { Showing } from './showing.ts';
 import { example, standardSettings } from './state/project.ts';
@@ -18,6 +19,7 @@ const panels = mountPanels(document.getElementById('app') as HTMLElement, {
   subscribe: store.subscribe,
   snapshot: store.snapshot,
   send: store.send,
+  openLessons: offerLessons(store, device),
 });
 store.subscribe((snapshot) => keep(device, snapshot));
 registerOffline(() => {});

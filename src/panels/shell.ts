@@ -19,6 +19,8 @@ export type Slots = {
   wrong?: Panel;
   /** What the page tells by itself, under the head. */
   notices?: Notices;
+  /** Opens the lessons. */
+  openLessons?: () => void;
   /** Fetched after the first look; null until then. */
   later: Later | null;
 };
@@ -47,8 +49,15 @@ function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
     case 'edge':
       return edgePanel(snapshot, send, slots.later);
     case 'walk':
-      return html`${slots.later?.walkPanel(snapshot, send)} ${slots.later?.mishaps(snapshot, send)}`;
+      return html`${slots.later?.walkPanel(snapshot, send)} ${lessonsButton(slots)} ${slots.later?.mishaps(snapshot, send)}`;
     case 'wrong':
       return slots.wrong?.(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }
 }
+
+const lessonsButton = ({ openLessons }: Slots): TemplateResult =>
+  html`<div class="lessons-offer">
+    <h3>New to this?</h3>
+    <p>Practise a part on a small piece. Your work stays where it is.</p>
+    <button type="button" class="button" @click=${openLessons}>Open the lessons</button>
+  </div>`;
