@@ -5,7 +5,7 @@ import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
 import { pagePolicy } from './tests/setup/policy.mjs';
 
-const publicDir = 'assets';
+const publicDir = 'assets/page';
 
 /** Writes the content policy before everything else in the page. Built pages only: the dev server needs a looser one. */
 function contentPolicy(): Plugin {

@@ -22,7 +22,8 @@ export function sayVerdict(making: Pick<Making, 'pairing' | 'plan'>, speech: Spe
   const [first] = reasons;
   if (kind === 'meets') return { kind, head: `All ${pairing.pairs} meet.`, body: '', count };
   const body = first ? sayReason(first, pairing, making.plan.edge.sides.length, speech) : '';
-  if (kind === 'meets-with-easing') return { kind, head: 'Meets with easing.', body, count };
+  if (kind === 'meets-with-easing')
+    return { kind, head: sayGaps(pairing.gaps), body: `${body} It meets with easing.`, count };
   return {
     kind,
     head: sayGaps(pairing.gaps),

@@ -1,4 +1,4 @@
-/** Draws the PNG icons from `assets/favicon.svg`: `node tests/setup/run.mjs tests/setup/icons.ts`. */
+/** Draws the PNG icons from `assets/page/favicon.svg`: `node tests/setup/run.mjs tests/setup/icons.ts`. */
 import { readFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 import { findChrome, whatToInstall } from './chrome.mjs';
@@ -15,7 +15,7 @@ const icons: [name: string, edge: number, share: number][] = [
 const chrome = findChrome();
 if (!chrome) throw new Error(whatToInstall);
 const browser = await chromium.launch({ executablePath: chrome });
-const drawing = readFileSync('assets/favicon.svg').toString('base64');
+const drawing = readFileSync('assets/page/favicon.svg').toString('base64');
 for (const [name, edge, share] of icons) {
   const page = await browser.newPage({ viewport: { width: edge, height: edge } });
   await page.setContent(
@@ -23,7 +23,7 @@ for (const [name, edge, share] of icons) {
     <img src="data:image/svg+xml;base64,${drawing}">`,
     { waitUntil: 'load' },
   );
-  await page.screenshot({ path: `assets/${name}.png` });
+  await page.screenshot({ path: `assets/page/${name}.png` });
   await page.close();
 }
 await browser.close();

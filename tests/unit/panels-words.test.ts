@@ -126,8 +126,9 @@ describe('the verdict', () => {
       made([58, 36, 58, 36], [{ kind: 'stitch-missed', round: 'edging', side: 2, place: 40 }]),
       UK,
     );
-    expect(said.kind).not.toBe('meets');
-    expect(said.body).toMatch(/side 3 is 1 stitch short/);
+    expect(said.kind).toBe('meets-with-easing');
+    expect(said.head).toBe('One gap.');
+    expect(said.body).toMatch(/side 3 is 1 stitch short.*It meets with easing\.$/);
     expect(said.count).toMatch(/^\d+ of 188 meet$/);
   });
 
