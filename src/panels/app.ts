@@ -82,6 +82,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
     },
     connect: (table) => {
       controls = table;
+      drawSoon();
     },
     stop: () => {
       stopped = true;

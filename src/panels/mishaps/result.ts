@@ -93,11 +93,11 @@ function goThere(title: string, isThere: boolean, go: () => void): TemplateResul
     @click=${go}>Go to where it happens <span aria-hidden="true">›</span></button>`;
 }
 
-/** In one column the drawing stands above: it is brought into view, and the way on with it. */
+/** In one column the drawing stands above, at the page's top: it is brought into view, and the way on with it. */
 function showStage(): void {
   const stage = document.querySelector('.stage');
   if (!stage || stage.getBoundingClientRect().top >= 0) return;
-  stage.scrollIntoView({ block: 'start' });
+  scrollTo({ top: 0 });
   stage.querySelector<HTMLElement>('.next')?.focus({ preventScroll: true });
 }
 
