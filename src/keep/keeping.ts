@@ -7,21 +7,13 @@
 import type { Snapshot } from '../state/snapshot.ts';
 import type { Store } from '../state/store.ts';
 import { keptElsewhere, type Notice, notKept } from '../words/notices.ts';
-import {
-  type Store as Device,
-  heldText,
-  holdText,
-  keptTextOf,
-  readKept,
-  whenKeptElsewhere,
-} from './storage.ts';
+import type { Device } from './storage.ts';
 
 /** What keeping needs of the page and the browser; each `when…` gives back how to stop. */
 export type Around = {
   /** Names this tab among others; another one at every opening. */
   tab: string;
   whenHidden(then: () => void): () => void;
-  whenKeptElsewhere(then: () => void): () => void;
   /** From now on the browser asks before it lets the page go, or no longer does. */
   guard(isOn: boolean): void;
   /** Asks the browser not to clear away what is kept. */
@@ -40,9 +32,10 @@ export function whose(
   held: string | null,
   known: string | null,
   works: readonly string[],
+  read: Device['read'],
 ): 'ours' | 'alike' | 'theirs' | 'odd' {
   if (held === null || held === known) return 'ours';
-  const theirs = readKept({ getItem: () => held, setItem: () => {} });
+  const theirs = read(held);
   if (theirs === null) return 'odd';
   return works.includes(workOf(theirs)) ? 'alike' : 'theirs';
 }
@@ -59,9 +52,9 @@ export type Opened = { snapshot: Snapshot; held: string | null };
  */
 export function startKeeping(
   store: Pick<Store, 'snapshot' | 'subscribe' | 'send'>,
-  device: Device | null,
+  device: Device,
   notify: (notice: Notice) => void,
-  opened: Opened = { snapshot: store.snapshot(), held: heldText(device) },
+  opened: Opened = { snapshot: store.snapshot(), held: device.held() },
   around: Around = thisPage(),
 ): () => void {
   let kept = opened.snapshot;
@@ -73,10 +66,10 @@ export function startKeeping(
   let isAsked = false;
 
   const isTheirs = (): boolean => {
-    const held = heldText(device);
-    const answer = whose(held, known, [workOf(kept), workOf(store.snapshot())]);
-    // Reading sets aside what cannot be read: it is not thrown away by writing over it.
-    if (answer === 'odd') readKept(device);
+    const held = device.held();
+    const answer = whose(held, known, [workOf(kept), workOf(store.snapshot())], device.read);
+    // What cannot be read is not thrown away by writing over it.
+    if (answer === 'odd' && held !== null) device.setAside(held);
     if (answer !== 'theirs') known = held;
     return answer === 'theirs';
   };
@@ -91,8 +84,8 @@ export function startKeeping(
   const put = (): void => {
     const now = store.snapshot();
     count += 1;
-    const text = keptTextOf(now, { tab: around.tab, count });
-    mark(!holdText(device, text));
+    const text = device.textOf(now, { tab: around.tab, count });
+    mark(!device.hold(text));
     if (!isUnkept) {
       known = text;
       kept = now;
@@ -117,19 +110,20 @@ export function startKeeping(
   };
   const keepThis = (): void => {
     isApart = false;
-    known = heldText(device);
+    known = device.held();
     put();
   };
   /** The other work comes as a change like any other: undo brings this tab's own back. */
   const takeThat = (): void => {
-    const theirs = readKept(device);
+    const held = device.held();
+    const theirs = held === null ? null : device.read(held);
     if (theirs === null) {
       keepThis();
       return;
     }
     isApart = false;
     mark(false);
-    known = heldText(device);
+    known = held;
     const { project, place, answered, settings } = theirs;
     store.send({ type: 'OPEN', project, place, answered });
     store.send({ type: 'SETTLE', settings });
@@ -139,7 +133,7 @@ export function startKeeping(
   const stops = [
     store.subscribe(save),
     around.whenHidden(save),
-    around.whenKeptElsewhere(look),
+    device.whenElsewhere(look),
     () => around.guard(false),
   ];
   return () => {
@@ -157,7 +151,6 @@ function thisPage(): Around {
       document.addEventListener('visibilitychange', look);
       return () => document.removeEventListener('visibilitychange', look);
     },
-    whenKeptElsewhere,
     // Listening at all times would keep some browsers from holding the page ready for a way back.
     guard: (isOn) => {
       if (isOn) addEventListener('beforeunload', askBeforeLeaving);

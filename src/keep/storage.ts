@@ -18,13 +18,20 @@ type Kept = Record<string, unknown>;
 
 /** What was kept, or null on a first visit. */
 export function readKept(store: Store | null, standard: Settings = standardSettings): Start | null {
-  const text = attempt(() => store?.getItem(key) ?? null);
-  if (typeof text !== 'string') return null;
+  const text = heldText(store);
+  if (text === null) return null;
+  const read = readText(text, standard);
+  if (read === null) setAside(store, text);
+  return read;
+}
+
+const setAside = (store: Store | null, text: string): void => {
+  attempt(() => store?.setItem(asideKey, text));
+};
+
+function readText(text: string, standard: Settings): Start | null {
   const kept = attempt(() => JSON.parse(text) as unknown);
-  if (typeof kept !== 'object' || kept === null || (kept as Kept).version !== version) {
-    attempt(() => store?.setItem(asideKey, text));
-    return null;
-  }
+  if (typeof kept !== 'object' || kept === null || (kept as Kept).version !== version) return null;
   const fields = kept as Kept;
   const place = fields.place;
   return {
@@ -65,6 +72,27 @@ export function holdText(store: Store | null, text: string): boolean {
 /** Keeps the work; answers whether the device took it. */
 export const keep = (store: Store | null, snapshot: Snapshot): boolean =>
   holdText(store, keptTextOf(snapshot));
+
+/** The device as those see it who keep work on it: texts, and what they mean. */
+export type Device = {
+  held(): string | null;
+  hold(text: string): boolean;
+  textOf(snapshot: Snapshot, stamp: Stamp): string;
+  /** What a text means, or null where it is no work. */
+  read(text: string): Start | null;
+  /** Keeps a text under another name, out of the way. */
+  setAside(text: string): void;
+  whenElsewhere(then: () => void): () => void;
+};
+
+export const deviceOn = (store: Store | null): Device => ({
+  held: () => heldText(store),
+  hold: (text) => holdText(store, text),
+  textOf: keptTextOf,
+  read: (text) => readText(text, standardSettings),
+  setAside: (text) => setAside(store, text),
+  whenElsewhere: whenKeptElsewhere,
+});
 
 /** The browser's own store, or null where it is closed to us. */
 export const deviceStore = (): Store | null => attempt(() => localStorage) ?? null;

@@ -3,12 +3,12 @@ import type { Store } from '../state/store.ts';
 import { type Notice, newerVersion } from '../words/notices.ts';
 import { type Opened, startKeeping } from './keeping.ts';
 import { registerOffline } from './offline.ts';
-import type { Store as Device } from './storage.ts';
+import type { Device } from './storage.ts';
 
 /** Keeps the work and the pages on the device. @param notify takes what the person is to be told */
 export function watchOver(
   store: Store,
-  device: Device | null,
+  device: Device,
   notify: (notice: Notice) => void,
   opened: Opened,
 ): void {

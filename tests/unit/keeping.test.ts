@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { type Around, startKeeping, whose, workOf } from '../../src/keep/keeping.ts';
-import { heldText, keep, keptTextOf, readKept } from '../../src/keep/storage.ts';
+import { deviceOn, heldText, keep, keptTextOf, readKept } from '../../src/keep/storage.ts';
 import { createNotices } from '../../src/panels/notices/notices.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { AppEvent } from '../../src/state/snapshot.ts';
@@ -51,10 +51,6 @@ function openTab(device: Device, tab: string, { deaf = false } = {}) {
       calls.hide = then;
       return () => {};
     },
-    whenKeptElsewhere: (then) => {
-      if (!deaf) device.listeners.set(tab, then);
-      return () => device.listeners.delete(tab);
-    },
     guard: (isOn) => {
       calls.guarded = isOn;
     },
@@ -62,7 +58,14 @@ function openTab(device: Device, tab: string, { deaf = false } = {}) {
       calls.persist += 1;
     },
   };
-  const stop = startKeeping(store, own, (notice) => told.push(notice), undefined, around);
+  const kept = {
+    ...deviceOn(own),
+    whenElsewhere: (then: () => void) => {
+      if (!deaf) device.listeners.set(tab, then);
+      return () => device.listeners.delete(tab);
+    },
+  };
+  const stop = startKeeping(store, kept, (notice) => told.push(notice), undefined, around);
   stops.push(stop, store.stop);
   return { store, told, calls, own };
 }
@@ -131,12 +134,17 @@ describe('one tab', () => {
     const around: Around = {
       tab: 'a',
       whenHidden: still,
-      whenKeptElsewhere: still,
       guard: () => {},
       persist: () => {},
     };
     stops.push(
-      startKeeping(store, null, (notice) => told.push(notice), undefined, around),
+      startKeeping(
+        store,
+        { ...deviceOn(null), whenElsewhere: still },
+        (notice) => told.push(notice),
+        undefined,
+        around,
+      ),
       store.stop,
     );
     store.send(type('70'));
@@ -159,12 +167,17 @@ describe('one tab', () => {
     const around: Around = {
       tab: 'a',
       whenHidden: still,
-      whenKeptElsewhere: still,
       guard: () => {},
       persist: () => {},
     };
     stops.push(
-      startKeeping(store, device.forTab('a'), () => {}, opened, around),
+      startKeeping(
+        store,
+        { ...deviceOn(device.forTab('a')), whenElsewhere: still },
+        () => {},
+        opened,
+        around,
+      ),
       store.stop,
     );
     expect(keptSide(device)).toBe('70');
@@ -300,6 +313,7 @@ describe('two tabs', () => {
 });
 
 describe('whose a text on the device is', () => {
+  const { read } = deviceOn(null);
   const snapshot = () => {
     const store = openStore({
       project: example,
@@ -312,19 +326,19 @@ describe('whose a text on the device is', () => {
     return store.snapshot();
   };
   test('ours, where it is what we know or nothing at all', () => {
-    expect(whose(null, 'x', [])).toBe('ours');
-    expect(whose('x', 'x', [])).toBe('ours');
+    expect(whose(null, 'x', [], read)).toBe('ours');
+    expect(whose('x', 'x', [], read)).toBe('ours');
   });
   test('odd, where it is no work', () => {
-    for (const text of ['', '{', '[]', '{"version":99}']) expect(whose(text, null, [])).toBe('odd');
+    for (const text of ['', '{', '[]', '{"version":99}']) expect(whose(text, null, [], read)).toBe('odd');
   });
   test('alike, where only the way it is shown differs', () => {
     const now = snapshot();
     const shown = { ...now, tab: 'walk' as const, settings: { ...now.settings, hand: 'left' as const } };
     const text = keptTextOf(shown, { tab: 'b', count: 1 });
-    expect(whose(text, null, [workOf(now)])).toBe('alike');
-    expect(whose(text, null, [])).toBe('theirs');
-    expect(whose(keptTextOf({ ...now, place: 4 }), null, [workOf(now)])).toBe('theirs');
+    expect(whose(text, null, [workOf(now)], read)).toBe('alike');
+    expect(whose(text, null, [], read)).toBe('theirs');
+    expect(whose(keptTextOf({ ...now, place: 4 }), null, [workOf(now)], read)).toBe('theirs');
   });
   test('two tabs never write the same text, even of the same work', () => {
     const now = snapshot();
