@@ -2,7 +2,7 @@
  * Shows the snapshot on the table. Fetched with the library that draws once the page already works; then every
  * change of the state becomes a scene, and what a hand does on the table becomes an event.
  */
-import { buildScene, positionToSpot, spotToPosition } from './drawing/scene.ts';
+import { buildScene, positionToSpot, slotUnder, spotToPosition } from './drawing/scene.ts';
 import type { Panels } from './panels/app.ts';
 import type { Pointed } from './state/snapshot.ts';
 import type { Store } from './state/store.ts';
@@ -17,6 +17,8 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   const { openTable } = await import('./table/table.ts');
   const { settings } = store.snapshot();
   let underHand: Pointed | null = null;
+  // Where a hand moved the close-up to; forgotten with the next stitch.
+  let looking: { place: number; slot: number } | null = null;
   const table = await openTable(panels.table, {
     theme: themeName(settings.theme),
     yarns: wornYarns(themeName(settings.theme), settings.yarns),
@@ -26,6 +28,12 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
       store.send({ type: 'POINT', at: underHand });
     },
     onChoose: (spot) => choose(store, showing, spot),
+    onMoved: (view, { x }) => {
+      const slot = view === 'close' && showing.scene ? slotUnder(showing.scene, x) : null;
+      if (slot === null) return;
+      looking = { place: store.snapshot().place, slot };
+      draw();
+    },
     flat: new URLSearchParams(location.search).has('flat'),
   });
   showing.table = table;
@@ -33,7 +41,9 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     const snapshot = store.snapshot();
     // Outside the walk the question is what will meet: all is shown as made.
     const preview = snapshot.tab !== 'walk';
-    showing.scene = buildScene({ ...snapshot, preview }, showing.scene ?? undefined);
+    if (looking?.place !== snapshot.place) looking = null;
+    const look = looking ? { look: looking.slot } : {};
+    showing.scene = buildScene({ ...snapshot, preview, ...look }, showing.scene ?? undefined);
     table.draw(showing.scene);
   };
   const dress = (): void => {
@@ -45,7 +55,15 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   table.setRegions(panels.regions());
   draw();
   panels.onRegions(() => table.setRegions(panels.regions()));
-  panels.connect(table);
+  panels.connect({
+    ...table,
+    fit: (view) => {
+      // Back to the stitch: what a hand looked at is let go.
+      if (view === 'close') looking = null;
+      draw();
+      table.fit(view);
+    },
+  });
   store.subscribe((snapshot) => {
     if (snapshot.settings.theme !== worn.theme || snapshot.settings.yarns !== worn.yarns) dress();
     worn = snapshot.settings;

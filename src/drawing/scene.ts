@@ -31,6 +31,8 @@ export type SceneInput = {
   pointed: Pointed | null;
   /** Shows all as made and joined, wherever the walk stands. */
   preview?: boolean;
+  /** Slot that a hand moved the close-up to; where the work is, if absent. */
+  look?: number;
 };
 
 type Close = CloseBuilt & { labels: Label[]; signs: Sign[] };
@@ -65,7 +67,8 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
       : arrangement === 'apart'
         ? buildApart(making, ring, hand)
         : buildWhole(making, ring, hand);
-  const window = windowFor(ring, focus.slot, hand, focus.working);
+  const look = input.look === undefined ? focus.slot : onRing(ring, input.look);
+  const window = windowFor(ring, look, hand, focus.working);
   const close =
     sameRing && sameWindow(before.close.window, window)
       ? before.close
@@ -75,12 +78,23 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const closeParts = withMade(close.parts, close.sources, progress, before?.closeParts);
   const scene: Scene = {
     views: [
-      wholeView(ring, fixture, whole, focus, pointed),
-      closeView(ring, close, closeParts, focus, step, pointed),
+      wholeView(ring, fixture, whole, focus, look, pointed),
+      closeView(ring, close, closeParts, focus, look, step, pointed),
     ],
   };
   memories.set(scene, { drawn: making, hand, arrangement, ring, fixture, close, whole, closeParts });
   return scene;
+}
+
+const onRing = (ring: Ring, slot: number): number => {
+  const { count } = ring.slots;
+  return ((slot % count) + count) % count;
+};
+
+/** The slot at an x of the close-up, as it is laid out in this scene; null for a scene of another's making. */
+export function slotUnder(scene: Scene, x: number): number | null {
+  const window = memories.get(scene)?.close.window;
+  return window ? window.origin + x / window.way : null;
 }
 
 /** Parts with what is made by now; a part that was there before in the same shape stays the same object or keeps its arrays. */
@@ -105,9 +119,10 @@ function wholeView(
   fixture: Fixture,
   parts: Part[],
   focus: Focus,
+  look: number,
   pointed: Pointed | null,
 ): SceneView {
-  const signs = [...fixture.signs, ...fixture.window(focus.slot, HALF_WIDTH)];
+  const signs = [...fixture.signs, ...fixture.window(look, HALF_WIDTH)];
   if (focus.placed) signs.push(...fixture.frame(focus.slot, focus.working));
   const at = pointed && pointedOn(ring, pointed);
   if (at)
@@ -122,16 +137,17 @@ function closeView(
   close: Close,
   parts: Part[],
   focus: Focus,
+  look: number,
   step: Step,
   pointed: Pointed | null,
 ): SceneView {
   const { window } = close;
   const moving = movingWords(ring, window, focus, step, close);
-  const bounds = closeBounds(window, focus.slot);
+  const bounds = closeBounds(window, look);
   return {
     id: 'close',
     bounds,
-    centre: { x: xOf(window, focus.slot), y: (bounds.y0 + bounds.y1) / 2 },
+    centre: { x: xOf(window, look), y: (bounds.y0 + bounds.y1) / 2 },
     parts,
     labels: [...close.labels, ...moving.labels],
     signs: [...close.signs, ...moving.signs, ...pointedSigns(ring, window, pointed)],

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   type Choices,
   type EdgeInput,
+  type Manner,
   type Mishap,
   pair,
   planBack,
@@ -28,12 +29,13 @@ function made(
   mishaps: Mishap[] = [],
   choices: Choices = {},
   corner: EdgeInput['corner'] = chains,
+  manner: Manner = 'stitch-by-stitch',
 ) {
   const edge = given(readEdge({ sides, corner, counted: 'one-corner' }));
   const plan = given(planBack(edge, choices));
   const worked = given(work(plan, mishaps));
   const back = worked.edgings.at(-1);
-  const pairing = given(pair(edge, back, { start: worked.join, manner: 'stitch-by-stitch' }));
+  const pairing = given(pair(edge, back, { start: worked.join, manner }));
   return { edge, plan, pairing };
 }
 
@@ -126,10 +128,17 @@ describe('the verdict', () => {
       made([58, 36, 58, 36], [{ kind: 'stitch-missed', round: 'edging', side: 2, place: 40 }]),
       UK,
     );
+    expect(said.kind).not.toBe('meets');
+    expect(said.body).toMatch(/side 3 is 1 stitch short/);
+    expect(said.count).toMatch(/^\d+ of 188 meet$/);
+  });
+
+  test('a stitch that can be eased in is a gap all the same, and the sentence says both', () => {
+    const short: Mishap[] = [{ kind: 'stitch-missed', round: 'edging', side: 2, place: 40 }];
+    const said = sayVerdict(made([58, 36, 58, 36], short, {}, chains, 'corner-to-corner'), UK);
     expect(said.kind).toBe('meets-with-easing');
     expect(said.head).toBe('One gap.');
     expect(said.body).toMatch(/side 3 is 1 stitch short.*It meets with easing\.$/);
-    expect(said.count).toMatch(/^\d+ of 188 meet$/);
   });
 
   test('no sentence shouts, excuses itself or says a word of software', () => {
