@@ -6,7 +6,9 @@ describe('a step', () => {
   const making = makingOf(RECTANGLE, { mishaps: [ONE_SHORT] });
   const stages = new Map(making.steps.stretches.toReversed().map(({ stage, from }) => [stage, from]));
 
-  it('leaves every typed array of the whole panel as it is, and changes `made` of two parts at most', () => {
+  it('leaves every typed array of the whole panel as it is, and changes `made` of two parts at most', {
+    timeout: 30_000,
+  }, () => {
     let scene = sceneOf(making, 0);
     for (let place = 1; place < making.steps.length; place++) {
       const next = buildScene(inputOf(making, place), scene);
