@@ -208,6 +208,20 @@ describe('with a thumb', () => {
     },
   );
 
+  test('with letters twice as large nothing is cut off', async () => {
+    const { page } = await openApp({ viewport: viewports.phone });
+    await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
+    await openFold(page);
+    await kind(page, 'A corner early or late').click();
+    await page.locator('.mishap-place').waitFor();
+    const cutOff = await page.evaluate(() =>
+      [...document.querySelectorAll('.mishaps :is(button, select, input, p, span)')]
+        .filter((element) => element.getBoundingClientRect().right > innerWidth)
+        .map((element) => element.textContent?.trim()),
+    );
+    expect(cutOff).toEqual([]);
+  });
+
   test('going to where it happens brings the drawing into view', async () => {
     const { page } = await openApp({
       viewport: viewports.phone,
