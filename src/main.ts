@@ -1,8 +1,7 @@
 /** Opens the page: what was kept, the state, the panels, and then the drawing. */
-import { registerOffline } from './keep/offline.ts';
-import { deviceStore, keep, readKept } from './keep/storage.ts';
-import { offerLessons } from './learning.ts';
+import { deviceOn, deviceStore, keep, readKept } from './keep/storage.ts';
 import { mountPanels } from './panels/app.ts';
+import { createNotices } from './panels/notices/notices.ts';
 import type { Showing } from './showing.ts';
 import { example, standardSettings } from './state/project.ts';
 import { openStore } from './state/store.ts';
@@ -14,16 +13,28 @@ const store = openStore(
 );
 const showing: Showing = { table: null, scene: null };
 
+const notices = createNotices();
+let offered: Promise<() => void> | null = null;
+const lessons = (): Promise<() => void> => {
+  offered ??= import('./learning.ts').then(({ offerLessons }) => offerLessons(store, device));
+  return offered;
+};
+
+const opened = { snapshot: store.snapshot(), held: deviceOn(device).held() };
+
 wearTheme(store);
 const panels = mountPanels(document.getElementById('app') as HTMLElement, {
   subscribe: store.subscribe,
   snapshot: store.snapshot,
   send: store.send,
-  openLessons: offerLessons(store, device),
+  notices,
+  openLessons: () => lessons().then((open) => open()),
 });
-store.subscribe((snapshot) => keep(device, snapshot));
-registerOffline(() => {});
-const ready = import('./showing.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
+const watching = import('./keep/watch.ts')
+  .then(({ watchOver }) => watchOver(store, deviceOn(device), notices.add, opened))
+  .catch(() => store.subscribe((snapshot) => keep(device, snapshot)));
+const drawing = import('./showing.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
+const ready = Promise.all([drawing, watching]);
 
 // For tests: the state and the draw list as data, and a way in for events.
 if (new URLSearchParams(location.search).has('probe'))

@@ -9,7 +9,6 @@ import { RECIPE_ID } from './ids.ts';
 import type { Later } from './later.ts';
 import type { NumberField } from './number-field.ts';
 import { check, problemSummary } from './problem-summary.ts';
-import { recipePanel } from './recipe-panel.ts';
 import { sideCounts } from './side-counts.ts';
 import { sidesChooser } from './sides-chooser.ts';
 
@@ -27,7 +26,7 @@ export function edgePanel(snapshot: Snapshot, send: Send, later: Later | null): 
       ${project.sideCount === 0 ? '' : html`${countingChoice(snapshot, send)}${cornerChoice(snapshot, send)}`}
       <button class="button action" type="submit">Check my numbers</button>
     </form>
-    ${recipePanel(snapshot)} ${later?.moreChoices(snapshot, send)} ${later?.workedPanel(snapshot, send)}`;
+    ${later?.recipePanel(snapshot)} ${later?.moreChoices(snapshot, send)} ${later?.workedPanel(snapshot, send)}`;
 }
 
 const isExample = ({ project }: Snapshot): boolean =>

@@ -10,6 +10,7 @@ import { mishapsFold } from './mishaps/fold.ts';
 import { moreChoices } from './more-choices.ts';
 import type { Notices } from './notices/notices.ts';
 import { noticesStrip } from './notices/strip.ts';
+import { recipePanel } from './recipe-panel.ts';
 import { settingsDialog } from './settings-dialog.ts';
 import type { TableControls } from './table-controls.ts';
 import { twinGrid } from './twin-grid.ts';
@@ -19,6 +20,7 @@ import { workedPanel } from './worked-panel.ts';
 type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 
 export type Later = {
+  recipePanel: (snapshot: Snapshot) => TemplateResult;
   moreChoices: Panel;
   mishaps: Panel;
   notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
@@ -36,6 +38,7 @@ export type Later = {
 export function openLater(first: Snapshot, onChange: () => void): Later {
   const aids = openAids(first, onChange);
   return {
+    recipePanel,
     moreChoices,
     mishaps: mishapsFold(onChange),
     notices: noticesStrip,

@@ -41,7 +41,7 @@ describe('the top folder', () => {
 
   it('keeps what is made out of git', () => {
     const ignored = readFileSync('.gitignore', 'utf8').split('\n');
-    for (const name of [...made, '.cache']) expect(ignored).toContain(`${name}/`);
+    for (const name of [...made, '.cache']) expect(ignored).toContain(`/${name}/`);
   });
 });
 
