@@ -41,14 +41,18 @@ export function offerLessons(store: Store, device: Device | null): () => void {
   const draw = (): void => {
     if (!sheet || !lessons || !fetched) return;
     const view = lessons.view(store.snapshot().settings);
+    const held = sheet.contains(document.activeElement);
     render(
       html`<div class="sheet-head">
           <h2 id="lessons-heading">Lessons</h2>
-          <button type="button" class="button" @click=${() => sheet?.close()}>Back to your work</button>
+          <button type="button" class="button small" @click=${() => sheet?.close()}>Back to your work</button>
         </div>
         ${fetched.lessonsPanel(view, lessons.send)}`,
       sheet,
     );
+    // What was pressed is gone: the first thing to press now takes its place.
+    if (held && !sheet.contains(document.activeElement))
+      sheet.querySelector<HTMLElement>('[data-first]')?.focus({ preventScroll: true });
   };
   const begin = async (): Promise<void> => {
     fetched = await import('./lessons/index.ts');
@@ -62,7 +66,7 @@ export function offerLessons(store: Store, device: Device | null): () => void {
     });
     lessons = made;
     sheet = document.createElement('dialog');
-    sheet.className = 'sheet sheet-wide';
+    sheet.className = 'sheet sheet-lessons';
     sheet.setAttribute('aria-labelledby', 'lessons-heading');
     document.body.append(sheet);
     store.subscribe(draw);

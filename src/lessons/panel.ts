@@ -5,13 +5,15 @@ import { stitchName } from '../stitch/say.ts';
 import { mirrored } from '../stitch/stage-whole.ts';
 import { sayStep } from '../words/step.ts';
 import { dialectName } from '../words/terms.ts';
+import type { Speech } from '../words/words.ts';
+import { choosing } from './choosing.ts';
+import { finished, sayScore } from './finished.ts';
 import { gapPicture } from './gap-picture.ts';
-import { type Item, LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from './lesson.ts';
+import type { Item } from './lesson.ts';
 import type { LessonsView } from './lessons.ts';
 import type { LessonEvent } from './machine.ts';
 import { askedPicture } from './picture.ts';
-import { mayRemember } from './progress.ts';
-import { countRight, surpluses } from './questions.ts';
+import { surpluses } from './questions.ts';
 import {
   sayFeedback,
   sayItemWhere,
@@ -27,42 +29,49 @@ export type SendLesson = (event: LessonEvent) => void;
 
 export function lessonsPanel(view: LessonsView, send: SendLesson): TemplateResult {
   return html`<section class="lessons" aria-label="Lessons">
+    <p class="unseen" role="status">${spoken(view)}</p>
     ${view.stage === 'choosing' ? choosing(view, send) : view.stage === 'finished' ? finished(view, send) : doing(view, send)}
   </section>`;
 }
 
-// --- choosing ---
+type Words = { act: string; why: string; mood: '' | 'right' | 'wrong' };
 
-function choosing(view: LessonsView, send: SendLesson): TemplateResult {
-  return html`<h3>Practise a part</h3>
-    <p class="lessons-lead">A small piece of its own. Your work stays where it is.</p>
-    <ul class="lesson-list">${LESSON_IDS.map((id) => lessonCard(id, view, send))}</ul>`;
+/** What is written beside the picture: after an answer what it was worth, else the act and how to tell. */
+function wordsOf(view: LessonsView, item: Item): Words {
+  const { stage, answer, speech } = view;
+  const isChosen = answer !== null && typeof answer === 'object';
+  const feedback = stage === 'told' && isChosen ? sayFeedback(item, answer.option, speech) : null;
+  if (feedback !== null)
+    return {
+      act: `${feedback.head} ${feedback.body}`,
+      why: feedback.why,
+      mood: feedback.right ? 'right' : 'wrong',
+    };
+  const isOther = item.question?.kind === 'gap' || item.question?.kind === 'faces';
+  const why = stage === 'told' || isOther ? sayWhy(item, speech) : check(item, speech);
+  return { act: title(item, view), why, mood: '' };
 }
 
-function lessonCard(
-  id: LessonId,
-  { speech, progress, today }: LessonsView,
-  send: SendLesson,
-): TemplateResult {
-  const { title, about } = sayLesson(id, speech);
-  const done = progress[id]?.levels ?? [];
-  const offered = LEVELS.filter((level) => level !== 'memory' || mayRemember(progress, id, today));
-  return html`<li class="lesson-card">
-    <h4>${title}</h4>
-    <p>${about}</p>
-    <div class="lesson-levels" role="group" aria-label=${title}>
-      ${offered.map((level) => levelButton(id, level, done.includes(level), send))}
+const check = ({ step, making }: Item, speech: Speech): string => sayStep(step, making, speech).check ?? '';
+
+/** One message for each press, in a place that stays; a question is read as it takes the focus. */
+function spoken(view: LessonsView): string {
+  const { stage, lesson, item, speech } = view;
+  if (stage === 'finished' && lesson !== null) return sayScore(view, lesson);
+  if (item === null || (stage !== 'showing' && stage !== 'told')) return '';
+  const { act, why } = wordsOf(view, item);
+  return [act, why, `${sayItemWhere(item, speech)}.`].filter(Boolean).join(' ');
+}
+
+function words(view: LessonsView, item: Item): TemplateResult {
+  const { act, why, mood } = wordsOf(view, item);
+  return html`<div class="lesson-talk">
+    <div class="lesson-words ${mood}">
+      <p class="lesson-act">${act}</p>
+      ${why === '' ? nothing : html`<p>${why}</p>`}
     </div>
-  </li>`;
+  </div>`;
 }
-
-function levelButton(lesson: LessonId, level: Level, done: boolean, send: SendLesson): TemplateResult {
-  return html`<button type="button" class="button lesson-level" @click=${() => send({ type: 'OPEN', lesson, level })}>
-    ${done ? html`<span class="lesson-done" aria-hidden="true">✓</span>` : nothing}${sayLevel(level)}${done ? html`<span class="unseen">, done</span>` : nothing}
-  </button>`;
-}
-
-// --- under way ---
 
 function doing(view: LessonsView, send: SendLesson): TemplateResult {
   const { item } = view;
@@ -73,26 +82,20 @@ function doing(view: LessonsView, send: SendLesson): TemplateResult {
       : view.stage === 'told'
         ? told(view, item, send)
         : showing(view, item, send);
-  return html`${head(view, item, send)}${body}`;
+  return html`<div class="lesson" data-stage=${view.stage}>${head(view, item, send)}${body}</div>`;
 }
 
 function head({ lesson, level, at, of, speech }: LessonsView, item: Item, send: SendLesson): TemplateResult {
   return html`<header class="lesson-head">
     <h3>${lesson === null ? '' : sayLesson(lesson, speech).title}</h3>
-    <p class="lesson-place">${at + 1} of ${of} · ${sayLevel(level)} · ${dialectName(speech.dialect)}<br />${sayItemWhere(item, speech)}</p>
-    <button type="button" class="button" @click=${() => send({ type: 'LEAVE' })}>Leave the lesson</button>
+    <p class="lesson-place"><b>${at + 1} of ${of}</b> · ${sayLevel(level)} · ${dialectName(speech.dialect)}<br />${sayItemWhere(item, speech)}</p>
+    <button type="button" class="button" @click=${() => send({ type: 'LEAVE' })}>All lessons</button>
   </header>`;
 }
 
 function showing(view: LessonsView, item: Item, send: SendLesson): TemplateResult {
-  const { speech } = view;
-  const said = sayStep(item.step, item.making, speech);
   return html`<div class="lesson-pictures">${shownPictures(item, view)}</div>
-    <div class="lesson-words" role="status">
-      <p class="lesson-act">${title(item, view)}</p>
-      ${reason(item, view, said.check)}
-    </div>
-    ${buttons(view, send)}`;
+    ${words(view, item)} ${buttons(view, send)}`;
 }
 
 /** The place the hook goes, and beside it the movement of the whole stitch; a chain has no place of its own. */
@@ -118,17 +121,12 @@ function title({ question, step, making }: Item, { speech }: LessonsView): strin
   return sayStep(step, making, speech).act;
 }
 
-function reason(
-  item: Item,
-  { speech }: LessonsView,
-  check: string | undefined,
-): TemplateResult | typeof nothing {
-  const why = item.question?.kind === 'gap' || item.question?.kind === 'faces' ? sayWhy(item, speech) : check;
-  return why === undefined || why === '' ? nothing : html`<p>${why}</p>`;
-}
-
+/** The picture fills its frame, however much room that has: the frame's height is the sheet's to give. */
 const figure = (picture: unknown, says: string): TemplateResult =>
-  html`<figure class="lesson-figure">${picture}${says === '' ? nothing : html`<figcaption>${says}</figcaption>`}</figure>`;
+  html`<figure class="lesson-figure">
+    <div class="lesson-frame">${picture}</div>
+    ${says === '' ? nothing : html`<figcaption>${says}</figcaption>`}
+  </figure>`;
 
 function gap(
   { question, making }: Item,
@@ -152,34 +150,30 @@ function asking(view: LessonsView, item: Item, send: SendLesson): TemplateResult
   return html`<div class="lesson-pictures">
       ${question.kind === 'gap' ? gap(item, view, false) : figure(askedPicture(item, speech, asks, answer), '')}
     </div>
-    ${question.kind === 'gap' ? html`<p class="lesson-act">${sayMishap(question.mishap, item.making.plan, speech)}</p>` : nothing}
-    <fieldset class="lesson-options">
-      <legend class="lesson-act">${asks}</legend>
-      ${question.options.map(
-        (option, i) => html`<button type="button" class="button lesson-option" @click=${() => answer(option)}>
-          <span class="lesson-number" aria-hidden="true">${i + 1}</span>${sayOption(question, option, speech)}
-        </button>`,
-      )}
-    </fieldset>
+    <div class="lesson-talk">
+      ${question.kind === 'gap' ? html`<p class="lesson-story">${sayMishap(question.mishap, item.making.plan, speech)}</p>` : nothing}
+      <fieldset class="lesson-options" tabindex="-1" data-first>
+        <legend class="lesson-act">${asks}</legend>
+        ${question.options.map(
+          (
+            option,
+            i,
+          ) => html`<button type="button" class="button lesson-option" @click=${() => answer(option)}>
+            <span class="lesson-number" aria-hidden="true">${i + 1}</span>${sayOption(question, option, speech)}
+          </button>`,
+        )}
+      </fieldset>
+    </div>
     <div class="lesson-moves">
       ${backButton(view, send)}
-      <button type="button" class="button" @click=${() => send({ type: 'SHOW' })}>Show me this step</button>
+      <button type="button" class="button" @click=${() => send({ type: 'SHOW' })}>Show me</button>
       <button type="button" class="button" @click=${() => send({ type: 'SKIP' })}>Leave it out</button>
     </div>`;
 }
 
 function told(view: LessonsView, item: Item, send: SendLesson): TemplateResult {
-  const { speech, answer } = view;
-  const feedback =
-    answer !== null && typeof answer === 'object' ? sayFeedback(item, answer.option, speech) : null;
-  return html`<div class="lesson-pictures">
-      ${toldPicture(item, view)}
-    </div>
-    <div class="lesson-words ${feedback === null ? '' : feedback.right ? 'right' : 'wrong'}" role="status">
-      <p class="lesson-act">${feedback === null ? title(item, view) : html`${feedback.head} ${feedback.body}`}</p>
-      <p>${feedback === null ? sayWhy(item, speech) : feedback.why}</p>
-    </div>
-    ${buttons(view, send, feedback?.right === false)}`;
+  return html`<div class="lesson-pictures">${toldPicture(item, view)}</div>
+    ${words(view, item)} ${buttons(view, send, wordsOf(view, item).mood === 'wrong')}`;
 }
 
 function toldPicture(item: Item, view: LessonsView): unknown {
@@ -194,41 +188,10 @@ function buttons(view: LessonsView, send: SendLesson, again = false): TemplateRe
     ${backButton(view, send)}
     ${again ? html`<button type="button" class="button" @click=${() => send({ type: 'AGAIN' })}>Try again</button>` : nothing}
     ${variant === null ? nothing : html`<button type="button" class="button" @click=${() => send({ type: 'AGAIN' })}>Move again</button>`}
-    <button type="button" class="button strong" @click=${() => send({ type: 'NEXT' })}>Next ›</button>
+    <button type="button" class="button strong lesson-next" data-first @click=${() => send({ type: 'NEXT' })}>Next <span aria-hidden="true">›</span></button>
   </div>`;
 }
 
 const backButton = ({ at }: LessonsView, send: SendLesson): TemplateResult =>
   html`<button type="button" class="button" aria-label="Back by one step" aria-disabled=${at === 0 ? 'true' : nothing}
     @click=${() => at > 0 && send({ type: 'BACK' })}>‹ Back</button>`;
-
-// --- finished ---
-
-function finished(view: LessonsView, send: SendLesson): TemplateResult {
-  const { lesson, level, answers, speech } = view;
-  if (lesson === null) return html``;
-  const next = LEVELS[LEVELS.indexOf(level) + 1];
-  const onward = next !== undefined && next !== 'memory' ? next : null;
-  return html`<div class="lesson-words" role="status">
-      <h3>${sayLesson(lesson, speech).title}</h3>
-      <p class="lesson-act">${sayScore(view, answers.length)}</p>
-      <p>${onward === null ? 'Come back another day and try it from memory.' : `Next: ${lowerFirst(sayLevel(onward))}.`}</p>
-    </div>
-    <div class="lesson-moves">
-      <button type="button" class="button" @click=${() => send({ type: 'LEAVE' })}>All lessons</button>
-      ${onward === null ? nothing : html`<button type="button" class="button strong" @click=${() => send({ type: 'OPEN', lesson, level: onward })}>${sayLevel(onward)}</button>`}
-    </div>`;
-}
-
-const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
-/** "5 of 7 right." — or that the part was seen, where nothing was asked. */
-function sayScore({ answers, lesson }: LessonsView, of: number): string {
-  const asked = answers.filter((answer) => answer !== null);
-  if (lesson === null || asked.length === 0) return `${of} steps seen.`;
-  const questions = lessonOf(lesson).items.map(({ question }) => question);
-  const options = answers.map((answer) =>
-    answer !== null && typeof answer === 'object' ? answer.option : null,
-  );
-  return `${countRight(questions, options)} of ${asked.length} right.`;
-}

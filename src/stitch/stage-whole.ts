@@ -165,3 +165,26 @@ export function mirrored(front: string, back: string, behind: string): Scene {
     ...panel('behind', 334, 'edging', true, behind),
   ];
 }
+
+/** Front and back side by side, each seen from its own right side, with the way each runs; no words. */
+export function twoWays(): Scene {
+  const panel = (key: string, x: number, yarn: YarnName, way: 1 | -1): Item[] => {
+    const [half, y] = [76, 150];
+    return [
+      { what: 'area', key: `${key}-area`, points: corners(at(x, y), half), fill: 'paper', z: 2 },
+      ring(`${key}-edge`, square(x, y, half, 0.9), yarn, 6),
+      {
+        what: 'arrow',
+        key: `${key}-way`,
+        points: [
+          at(x - way * 34, y + 34),
+          at(x + way * 22, y + 36),
+          at(x + way * 36, y + 18),
+          at(x + way * 36, y - 32),
+        ],
+        z: Z.mark,
+      },
+    ];
+  };
+  return [...panel('front', 106, 'front', 1), ...panel('back', 294, 'edging', -1)];
+}

@@ -243,7 +243,7 @@ describe.each(['uk', 'us'] as const)('the panel in %s terms', (dialect) => {
           const said = look();
           if (stage === 'asking') {
             expect(said).toContain('Leave it out');
-            expect(said).toContain('Show me this step');
+            expect(said).toContain('Show me');
             lessons.send({ type: 'ANSWER', option: item?.question?.options.at(-1) ?? '' });
           } else {
             expect(said).toContain('Next');
