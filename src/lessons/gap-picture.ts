@@ -50,6 +50,23 @@ function row(
   });
 }
 
+/** Two chains turn each corner of a ring. */
+function chains(half: number, look: string): SVGTemplateResult[] {
+  const centre = WIDE / 2;
+  return [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ].map(([sx = 1, sy = 1]) => {
+    const [x, y] = [centre + sx * (half + 3), MIDDLE + sy * (half + 3)];
+    const turn = sx * sy * 45 + 90;
+    return svg`<g transform="translate(${x} ${y}) rotate(${turn})">
+      <ellipse class=${look} cx="-8.5" rx="7" ry="3.6"></ellipse><ellipse class=${look} cx="8.5" rx="7" ry="3.6"></ellipse>
+    </g>`;
+  });
+}
+
 /** `surplus` per back side; null before it is told. */
 export function gapPicture(
   plan: Plan,
@@ -59,6 +76,7 @@ export function gapPicture(
 ): SVGTemplateResult {
   const last = plan.edgings.at(-1) ?? plan.foundation;
   return svg`<svg class="gap-picture" viewBox="0 0 ${WIDE} 300" role="img" aria-label=${says}>
+    ${chains(FRONT, 'gap-front')} ${chains(BACK, 'gap-back')}
     ${plan.faces.map((face, j) => sidePicture(j, plan.edge.sides[face] ?? 0, last.sides[j] ?? 0, surplus?.[j] ?? 0, hand))}
   </svg>`;
 }

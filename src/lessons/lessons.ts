@@ -59,8 +59,10 @@ export function createLessons({
 
   const context = (): LessonContext => actor.getSnapshot().context;
   const shown = (): Variant | null => {
-    const { step } = itemOf(context()) ?? {};
-    return step !== undefined && stageOf(actor.getSnapshot().value) === 'showing' ? variantOf(step) : null;
+    const item = itemOf(context());
+    return item !== null && stageOf(actor.getSnapshot().value) === 'showing'
+      ? variantOf(item.step, item.making)
+      : null;
   };
   const rest = (): void => {
     callOff();

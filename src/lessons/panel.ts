@@ -103,7 +103,7 @@ function shownPictures(item: Item, view: LessonsView): unknown {
   const { speech, variant, t } = view;
   if (item.question?.kind === 'gap') return gap(item, view, true);
   if (item.question?.kind === 'faces') return facing(view);
-  const place = stepDrawing(item.step, speech);
+  const place = stepDrawing(item.step, item.making, speech);
   if (variant === null) return figure(place, '');
   const movement = figure(drawing(wholeScene(variant, t, speech.hand)), stitchName(variant.kind, speech));
   return variant.kind === 'chain' ? movement : [figure(place, 'In here'), movement];
@@ -179,7 +179,7 @@ function told(view: LessonsView, item: Item, send: SendLesson): TemplateResult {
 function toldPicture(item: Item, view: LessonsView): unknown {
   const { question, step } = item;
   if (question?.kind === 'gap') return gap(item, view, true);
-  return question?.kind === 'faces' ? facing(view) : figure(stepDrawing(step, view.speech), '');
+  return question?.kind === 'faces' ? facing(view) : figure(stepDrawing(step, item.making, view.speech), '');
 }
 
 function buttons(view: LessonsView, send: SendLesson, again = false): TemplateResult {

@@ -2,8 +2,9 @@
 
 import { forHand } from '../stitch/drawing.ts';
 import { sceneAfter } from '../stitch/frame.ts';
+import { slipStitchScenes } from '../stitch/frames-join.ts';
 import { closingScenes } from '../stitch/frames-needle.ts';
-import { chainScenes, doubleCrochetScenes, slipStitchScenes } from '../stitch/frames-short.ts';
+import { doubleCrochetScenes } from '../stitch/frames-short.ts';
 import { cornerMade, tallScenes } from '../stitch/frames-tall.ts';
 import { at, type Point } from '../stitch/point.ts';
 import { flip, type Scene, WIDE } from '../stitch/scene.ts';
@@ -72,31 +73,43 @@ function placeScene(item: Item): { scene: Scene; frame: Frame; places: Places } 
       };
     case 'hidden':
       return {
-        scene: doubleCrochetScenes('after-corner').start,
+        scene: doubleCrochetScenes('hidden').start,
         frame: close(190, 180, 250),
         places: { 'hidden-stitch': at(204, 196), 'second-stitch': at(144, 196) },
       };
-    case 'arms':
+    case 'arms': {
+      // Before the new corner both chains are free; past it, the first holds a stitch already.
+      const isBefore = question.right[0] === 'first-corner-chain';
+      const first = isBefore ? 204 : 264;
       return {
-        scene:
-          question.right[0] === 'first-corner-chain'
-            ? doubleCrochetScenes('corner-chain').start
-            : sceneAfter(chainScenes('edging', 1), 1),
-        frame: close(160, 180, 260),
+        scene: doubleCrochetScenes(isBefore ? 'before-corner' : 'past-corner').start,
+        frame: close(isBefore ? 160 : 208, 176, 270),
         places: {
-          'first-corner-chain': at(204, 196),
-          'second-corner-chain': at(144, 196),
-          'next-stitch': at(84, 196),
+          'first-corner-chain': at(first, 196),
+          'second-corner-chain': at(first - 60, 196),
+          'next-stitch': at(first - 120, 196),
         },
       };
+    }
     case 'join':
       return {
         scene: slipStitchScenes().start,
         frame: close(200, 175, 170),
         places: { 'inner-loops': at(190, 175), 'front-loops': at(162, 202), 'back-loops': at(162, 148) },
       };
-    case 'corner-pair':
-      return { scene: slipStitchScenes().start, frame: FULL, places: {} };
+    case 'corner-pair': {
+      // The front's chain lies at the hook; its partner lies beyond it, the corner's other chain a stitch on or back.
+      const first = step.place === 0 ? 206 : 266;
+      return {
+        scene: slipStitchScenes('corner', step.place).start,
+        frame: close(206, 170, 270),
+        places: {
+          'first-place': at(first, 146),
+          'second-place': at(first - 60, 146),
+          'stitch-before': at(first + 60, 146),
+        },
+      };
+    }
     case 'needle': {
       const adds = step.node >= 0 ? 1 : 0;
       const first = adds === 1 ? 158 : 218;

@@ -31,8 +31,8 @@ export function openAids(first: Snapshot, onChange: () => void): Aids {
     if (!now.playing) taps = addTap(taps, { place: now.place, ms: performance.now() });
     aloud.say(textAloud(now.step, last.step, now.making, now.settings));
     const open = stitch.view();
-    if (!open || JSON.stringify(variantOf(now.step)) === JSON.stringify(open.variant)) return;
-    if (!stitch.open(now.step)) stitch.send({ type: 'CLOSE' });
+    if (!open || JSON.stringify(variantOf(now.step, now.making)) === JSON.stringify(open.variant)) return;
+    if (!stitch.open(now.step, now.making)) stitch.send({ type: 'CLOSE' });
   };
   return {
     stitch,

@@ -28,13 +28,13 @@ export function walkPanel(snapshot: Snapshot, send: Send, aids: Aids): TemplateR
 }
 
 /** The picture of the step; opened, the stitch move by move. */
-function inside({ step, settings }: Snapshot, { stitch }: Aids): TemplateResult {
+function inside({ step, making, settings }: Snapshot, { stitch }: Aids): TemplateResult {
   const view = stitch.view();
   if (view) return html`${stitchPanel(view, settings, stitch.send)}`;
-  const opens = variantOf(step) !== null;
+  const opens = variantOf(step, making) !== null;
   return html`<section class="inside" aria-label="The stitch in a picture">
-    <div class="inside-picture">${stepDrawing(step, settings)}</div>
-    ${opens ? html`<button type="button" class="button" @click=${() => stitch.open(step)}>See it move by move</button>` : nothing}
+    <div class="inside-picture">${stepDrawing(step, making, settings)}</div>
+    ${opens ? html`<button type="button" class="button" @click=${() => stitch.open(step, making)}>See it move by move</button>` : nothing}
   </section>`;
 }
 

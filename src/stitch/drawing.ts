@@ -1,6 +1,7 @@
 /** Picks and draws: the picture of a move on its way, and the one picture that shows a whole step. */
 import type { SVGTemplateResult } from 'lit-html';
 import type { Step } from '../../core/index.ts';
+import { neighbour, type Told } from '../words/telling.ts';
 import { term } from '../words/terms.ts';
 import type { Speech } from '../words/words.ts';
 import { sceneAfter } from './frame.ts';
@@ -38,18 +39,18 @@ export const forHand = (scene: Scene, hand: Speech['hand']): Scene =>
 /** A scene drawn; `says` describes it in words. */
 export const drawing = (scene: Scene, says?: string): SVGTemplateResult => picture(scene, says);
 
-/** The picture that belongs to a step: where the hook or needle goes, or what to look at. */
-export function stepDrawing(step: Step, speech: Speech, says?: string): SVGTemplateResult {
-  return picture(stepScene(step, speech), says);
+/** The picture that belongs to a step of a making: where the hook or needle goes, or what to look at. */
+export function stepDrawing(step: Step, making: Told, speech: Speech, says?: string): SVGTemplateResult {
+  return picture(stepScene(step, making, speech), says);
 }
 
-export function stepScene(step: Step, speech: Speech): Scene {
-  return forHand(stageScene(step, speech) ?? inStitch(step), speech.hand);
+export function stepScene(step: Step, making: Told, speech: Speech): Scene {
+  return forHand(stageScene(step, making, speech) ?? inStitch(step, making), speech.hand);
 }
 
 /** In a stitch, the picture with the hook gone in says most; a chain shows the yarn drawn through. */
-function inStitch(step: Step): Scene {
-  const variant = variantOf(step);
+function inStitch(step: Step, making: Told): Scene {
+  const variant = variantOf(step, making);
   if (variant === null) return [];
   const scenes = scenesOf(variant);
   const insert = variant.kind.startsWith('foundation') || variant.kind === 'treble' ? 2 : 1;
@@ -57,25 +58,33 @@ function inStitch(step: Step): Scene {
 }
 
 /** Steps that are no stitch, and stitches whose place says more than their moves; null for the rest. */
-function stageScene(step: Step, { dialect }: Speech): Scene | null {
+function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null {
+  const { edge: front, choices, foundation } = making.plan;
   switch (step.kind) {
     case 'count-stitch':
-      return edge.counting(false);
+      return edge.counting(
+        step.place === 0 && front.corners.at(step.side - 1)?.made === 'chain' ? 'first' : 'along',
+      );
     case 'count-corner':
-      return edge.counting(true);
+      return edge.counting(
+        front.corners[step.corner]?.made === 'stitch' ? 'stitch' : step.place === 0 ? 'chain' : 'next-chain',
+      );
     case 'slip-knot':
       return edge.slipKnot();
     case 'start-chains':
       return tallScenes('foundation-start').start;
-    case 'foundation-treble':
-      // A leg's first treble that has a base chain to go into comes after a corner.
-      return step.place === 0 && step.target.loop === 'base-chain' ? afterCorner(2) : null;
+    case 'foundation-treble': {
+      // A leg's first treble after a corner goes below its chains.
+      const before = neighbour({ step, making }, -1);
+      if (before?.kind !== 'corner-chain') return null;
+      return afterCorner(foundation.corners[before.corner]?.size ?? 2);
+    }
     case 'check-twist':
       return rings('flat', 'twisted');
     case 'close-tops':
     case 'close-round':
     case 'join-close':
-      return closed({ adds: variantOf(step)?.adds ?? 1, yarn: variantOf(step)?.yarn ?? 'foundation' });
+      return closed(variantOf(step, making) ?? { adds: 1, yarn: 'foundation' });
     case 'close-base':
       return edge.closingBase();
     case 'weave-ends':
@@ -95,7 +104,7 @@ function stageScene(step: Step, { dialect }: Speech): Scene | null {
     case 'wrong-sides':
       return cushion.together('front', 'back');
     case 'join-marker':
-      return edge.fourLoops('here');
+      return edge.markedPair(choices.joinStart.fromCorner, front.corners[step.side]?.made !== 'stitch');
     case 'join-attach':
       return edge.attachingJoin();
     case 'long-loop':
@@ -107,7 +116,7 @@ function stageScene(step: Step, { dialect }: Speech): Scene | null {
     case 'look-for-holes':
       return edge.hole();
     case 'ends-inside':
-      return edge.weaving('join');
+      return edge.endsInside();
     case 'finished':
       return cushion.whole();
     default:

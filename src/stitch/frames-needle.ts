@@ -1,5 +1,5 @@
 /** Needle work, move by move: closing a round, and the running stitch that holds the strip to the cloth. */
-import { head, shortPost, treblePost, vee } from './fabric.ts';
+import { head, link, shortPost, treblePost, vee } from './fabric.ts';
 import { type MoveScenes, still } from './frame.ts';
 import { hookAt, Z } from './loops.ts';
 import { at, type Point } from './point.ts';
@@ -45,13 +45,38 @@ function ring(closing: Closing, over: 'beginning' | 'end' | null): Item[] {
   const under = adds === 1 ? first : first - STITCH;
   const ends = [END + 2 * STITCH, END + STITCH, END];
   const starts = [first, first - STITCH, first - 2 * STITCH, first - 3 * STITCH];
-  return [...ends, ...starts].flatMap((x) => {
+  const tops = [...ends, ...starts].flatMap((x) => {
     const marked = (over === 'beginning' && x === under) || (over === 'end' && x === END);
-    return [
-      ...treblePost(`post${x}`, yarn, at(x, EDGE + 4), at(x + 6, 310), 12),
-      ...vee({ key: `top${x}`, x, y: EDGE, yarn, ...(marked && { marked: 'both' as const, z: 62 }) }),
-    ];
+    return vee({ key: `top${x}`, x, y: EDGE, yarn, ...(marked && { marked: 'both' as const, z: 62 }) });
   });
+  // The edging's closing covers the place where its yarn was attached.
+  const attached =
+    yarn === 'edging' && adds === 1 ? link('attach-chain', first + STITCH + 3, EDGE + 30, -92, yarn, 16) : [];
+  return [...standing(yarn, [...ends, ...starts], first - 3 * STITCH), ...attached, ...tops];
+}
+
+/** What the tops stand on: trebles, double crochets on the foundation, or the two edges that are joined. */
+function standing(yarn: YarnName, columns: readonly number[], last: number): Item[] {
+  const every = [...Array(8).keys()].map((i) => last + i * STITCH);
+  switch (yarn) {
+    case 'edging':
+      return [
+        ...columns.flatMap((x) => shortPost(`post${x}`, yarn, at(x, EDGE + 6), at(x + 2, EDGE + 54), 18)),
+        ...every.flatMap((x) => [
+          ...treblePost(`floor-post${x}`, 'foundation', at(x, EDGE + 60), at(x + 6, EDGE + 190), 8),
+          ...vee({ key: `floor${x}`, x, y: EDGE + 56, yarn: 'foundation', z: 14, frontOver: 20 }),
+        ]),
+      ];
+    case 'join':
+      return every.flatMap((x) => [
+        ...shortPost(`near-post${x}`, 'front', at(x, EDGE + 31), at(x + 2, EDGE + 95), 8),
+        ...vee({ key: `near${x}`, x, y: EDGE + 23, yarn: 'front', z: 12 }),
+        ...shortPost(`beyond-post${x}`, 'edging', at(x, EDGE - 31), at(x - 2, EDGE - 95), 8),
+        ...vee({ key: `beyond${x}`, x, y: EDGE - 23, yarn: 'edging', z: 12, facing: 'away' }),
+      ]);
+    default:
+      return columns.flatMap((x) => treblePost(`post${x}`, yarn, at(x, EDGE + 4), at(x + 6, 310), 12));
+  }
 }
 
 const endHead = head(END, EDGE);
@@ -132,7 +157,17 @@ export function closed(closing: Closing): Scene {
   return [
     ...ring(closing, null),
     ...vee({ key: 'closing', x, y: adds === 1 ? EDGE : EDGE - 2, yarn, z: 64, marked: 'both' }),
-    tail('end', yarn, [at(END - 20, EDGE + 8), at(END - 26, 210), at(END - 14, 262), at(END - 34, 310)], 11),
+    // The join's end goes inside, out of sight.
+    ...(yarn === 'join'
+      ? []
+      : [
+          tail(
+            'end',
+            yarn,
+            [at(END - 20, EDGE + 8), at(END - 26, 210), at(END - 14, 262), at(END - 34, 310)],
+            4,
+          ),
+        ]),
   ];
 }
 

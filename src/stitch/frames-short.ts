@@ -1,18 +1,18 @@
-/** The short stitches, move by move: double crochet on the foundation, the chain, the slip stitch of the join. */
+/** The short stitches, move by move: double crochet on the foundation, and the chain. */
 import { head, link, shortPost, treblePost, vee } from './fabric.ts';
 import { caught, drawnThrough, type Frame, type MoveScenes, still } from './frame.ts';
 import { hookAt, type LoopSpec } from './loops.ts';
 import { at, type Point } from './point.ts';
 import { type Item, STITCH, type Strand, type Tool, type YarnName } from './scene.ts';
 
-const FAR = at(-20, 34);
-const BALL: readonly Point[] = [at(110, 70), at(50, 44), FAR];
-const LAST = 266;
-const NEW = LAST - STITCH;
-const COLUMNS = [3, 2, 1, 0, -1, -2, -3].map((back) => LAST + back * STITCH);
+export const FAR = at(-20, 34);
+export const BALL: readonly Point[] = [at(110, 70), at(50, 44), FAR];
+export const LAST = 266;
+export const NEW = LAST - STITCH;
+export const COLUMNS = [3, 2, 1, 0, -1, -2, -3].map((back) => LAST + back * STITCH);
 
-const rest = (x: number, y: number): Tool => hookAt(at(x - 96, y), -7);
-const outOf = (key: string, yarn: YarnName, on: number, [x, y]: Point, other = false): LoopSpec => ({
+export const rest = (x: number, y: number): Tool => hookAt(at(x - 96, y), -7);
+export const outOf = (key: string, yarn: YarnName, on: number, [x, y]: Point, other = false): LoopSpec => ({
   key,
   yarn,
   on,
@@ -27,8 +27,11 @@ const ballFrom = (yarn: YarnName, start: Point): Frame['yarn'] => ({ name: yarn,
 const FLOOR = 196;
 const ROOF = 138;
 
+/** A column of the floor that the hook goes into, and by which loops. */
+type Marked = { x: number; loops: 'back' | 'both' } | null;
+
 /** The foundation below; where corner chains lie instead of stitches there is no post. */
-function floor(marked: 'back' | 'both' | null, chains: readonly number[] = []): Item[] {
+function floor(marked: Marked, chains: readonly number[] = []): Item[] {
   return COLUMNS.flatMap((x) => [
     ...(chains.includes(x)
       ? []
@@ -40,56 +43,127 @@ function floor(marked: 'back' | 'both' | null, chains: readonly number[] = []): 
       yarn: 'foundation',
       z: 20,
       frontOver: 30,
-      ...(x === NEW && marked !== null && { marked, z: 62 }),
-      ...(x === NEW && marked === 'both' && { frontOver: 62 }),
+      ...(x === marked?.x && { marked: marked.loops, z: 62 }),
+      ...(x === marked?.x && marked.loops === 'both' && { frontOver: 62 }),
     }),
   ]);
 }
 
-const short = (x: number): Strand[] => [
-  ...shortPost(`short${x}`, 'edging', at(x, ROOF + 6), at(x + 2, FLOOR - 2)),
+/** A double crochet whose head lies at `x` and whose foot stands at `foot`. */
+const short = (x: number, foot = x): Strand[] => [
+  ...shortPost(`short${x}`, 'edging', at(x, ROOF + 6), at(foot + 2, FLOOR - 2)),
   ...vee({ key: `roof${x}`, x, y: ROOF, yarn: 'edging', z: 32 }),
 ];
-const shorts = COLUMNS.slice(0, 4).flatMap(short);
 
-/** Where corner chains lie below, instead of stitches. */
-const CORNERS: Record<Into, number[]> = {
-  'back-loop': [],
-  'after-corner': [LAST, LAST + STITCH],
-  'corner-chain': [NEW, NEW - STITCH],
+/** Corner chains in a small arch that ends over `x`; two at most are shown. */
+const arch = (x: number, count: number): Strand[] =>
+  count === 0
+    ? []
+    : count === 1
+      ? link('arch0', x + 26, 104, 182, 'edging', 34)
+      : [...link('arch0', x + 42, 106, -72, 'edging', 34), ...link('arch1', x + 14, 96, 118, 'edging', 36)];
+
+/** The yarn's end, and the chain that carries no stitch, standing where the round began. */
+const begun = (): Strand[] => [
+  {
+    what: 'strand',
+    key: 'end',
+    yarn: 'edging',
+    z: 14,
+    round: true,
+    points: [
+      at(LAST + 2, FLOOR - 8),
+      at(LAST + 34, FLOOR - 52),
+      at(LAST + 58, FLOOR - 78),
+      at(LAST + 66, 76),
+    ],
+  },
+  ...link('attach-chain', LAST + 3, FLOOR - 30, -92, 'edging', 34),
+];
+
+/**
+ * Where a double crochet goes: along a side; the first of the round, beside the attach place or into it; the
+ * hidden one after a corner; a corner chain before the new corner, or past it; the stitch worked last.
+ */
+export type DoubleCrochetAt =
+  | 'along'
+  | 'first'
+  | 'attach-place'
+  | 'hidden'
+  | 'before-corner'
+  | 'past-corner'
+  | 'same-place';
+
+type Ground = {
+  /** Columns of the floor that are corner chains. */
+  chains: readonly number[];
+  /** What stands on it already. */
+  made: readonly Strand[];
+  live: Point;
+  /** Where the new stitch's foot goes, and where its head will lie. */
+  foot: number;
+  head: number;
 };
 
-/** The back loop of a stitch, the hidden one after a corner, or a corner chain (under both its loops). */
-export type Into = 'back-loop' | 'after-corner' | 'corner-chain';
+function groundFor(where: DoubleCrochetAt, chains: number): Ground {
+  const upTo = (count: number): Strand[] => COLUMNS.slice(0, count).flatMap((x) => short(x));
+  const along: Ground = { chains: [], made: upTo(4), live: head(LAST, ROOF), foot: NEW, head: NEW };
+  switch (where) {
+    case 'along':
+      return along;
+    case 'first':
+      return { ...along, made: begun(), live: at(LAST + 2, FLOOR - 44) };
+    case 'attach-place':
+      return { ...along, made: begun(), live: at(LAST + 2, FLOOR - 44), foot: LAST, head: LAST };
+    case 'hidden':
+      return { ...along, chains: [LAST, LAST + STITCH], made: [...upTo(4), ...arch(LAST, chains)] };
+    case 'before-corner':
+      return { ...along, chains: [NEW, NEW - STITCH] };
+    case 'past-corner':
+      return {
+        ...along,
+        chains: [LAST, NEW],
+        made: [...upTo(4), ...arch(NEW, chains)],
+        live: chains === 1 ? at(NEW + 10, 108) : at(NEW + 7, 114),
+      };
+    case 'same-place':
+      return { ...along, foot: LAST };
+  }
+}
 
-export function doubleCrochetScenes(into: Into = 'back-loop'): MoveScenes {
-  const marked = into === 'corner-chain' ? 'both' : 'back';
-  const chains = CORNERS[into];
-  const live = head(LAST, ROOF);
-  const place = at(NEW + 6, FLOOR - 6);
+/** @param chains corner chains of the new corner, where it is in the picture; @param both both loops are taken */
+export function doubleCrochetScenes(
+  where: DoubleCrochetAt = 'along',
+  both = where === 'before-corner' || where === 'past-corner',
+  chains = 2,
+): MoveScenes {
+  const ground = groundFor(where, chains);
+  const { live, foot, made } = ground;
+  const place = at(foot + 6, FLOOR - 6);
+  const by = foot - NEW;
   const before: Frame = {
-    hook: rest(LAST, 92),
-    work: [...floor(null, chains), ...shorts],
+    hook: rest(live[0] + 26, live[1] - 46),
+    work: [...floor(null, ground.chains), ...made],
     loops: [outOf('live', 'edging', 64, live)],
     yarn: ballFrom('edging', live),
   };
   const inserted: Frame = {
-    hook: into === 'corner-chain' ? hookAt(at(168, 164), 40) : hookAt(at(172, 152), 37),
-    work: [...floor(marked, chains), ...shorts],
+    hook: both ? hookAt(at(168 + by, 164), 40) : hookAt(at(172 + by, 152), 37),
+    work: [...floor({ x: foot, loops: both ? 'both' : 'back' }, ground.chains), ...made],
     loops: [outOf('live', 'edging', 96, live, true)],
     yarn: ballFrom('edging', live),
   };
   const up: Frame = {
-    hook: hookAt(at(128, 112), -9),
+    hook: hookAt(at(128 + by, 112), -9),
     work: before.work,
     loops: [outOf('live', 'edging', 112, live), outOf('up', 'edging', 62, place)],
     yarn: ballFrom('edging', place),
   };
   const end: Frame = {
-    hook: rest(NEW, 92),
-    work: [...before.work, ...short(NEW)],
-    loops: [outOf('live', 'edging', 64, head(NEW, ROOF))],
-    yarn: ballFrom('edging', head(NEW, ROOF)),
+    hook: rest(ground.head, 92),
+    work: [...before.work, ...short(ground.head, foot)],
+    loops: [outOf('live', 'edging', 64, head(ground.head, ROOF))],
+    yarn: ballFrom('edging', head(ground.head, ROOF)),
   };
   return {
     start: still(before),
@@ -98,7 +172,7 @@ export function doubleCrochetScenes(into: Into = 'back-loop'): MoveScenes {
       [
         still(inserted),
         caught(inserted, 'edging', [live], [FAR]),
-        drawnThrough(inserted, 'edging', [live], [place, at(120, 130), FAR], 62),
+        drawnThrough(inserted, 'edging', [live], [place, at(120 + by, 130), FAR], 62),
         still(up),
       ],
       [
@@ -113,14 +187,17 @@ export function doubleCrochetScenes(into: Into = 'back-loop'): MoveScenes {
 
 // --- the chain ---
 
-/** What the chain follows: a treble of the foundation, a double crochet, or the slip knot. */
-export type ChainAfter = 'foundation' | 'edging' | 'knot';
+/** What the chain follows: a treble of the foundation, a double crochet, the slip knot, or yarn just attached. */
+export type ChainAfter = 'foundation' | 'edging' | 'knot' | 'attach';
 
-const chainYarn = (after: ChainAfter): YarnName => (after === 'edging' ? 'edging' : 'foundation');
+const chainYarn = (after: ChainAfter): YarnName =>
+  after === 'edging' || after === 'attach' ? 'edging' : 'foundation';
 const CHAIN_Y = 150;
 
 function beforeChain(after: ChainAfter): Item[] {
-  if (after === 'edging') return [...floor(null, [NEW, NEW - STITCH]), ...shorts];
+  if (after === 'edging')
+    return [...floor(null, [LAST, NEW]), ...COLUMNS.slice(0, 4).flatMap((x) => short(x))];
+  if (after === 'attach') return [...floor(null), ...begun().filter(({ key }) => key === 'end')];
   if (after === 'knot') return knotAndChains();
   return COLUMNS.slice(0, 4).flatMap((x) => [
     ...treblePost(`post${x}`, 'foundation', at(x, CHAIN_Y + 4), at(x + 8, 320), 16),
@@ -160,6 +237,7 @@ const knotAndChains = (): Strand[] => [
 /** One more chain where `made` lie already. */
 export function chainScenes(after: ChainAfter, made = 0): MoveScenes {
   const yarn = chainYarn(after);
+  if (after === 'attach') return attachChain();
   const y = after === 'edging' ? ROOF : CHAIN_Y;
   const first = head(LAST, y);
   const chainAt = (i: number): Point => at(first[0] - 24 - 42 * i, y - 6 - 4 * i);
@@ -189,74 +267,27 @@ export function chainScenes(after: ChainAfter, made = 0): MoveScenes {
   };
 }
 
-// --- the slip stitch of the join: front near, back beyond, four loops side by side ---
-
-const NEAR = 198;
-const BEYOND = 152;
-const BETWEEN = (NEAR + BEYOND) / 2;
-
-/** The two edges as they lie together, seen from above; with `marked` the inner two loops are picked out. */
-export function edges(marked: boolean, made: number): Item[] {
-  const inner = (x: number): boolean => marked && x === NEW;
-  return [
-    ...COLUMNS.flatMap((x) => [
-      ...shortPost(`near-post${x}`, 'front', at(x, NEAR + 8), at(x + 2, 270), 12),
-      ...vee({
-        key: `near${x}`,
-        x,
-        y: NEAR,
-        yarn: 'front',
-        z: 20,
-        frontOver: 22,
-        ...(inner(x) && { marked: 'back' as const, z: 62 }),
-      }),
-    ]),
-    ...[...COLUMNS].reverse().flatMap((x) => [
-      ...shortPost(`beyond-post${x}`, 'edging', at(x, BEYOND - 8), at(x - 2, 80), 12),
-      ...vee({
-        key: `beyond${x}`,
-        x,
-        y: BEYOND,
-        yarn: 'edging',
-        z: 20,
-        facing: 'away',
-        ...(inner(x) && { marked: 'front' as const, frontOver: 62 }),
-      }),
-    ]),
-    ...COLUMNS.slice(0, made).flatMap((x) => vee({ key: `joined${x}`, x, y: BETWEEN, yarn: 'join', z: 36 })),
-  ];
-}
-
-export function slipStitchScenes(): MoveScenes {
-  const live = head(LAST, BETWEEN);
-  const before: Frame = {
-    hook: rest(LAST, 128),
-    work: edges(false, 4),
-    loops: [outOf('live', 'join', 64, live)],
-    yarn: ballFrom('join', live),
+/** The one chain after attaching: it stands up from the attach place and carries no stitch. */
+function attachChain(): MoveScenes {
+  const frame = (count: 0 | 1): Frame => {
+    const live = count === 0 ? at(LAST + 4, FLOOR - 8) : at(LAST + 2, FLOOR - 44);
+    return {
+      hook: rest(live[0] + 26, live[1] - 50),
+      work: count === 0 ? beforeChain('attach') : [...floor(null), ...begun()],
+      loops: [outOf('live', 'edging', 64, live)],
+      yarn: ballFrom('edging', live),
+    };
   };
-  const inserted: Frame = {
-    hook: hookAt(at(158, 132), 40),
-    work: edges(true, 4),
-    loops: [outOf('live', 'join', 100, live, true)],
-    yarn: ballFrom('join', live),
-  };
-  const end: Frame = {
-    hook: rest(NEW, 128),
-    work: edges(false, 5),
-    loops: [outOf('live', 'join', 64, head(NEW, BETWEEN))],
-    yarn: ballFrom('join', head(NEW, BETWEEN)),
-  };
+  const before = frame(0);
+  const held = at(LAST + 4, FLOOR - 8);
   return {
     start: still(before),
     moves: [
-      [still(before), still(inserted)],
       [
-        still(inserted),
-        caught(inserted, 'join', [live], [FAR]),
-        drawnThrough(inserted, 'join', [live], [at(NEW, BETWEEN), at(110, 130), FAR], 70),
-        drawnThrough(inserted, 'join', [live], [at(NEW, BETWEEN), at(110, 130), FAR], 118),
-        still(end),
+        still(before),
+        caught(before, 'edging', [held], [FAR]),
+        drawnThrough(before, 'edging', [held], [FAR], 82),
+        still(frame(1)),
       ],
     ],
   };

@@ -70,7 +70,7 @@ export function together(front: string, back: string): Scene {
     { what: 'area', key: 'front', points: corners(at(174, 126), 104), fill: 'paper', z: 6 },
     ring('front-edge', square(174, 126, 100, 0.92), 'front', 8),
     words(front, 174, 132, 22),
-    words(back, 300, 256, 18),
+    words(back, 288, 251, 18),
   ];
 }
 

@@ -1,7 +1,8 @@
 /** Still pictures along an edge: counting, attaching, right and wrong side, holes, ends, the long loop. */
 import { head, shortPost, treblePost, vee } from './fabric.ts';
+import { edges } from './frames-join.ts';
 import { needleAt } from './frames-needle.ts';
-import { doubleCrochetScenes, edges } from './frames-short.ts';
+import { COLUMNS, doubleCrochetScenes, NEW } from './frames-short.ts';
 import { caughtIn, hookAt, loopOn, Z } from './loops.ts';
 import { at } from './point.ts';
 import { type Item, type Scene, STITCH, type Strand, WIDE } from './scene.ts';
@@ -59,16 +60,29 @@ export function slipKnot(): Scene {
 const ROW = 150;
 const ROW_X = [5, 4, 3, 2, 1, 0].map((i) => 50 + i * STITCH);
 
-/** The front's last round from above; `corner`: the two places after the counted one are chains. */
-export function counting(corner: boolean): Scene {
-  const row = ROW_X.flatMap((x, i): Item[] => {
-    const chain = corner && (i === 2 || i === 3);
-    return [
-      ...(chain ? [] : shortPost(`post${x}`, 'front', at(x, ROW + 8), at(x + 2, 230), 12)),
-      ...vee({ key: `top${x}`, x, y: ROW, yarn: 'front' }),
-    ];
-  });
+/** What is counted: a stitch along a side, the first beside a corner, the corner's first or next chain, or its stitch. */
+export type Counting = 'along' | 'first' | 'chain' | 'next-chain' | 'stitch';
+
+/** Which places of the row are corner chains, the counted one being the third from the left. */
+const COUNTED_CHAINS: Record<Counting, readonly number[]> = {
+  along: [],
+  first: [3, 4],
+  chain: [1, 2],
+  'next-chain': [2, 3],
+  stitch: [],
+};
+
+/** The front's last round from above, one place ringed. */
+export function counting(what: Counting): Scene {
   const spot = ROW_X[2] ?? 0;
+  // Three stitches stand in one place, the middle one of them is the corner.
+  const foot = (x: number): number => (what === 'stitch' && Math.abs(x - spot) <= STITCH ? spot : x);
+  const row = ROW_X.flatMap((x, i): Item[] => [
+    ...(COUNTED_CHAINS[what].includes(i)
+      ? []
+      : shortPost(`post${x}`, 'front', at(x, ROW + 8), at(foot(x) + 2, 230), 12)),
+    ...vee({ key: `top${x}`, x, y: ROW, yarn: 'front' }),
+  ]);
   return [...row, { what: 'place', key: 'place', centre: at(spot, ROW), radius: 33, z: Z.mark }];
 }
 
@@ -100,7 +114,7 @@ export function attachingJoin(): Scene {
     round: true,
     points: [at(192, 170), at(216, 110), at(252, 86), at(262, 50)],
   };
-  return [...edges(true, 0), hook, end, ...caughtIn(hook, 'join', [at(200, 160)], [at(-20, 34)])];
+  return [...edges({ marked: true }), hook, end, ...caughtIn(hook, 'join', [at(200, 160)], [at(-20, 34)])];
 }
 
 /** Right and wrong side of the foundation, side by side. */
@@ -136,22 +150,61 @@ export function twoSides(right: string, wrong: string): Scene {
   ];
 }
 
-/** The four loops that lie side by side at the join, the inner two picked out. */
-export function fourLoops(inner: string): Scene {
+/** A stitch marker hung into a loop: a small open ring. */
+const marker = (key: string, x: number, y: number): Item => ({
+  what: 'strand',
+  key,
+  yarn: 'thread',
+  closed: true,
+  z: Z.near,
+  points: [
+    at(x, y - 17),
+    at(x + 11, y - 10),
+    at(x + 12, y + 5),
+    at(x, y + 15),
+    at(x - 12, y + 5),
+    at(x - 11, y - 10),
+  ],
+});
+
+/** Both edges with a marker in the pair where the join begins, numbered from the corner. */
+export function markedPair(fromCorner: number, isChain: boolean): Scene {
+  const xOf = (count: number): number => NEW + (fromCorner - count) * STITCH;
+  const shown = Array.from({ length: Math.max(0, fromCorner) }, (_, i) => i + 1).filter((n) => xOf(n) < WIDE);
+  const corner = COLUMNS.filter((x) => fromCorner > 0 && x >= xOf(1));
   return [
-    ...edges(true, 0),
-    words(inner, 206, 292, 20),
-    { what: 'arrow', key: 'arrow', points: [at(206, 268), at(206, 232), at(206, 204)], z: Z.mark },
+    ...edges({ marked: true, chains: isChain ? corner : [] }),
+    marker('marker-beyond', NEW + 2, 128),
+    marker('marker-near', NEW + 2, 226),
+    ...shown.map((n) => words(`${n}`, xOf(n), 290, 20)),
   ];
 }
 
 /** A pair that has not been joined shows as a hole. */
 export function hole(): Scene {
-  const all = edges(false, 7);
-  const open = new Set(['joined206-back', 'joined206-front']);
   return [
-    ...all.filter(({ key }) => !open.has(key)),
-    { what: 'place', key: 'place', centre: at(206, 175), radius: 30, z: Z.mark },
+    ...edges({ joined: COLUMNS.filter((x) => x !== NEW) }),
+    { what: 'place', key: 'place', centre: at(NEW, 175), radius: 30, z: Z.mark },
+  ];
+}
+
+/** An end of the join drawn in between front and back: the needle dives behind the near edge. */
+export function endsInside(): Scene {
+  const raised = edges({ joined: COLUMNS }).map((item) =>
+    item.key.startsWith('near') ? { ...item, z: item.z + 44 } : item,
+  );
+  const needle = needleAt(at(176, 248), -64, 150, 50);
+  return [
+    ...raised,
+    needle,
+    {
+      what: 'strand',
+      key: 'end',
+      yarn: 'join',
+      z: 48,
+      points: [at(150, 175), at(160, 110), at(196, 62), at(232, 84), at(235, 127)],
+    },
+    { what: 'arrow', key: 'arrow', points: [at(286, 60), at(272, 92), at(258, 122)], z: Z.mark },
   ];
 }
 
@@ -159,7 +212,7 @@ export function hole(): Scene {
 export function longLoop(): Scene {
   const [x, y] = head(266, 175);
   return [
-    ...edges(false, 4),
+    ...edges({ joined: COLUMNS.slice(0, 4) }),
     {
       what: 'strand',
       key: 'live',
@@ -187,7 +240,7 @@ export function longLoop(): Scene {
 }
 
 /** An end drawn through the stitches of the wrong side. */
-export function weaving(yarn: 'foundation' | 'edging' | 'join'): Scene {
+export function weaving(yarn: 'foundation' | 'edging'): Scene {
   const top = 96;
   const over = (x: number): boolean => x === 230 || x === 110;
   const posts = [350, 290, 230, 170, 110, 50].flatMap((x) => [

@@ -42,7 +42,7 @@ export const ring = (key: string, points: readonly Point[], yarn: YarnName, z: n
 });
 
 const posts = (x: number, y: number, outer: number, inner: number, skipBottom: boolean): Item[] => {
-  const places = [-0.6, -0.3, 0, 0.3, 0.6];
+  const places = [-0.84, -0.56, -0.28, 0, 0.28, 0.56, 0.84];
   return places.flatMap((p, i): Item[] => {
     const line = (key: string, a: Point, b: Point): Item => ({
       what: 'line',

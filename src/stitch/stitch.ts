@@ -1,6 +1,7 @@
 /** Holds an open stitch for the page: the machine, and the movement between two rests. */
 import { createActor } from 'xstate';
 import type { Step } from '../../core/index.ts';
+import type { Told } from '../words/telling.ts';
 import { type StitchEvent, stitchMachine } from './machine.ts';
 import type { StitchView } from './panel.ts';
 import { variantOf } from './variant.ts';
@@ -29,7 +30,7 @@ export type Stitch = {
   view(): StitchView | null;
   send(event: StitchEvent): void;
   /** Opens the stitch of a step; false where there is nothing inside it. */
-  open(step: Step): boolean;
+  open(step: Step, making: Told): boolean;
   stop(): void;
 };
 
@@ -67,8 +68,8 @@ export function createStitch(onChange: () => void, motion: Motion = browserMotio
       return variant === null ? null : { variant, done, of, t };
     },
     send,
-    open: (step) => {
-      const variant = variantOf(step);
+    open: (step, making) => {
+      const variant = variantOf(step, making);
       if (variant !== null) send({ type: 'OPEN', variant });
       return variant !== null;
     },

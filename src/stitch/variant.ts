@@ -1,8 +1,11 @@
 /** Which pictures belong to a step: the stitch, and what about its surroundings changes them. */
 import type { Step } from '../../core/index.ts';
+import { armOf, isCornerStep } from '../words/arms.ts';
+import { neighbour, type Told } from '../words/telling.ts';
 import type { MoveScenes } from './frame.ts';
+import { type SlipStitchAt, slipStitchScenes } from './frames-join.ts';
 import { closingScenes, runningScenes } from './frames-needle.ts';
-import { type ChainAfter, chainScenes, doubleCrochetScenes, slipStitchScenes } from './frames-short.ts';
+import { type ChainAfter, chainScenes, type DoubleCrochetAt, doubleCrochetScenes } from './frames-short.ts';
 import { tallScenes } from './frames-tall.ts';
 import { kindOf, type StitchKind } from './moves.ts';
 import type { YarnName } from './scene.ts';
@@ -16,7 +19,11 @@ export type Variant = {
   intoCorner: boolean;
   /** A chain: what it follows, and how many lie there already (2 at most are shown). */
   after: ChainAfter;
+  /** Corner chains in the picture: before a chain, beside a double crochet, joined before a slip stitch. */
   made: number;
+  /** Where along the round a double crochet goes, and where along the join a slip stitch. */
+  where: DoubleCrochetAt;
+  joins: SlipStitchAt;
   /** A running stitch: the second pass? */
   back: boolean;
 };
@@ -29,23 +36,63 @@ export const plain = (kind: StitchKind): Variant => ({
   intoCorner: false,
   after: 'foundation',
   made: 0,
+  where: 'along',
+  joins: 'along',
   back: false,
 });
 
-/** The stitch inside a step, or null where there is none to open. */
-export function variantOf(step: Step): Variant | null {
+/** The stitch inside a step, or null where there is none to open. `making` is the one the step belongs to. */
+export function variantOf(step: Step, making: Told): Variant | null {
   const kind = kindOf(step);
   if (kind === null) return null;
+  const where = kind === 'double-crochet' ? whereOf(step, making) : 'along';
   return {
     ...plain(kind),
     yarn: yarnOf(step),
     // A closing that makes a stitch makes a node.
     adds: step.node >= 0 && step.kind !== 'join-close' ? 1 : 0,
     intoCorner: step.target.loop === 'corner-chain',
-    after: step.kind === 'start-chains' ? 'knot' : step.stage === 'edging' ? 'edging' : 'foundation',
-    made: step.kind === 'corner-chain' ? Math.min(step.place, 2) : 0,
+    after: afterOf(step),
+    made: shownChains(step, making, where),
+    where,
+    joins: kind === 'slip-stitch' ? joinsOf(step, making) : 'along',
     back: step.kind === 'sew-back',
   };
+}
+
+function afterOf({ kind, stage }: Step): ChainAfter {
+  if (kind === 'start-chains') return 'knot';
+  if (kind === 'attach-chain') return 'attach';
+  return stage === 'edging' ? 'edging' : 'foundation';
+}
+
+function whereOf(step: Step, making: Told): DoubleCrochetAt {
+  const before = neighbour({ step, making }, -1);
+  if (before?.kind === 'attach-chain')
+    return making.plan.choices.edgingClosing.adds === 1 ? 'first' : 'attach-place';
+  if (before !== null && before.target.node === step.target.node && before.target.on === step.target.on)
+    return 'same-place';
+  const arm = armOf({ step, making });
+  if (arm === 'after' && before?.kind === 'corner-chain') return 'past-corner';
+  if (step.target.loop === 'corner-chain') return 'before-corner';
+  const isHidden = arm === null && (isCornerStep(before) || armOf({ step, making }, -1) === 'after');
+  return isHidden && before?.target.loop === 'corner-chain' ? 'hidden' : 'along';
+}
+
+/** The slip stitch right after attaching has nothing behind it; a corner's chains have no posts. */
+function joinsOf(step: Step, making: Told): SlipStitchAt {
+  if (step.kind === 'last-hole') return 'last-hole';
+  if (step.corner >= 0) return making.plan.edge.corners[step.corner]?.made === 'stitch' ? 'along' : 'corner';
+  return neighbour({ step, making }, -1)?.kind === 'join-attach' ? 'first' : 'along';
+}
+
+function shownChains(step: Step, making: Told, where: DoubleCrochetAt): number {
+  if (step.kind === 'corner-chain' || step.kind === 'slip-stitch')
+    return Math.min(Math.max(0, step.place), 2);
+  if (where !== 'past-corner' && where !== 'hidden') return 0;
+  const { corners } = making.plan.edgings[step.edging] ?? making.plan.foundation;
+  const corner = corners[(step.side - 1 + corners.length) % Math.max(1, corners.length)];
+  return corner?.made === 'chain' ? Math.min(corner.size, 2) : 0;
 }
 
 const yarnOf = ({ yarn }: Step): YarnName => (yarn === 'none' ? 'foundation' : yarn);
@@ -60,14 +107,14 @@ export function scenesOf(variant: Variant): MoveScenes {
   return found;
 }
 
-function build({ kind, adds, yarn, intoCorner, after, made, back }: Variant): MoveScenes {
+function build({ kind, adds, yarn, intoCorner, after, made, where, joins, back }: Variant): MoveScenes {
   switch (kind) {
     case 'chain':
       return chainScenes(after, made);
     case 'slip-stitch':
-      return slipStitchScenes();
+      return slipStitchScenes(joins, made);
     case 'double-crochet':
-      return doubleCrochetScenes(intoCorner ? 'corner-chain' : 'back-loop');
+      return doubleCrochetScenes(where, intoCorner, made);
     case 'needle-closing':
       return closingScenes({ adds, yarn });
     case 'running-stitch':

@@ -71,9 +71,12 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
 function slipStitch({ step, making, t }: Telling): Sentences {
   const name = t('slip-stitch');
   if (step.corner >= 0) {
-    const thing = making.plan.edge.corners[step.corner]?.made === 'stitch' ? 'stitches' : 'chains';
-    const which = step.of > 1 ? `${ordinalWord(step.place + 1)} corner ${thing}` : `corner ${thing}`;
-    return { act: `1 ${name} through both ${which}.`, check: 'Join corner to corner, so that they meet.' };
+    const thing = making.plan.edge.corners[step.corner]?.made === 'stitch' ? 'stitch' : 'chain';
+    const which =
+      step.of > 1
+        ? `the ${ordinalWord(step.place + 1)} ${thing} of both corners`
+        : `both corner ${thing === 'stitch' ? 'stitches' : 'chains'}`;
+    return { act: `1 ${name} through ${which}.`, check: 'Join corner to corner, so that they meet.' };
   }
   return {
     act: `1 ${name} through the inner 2 loops.`,

@@ -29,13 +29,13 @@ export const ROUND: Acts<RoundKind> = {
     // Exactly one per side is missed, tucked under the corner (read, two tutorials).
     ...(step.place === 0 && { check: 'The first V can hide under the corner.' }),
   }),
-  'count-corner': ({ step, making }) => ({
-    act:
-      making.plan.edge.corners[step.corner]?.made === 'stitch'
-        ? 'This stitch is the corner.'
-        : `Chain ${step.place + 1} of the corner.`,
-    ...(step.place === 0 && { check: 'Corner chains are counted apart from the stitches.' }),
-  }),
+  'count-corner': ({ step, making }) =>
+    making.plan.edge.corners[step.corner]?.made === 'stitch'
+      ? { act: 'This stitch is the corner.', check: 'It is counted apart from the sides.' }
+      : {
+          act: step.of === 1 ? 'The chain of the corner.' : `Chain ${step.place + 1} of the corner.`,
+          ...(step.place === 0 && { check: 'Corner chains are counted apart from the stitches.' }),
+        },
   'slip-knot': () => ({
     act: 'Make a slip knot on the hook.',
     check: 'The loop slides when you pull the short end.', // common practice
@@ -90,7 +90,7 @@ function foundationTreble(telling: Telling): Sentences {
     };
   }
   return {
-    act: `1 ${name} in the base chain of the last.`,
+    act: `1 ${name} in the base chain of the last one.`,
     check: step.marker ? 'Put a marker in this stitch.' : 'The hook goes under 2 strands of the base chain.', // common practice
   };
 }
@@ -113,10 +113,12 @@ const cornerNow = ({ corner }: Step): string => `Corner ${corner + 1}`;
 function doubleCrochet(telling: Telling): Sentences {
   const { step, t } = telling;
   const name = t('double-crochet');
-  const arm = armOf(telling);
+  const before = neighbour(telling, -1);
+  const arm = armOf(telling) ?? aroundTurn(telling);
   if (arm !== null) return cornerArm(telling, name, arm);
-  if (neighbour(telling, -1)?.kind === 'attach-chain') return firstOfRound(telling, name);
-  if (isCornerStep(neighbour(telling, -1)) || armOf(telling, -1) === 'after') {
+  if (before?.kind === 'attach-chain') return firstOfRound(telling, name);
+  const isPastCorner = isCornerStep(before) || armOf(telling, -1) === 'after';
+  if (isPastCorner || before?.target.loop === 'corner-chain') {
     // The first stitch after a corner is the one most often missed (read, two tutorials).
     return {
       act: `1 ${name} in the hidden first stitch, back loop.`,
@@ -129,6 +131,15 @@ function doubleCrochet(telling: Telling): Sentences {
   };
 }
 
+/** Where a corner below is worked into and the new corner has no place of its own, the round only turns there. */
+function aroundTurn(telling: Telling): ArmEnd | null {
+  const { target } = telling.step;
+  if (target.loop !== 'corner-chain') return null;
+  for (let by = 1; neighbour(telling, by)?.target.loop === 'corner-chain'; by++)
+    if (neighbour(telling, by)?.target.node !== target.node) return 'before';
+  return 'after';
+}
+
 function firstOfRound({ making }: Telling, name: string): Sentences {
   return making.plan.choices.edgingClosing.adds === 1
     ? { act: `1 ${name} in the next back loop.`, check: 'Leave the attach place free.' }
@@ -138,13 +149,27 @@ function firstOfRound({ making }: Telling, name: string): Sentences {
 /** A stitch worked into the corner below, before or after the new corner. */
 function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
   const { step, making } = telling;
-  const corner = step.target.loop === 'corner-chain' ? cornerBelow(telling, arm) : null;
-  if (corner === null) return { act: `1 ${name} in the corner stitch.` };
+  if (step.target.loop !== 'corner-chain')
+    return { act: `1 ${name} in the corner stitch.`, ...besideCorner(telling, arm) };
   const below = step.edging === 0 ? making.plan.foundation : making.plan.edgings[step.edging - 1];
-  const size = below?.corners[corner]?.size ?? 1;
+  const corners = below?.corners ?? [];
+  const turned = (step.side - 1 + corners.length) % Math.max(1, corners.length);
+  const corner = cornerBelow(telling, arm) ?? (arm === 'before' ? step.side : turned);
+  const size = corners[corner]?.size ?? 1;
   const chain = size === 1 ? 'chain' : `${ordinalWord(arm === 'before' ? 1 : size)} chain`;
+  return { act: `1 ${name} in the ${chain} of the corner.`, ...besideCorner(telling, arm) };
+}
+
+/** What lies between this arm and the other one. */
+function besideCorner(telling: Telling, arm: ArmEnd): Pick<Sentences, 'check'> {
+  const next = neighbour(telling, arm === 'before' ? 1 : -1);
+  if (next === null || !isCornerStep(next)) return {};
+  const isBefore = arm === 'before';
+  if (next.kind === 'corner-stitch')
+    return { check: isBefore ? 'The corner stitch comes next.' : 'The corner stitch stands before it.' };
+  const chains = next.of === 1 ? 'chain' : 'chains';
+  const comes = next.of === 1 ? 'comes' : 'come';
   return {
-    act: `1 ${name} in the ${chain} of the corner.`,
-    check: arm === 'before' ? 'The corner chains come next.' : 'It goes past the chains you just made.',
+    check: isBefore ? `The corner ${chains} ${comes} next.` : `It goes past the ${chains} you just made.`,
   };
 }

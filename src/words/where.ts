@@ -83,7 +83,8 @@ const thing = ({ stage }: Step): string => (stage.startsWith('join') ? 'pair' : 
 const cornerThing = (step: Step, made: CornerMade | undefined): string =>
   step.stage.startsWith('join')
     ? 'pair'
-    : step.kind === 'corner-stitch' || made === 'stitch'
+    : // On the front the maker counts what is there; on the back the step itself says what is made.
+      step.kind === 'corner-stitch' || (step.stage === 'front' && made === 'stitch')
       ? 'stitch'
       : 'chain';
 

@@ -3,15 +3,25 @@ import { planBack, readEdge, type Step, steps } from '../../core/index.ts';
 import { movingScene, stepScene, stillScene } from '../../src/stitch/drawing.ts';
 import { movesOf, STITCH_KINDS } from '../../src/stitch/moves.ts';
 import { HIGH, type Item, mirror, type Scene, WIDE } from '../../src/stitch/scene.ts';
-import { plain, type Variant } from '../../src/stitch/variant.ts';
+import { plain, type Variant, variantOf } from '../../src/stitch/variant.ts';
 
 const VARIANTS: Variant[] = [
   ...STITCH_KINDS.map(plain),
-  { ...plain('double-crochet'), intoCorner: true },
+  { ...plain('double-crochet'), intoCorner: true, where: 'before-corner' },
+  { ...plain('double-crochet'), intoCorner: true, where: 'past-corner', made: 2 },
+  { ...plain('double-crochet'), where: 'hidden', made: 1 },
+  { ...plain('double-crochet'), where: 'first' },
+  { ...plain('double-crochet'), where: 'attach-place' },
+  { ...plain('double-crochet'), where: 'same-place' },
+  { ...plain('slip-stitch'), joins: 'first' },
+  { ...plain('slip-stitch'), joins: 'corner', made: 1 },
+  { ...plain('slip-stitch'), joins: 'last-hole' },
+  { ...plain('needle-closing'), adds: 1, yarn: 'edging' },
   { ...plain('needle-closing'), adds: 0, yarn: 'join' },
   { ...plain('running-stitch'), back: true },
   { ...plain('chain'), after: 'edging', made: 1 },
   { ...plain('chain'), after: 'knot' },
+  { ...plain('chain'), after: 'attach' },
 ];
 
 const named = VARIANTS.map((variant): [string, Variant] => [JSON.stringify(variant), variant]);
@@ -86,13 +96,14 @@ describe('the picture of a step', () => {
   const made = steps(plan.value);
   if (!made.ok) throw new Error('steps');
   const all: Step[] = Array.from({ length: made.value.length }, (_, i) => made.value.at(i));
+  const told = { plan: plan.value, steps: made.value };
   const speech = { dialect: 'uk', hand: 'right', units: 'cm' } as const;
   const words = (scene: Scene): string[] =>
     scene.flatMap((item: Item) => (item.what === 'words' ? [item.words] : []));
 
   test('there is one for every step, with something of it in view', () => {
     for (const step of all) {
-      const scene = stepScene(step, speech);
+      const scene = stepScene(step, told, speech);
       expect(scene.length, step.kind).toBeGreaterThan(2);
       const inView = scene.some(
         (item) => 'points' in item && item.points.some(([x, y]) => x > 0 && x < WIDE && y > 0 && y < HIGH),
@@ -105,26 +116,64 @@ describe('the picture of a step', () => {
     for (const step of all.filter(({ kind }) =>
       ['foundation-treble', 'double-crochet', 'slip-stitch', 'attach'].includes(kind),
     )) {
-      const marked = stepScene(step, speech).filter((item) => item.what === 'strand' && item.marked === true);
+      const marked = stepScene(step, told, speech).filter(
+        (item) => item.what === 'strand' && item.marked === true,
+      );
       expect(marked.length, `${step.kind} ${step.target.loop}`).toBeGreaterThan(0);
     }
   });
 
   test('only words change with the terms, and they stay as they are read for the other hand', () => {
     const pad = all.find(({ kind }) => kind === 'pad-in') as Step;
-    const uk = stepScene(pad, speech);
-    const us = stepScene(pad, { ...speech, dialect: 'us' });
+    const uk = stepScene(pad, told, speech);
+    const us = stepScene(pad, told, { ...speech, dialect: 'us' });
     expect(words(uk)).toEqual(['cushion pad']);
     expect(words(us)).toEqual(['pillow form']);
     const shapes = (scene: Scene): Scene => scene.filter((item) => item.what !== 'words');
     expect(shapes(us)).toEqual(shapes(uk));
-    expect(words(stepScene(pad, { ...speech, hand: 'left' }))).toEqual(['cushion pad']);
+    expect(words(stepScene(pad, told, { ...speech, hand: 'left' }))).toEqual(['cushion pad']);
   });
 
   test('the treble after a corner shows the corner chains, the one after that does not', () => {
     const [first, second] = all.filter(({ kind, side }) => kind === 'foundation-treble' && side === 1);
     const corner = (step: Step | undefined): number =>
-      stepScene(step as Step, speech).filter(({ key }) => key.startsWith('corner')).length;
+      stepScene(step as Step, told, speech).filter(({ key }) => key.startsWith('corner')).length;
     expect([corner(first), corner(second)]).toEqual([4, 0]);
+  });
+
+  test('every place of a round has a picture of its own', () => {
+    const at = (index: number): Step | undefined =>
+      all.filter(({ kind }) => kind === 'double-crochet')[index];
+    const of = (step: Step | undefined): string => variantOf(step as Step, told)?.where ?? '';
+    const side = plan.value.edgings[0]?.sides[1] ?? 0;
+    const lead = all.filter(
+      ({ kind, side: one, node }) => kind === 'double-crochet' && one === 0 && node < side,
+    );
+    expect(of(at(0))).toBe('first');
+    expect(of(at(1))).toBe('along');
+    expect(of(lead.at(-1))).toBe('before-corner');
+    const second = all.filter(({ kind, side: one }) => kind === 'double-crochet' && one === 1);
+    expect(second.slice(0, 3).map(of)).toEqual(['past-corner', 'hidden', 'along']);
+    expect(of(second.at(-1))).toBe('before-corner');
+  });
+
+  test('the join begins with nothing behind it, passes chains without posts, and ends in one hole', () => {
+    const slips = all.filter(({ kind }) => kind === 'slip-stitch' || kind === 'last-hole');
+    const joins = slips.map((step) => variantOf(step, told)?.joins);
+    expect([joins[0], joins.at(-1)]).toEqual(['first', 'last-hole']);
+    expect(joins.filter((one) => one === 'corner')).toHaveLength(8);
+    const joined = (step: Step | undefined): number =>
+      stepScene(step as Step, told, speech).filter(({ key }) => key.startsWith('joined')).length / 2;
+    expect([joined(slips[0]), joined(slips.at(-1))]).toEqual([0, 6]);
+  });
+
+  test('double crochet and join are closed on their own stitches, never on trebles of their yarn', () => {
+    for (const kind of ['close-round', 'join-close'] as const) {
+      const closing = all.find((step) => step.kind === kind) as Step;
+      const bars = stepScene(closing, told, speech).filter(
+        (item) => item.what === 'strand' && item.key.endsWith('-bar') && item.yarn === closing.yarn,
+      );
+      expect(bars, kind).toEqual([]);
+    }
   });
 });

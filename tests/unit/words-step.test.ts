@@ -150,7 +150,7 @@ describe('the acts', () => {
       'a treble',
       plain,
       (s) => s.kind === 'foundation-treble' && s.place === 3,
-      '1 foundation treble in the base chain of the last.',
+      '1 foundation treble in the base chain of the last one.',
     ],
     [
       'the treble after a corner',
@@ -198,7 +198,7 @@ describe('the acts', () => {
       'a corner pair',
       plain,
       (s) => s.kind === 'slip-stitch' && s.corner >= 0,
-      '1 slip stitch through both first corner chains.',
+      '1 slip stitch through the first chain of both corners.',
     ],
     ['pins on a round panel', rounded, (s) => s.kind === 'cloth-centres', 'Pin the 4 quarters first.'],
   ])('%s', (_, told, fits, words) => {
@@ -254,6 +254,59 @@ describe('the acts', () => {
     expect(sayStep(pad, plain, speech('us')).caution).toBe(
       "Keep the finished pillow out of a baby's sleeping place.",
     );
+  });
+});
+
+describe('corners on their way', () => {
+  const speech: Speech = { dialect: 'uk', hand: 'right', units: 'cm' };
+  const acts = (input: Partial<EdgeInput>, choices: Choices = {}): [string, string | undefined][] => {
+    const told = making({ sides: [8, 8, 8, 8], corner: two, counted: 'stitches-only', ...input }, choices);
+    const all = Array.from({ length: told.steps.length }, (_, i) => told.steps.at(i));
+    const corner = all.filter(
+      ({ stage, side, place, of }) =>
+        stage === 'edging' && ((side === 0 && place >= of - 1) || (side === 1 && place < 2)),
+    );
+    return corner
+      .filter(({ node }) => node >= 2 && node < 14)
+      .map((step) => [sayStep(step, told, speech).act, sayStep(step, told, speech).check]);
+  };
+
+  test('of two chains, of one, of a stitch, of none: each is said as it is', () => {
+    const hidden = [
+      '1 double crochet in the hidden first stitch, back loop.',
+      'Look for it tucked against the corner.',
+    ];
+    const first = '1 double crochet in the first chain of the corner.';
+    const second = '1 double crochet in the second chain of the corner.';
+    expect(acts({})).toEqual([
+      [first, 'The corner chains come next.'],
+      [second, 'It goes past the chains you just made.'],
+      hidden,
+    ]);
+    expect(acts({ corner: { made: 'chain', size: 1 } })).toEqual([
+      [first, 'The corner chain comes next.'],
+      [second, 'It goes past the chain you just made.'],
+      hidden,
+    ]);
+    expect(acts({ corner: one })).toEqual([
+      [first, 'The corner stitch comes next.'],
+      [second, 'The corner stitch stands before it.'],
+      hidden,
+    ]);
+    expect(acts({ corner: { made: 'chain', size: 0 } })).toEqual([
+      [first, undefined],
+      [second, undefined],
+      hidden,
+    ]);
+  });
+
+  test('the foundation says chains where it makes chains, whatever the front has in its corners', () => {
+    const told = making({ sides: [8, 8, 8, 8], corner: one, counted: 'stitches-only' });
+    const all = Array.from({ length: told.steps.length }, (_, i) => told.steps.at(i));
+    const where = all
+      .filter(({ stage, corner }) => stage === 'foundation' && corner === 0)
+      .map((step) => sayStep(step, told, speech).where);
+    expect(where).toEqual(['Foundation · corner 1 · chain 1 of 2', 'Foundation · corner 1 · chain 2 of 2']);
   });
 });
 
