@@ -2,9 +2,11 @@
 import {
   fieldsOf,
   limits,
+  listOf,
   numberProblem,
   ordinal,
   own,
+  plainZero,
   readCorner,
   readCorners,
   readZeroOrOne,
@@ -79,6 +81,8 @@ function readStart(
 ): { startSide: number; lead: number | undefined } {
   if (value === undefined) return { startSide: 0, lead: undefined };
   const fields = fieldsOf(value) ?? {};
+  if (!fieldsOf(value))
+    problems.push({ at: 'choices.start', code: 'start', says: 'Choose on which side the back begins' });
   const side = own(fields, 'side') ?? 0;
   const lead = own(fields, 'lead');
   if (!isWhole(side, 0, edge.sides.length - 1))
@@ -99,8 +103,8 @@ function readStart(
     if (problem) problems.push(problem);
   }
   return {
-    startSide: isWhole(side, 0, edge.sides.length - 1) ? side : 0,
-    lead: isWhole(lead, 0, limits.stitches) ? lead : undefined,
+    startSide: isWhole(side, 0, edge.sides.length - 1) ? plainZero(side) : 0,
+    lead: isWhole(lead, 0, limits.stitches) ? plainZero(lead) : undefined,
   };
 }
 
@@ -111,7 +115,8 @@ export const mirroredCorners = (edge: Edge, startSide: number): Corner[] =>
 function readEdgings(edge: Edge, startSide: number, value: unknown, problems: Problem[]): SettledEdging[] {
   const mirrored = mirroredCorners(edge, startSide);
   if (value === undefined) return [{ arm: [1, 1], increase: 0, corners: mirrored }];
-  if (!Array.isArray(value) || value.length < 1 || value.length > limits.edgings) {
+  const list = listOf(value, limits.edgings);
+  if (!list || list.length < 1) {
     problems.push({
       at: 'choices.edgings',
       code: 'edging-count',
@@ -119,7 +124,7 @@ function readEdgings(edge: Edge, startSide: number, value: unknown, problems: Pr
     });
     return [];
   }
-  return Array.from(value as unknown[], (one, n) => {
+  return list.map((one, n) => {
     const at = `choices.edgings[${n}]`;
     const label = `Edging round ${ordinal(n)}`;
     const fields = fieldsOf(one) ?? {};
@@ -141,12 +146,13 @@ function readEdgings(edge: Edge, startSide: number, value: unknown, problems: Pr
 
 function readArm(value: unknown, at: string, label: string, problems: Problem[]): Arm {
   if (value === undefined) return [1, 1];
-  const pair: unknown[] = Array.isArray(value) && value.length === 2 ? Array.from(value) : [value, value];
+  const given = listOf(value, 2);
+  const pair: unknown[] = given?.length === 2 ? given : [value, value];
   const problem = pair
     .map((one) => numberProblem(one, at, `${label}: the stitches beside the corner`, 0, limits.arm, 1))
     .find((one) => one !== null);
   if (problem) problems.push(problem);
-  return problem ? [1, 1] : (pair as Arm);
+  return problem ? [1, 1] : (pair.map((one) => plainZero(one as number)) as Arm);
 }
 
 function readIncrease(edge: Edge, value: unknown, at: string, label: string, problems: Problem[]): number {
@@ -159,11 +165,17 @@ function readIncrease(edge: Edge, value: unknown, at: string, label: string, pro
       code: 'increase-with-corners',
       says: `${label} grows at its corners: spread stitches are added on round panels only, so set them to 0`,
     });
-  return problem ? 0 : (value as number);
+  return problem ? 0 : plainZero(value as number);
 }
 
 function readJoinStart(edge: Edge, value: unknown, problems: Problem[]): JoinStart {
   const fields = fieldsOf(value) ?? {};
+  if (value !== undefined && !fieldsOf(value))
+    problems.push({
+      at: 'choices.joinStart',
+      code: 'join-side',
+      says: 'Choose on which side the join begins',
+    });
   const side = own(fields, 'side') ?? 0;
   if (!isWhole(side, 0, edge.sides.length - 1)) {
     problems.push({
@@ -175,7 +187,7 @@ function readJoinStart(edge: Edge, value: unknown, problems: Problem[]): JoinSta
   }
   const furthest = joinPlaces(edge, side);
   const fromCorner = own(fields, 'fromCorner');
-  if (fromCorner === undefined) return { side, fromCorner: Math.min(4, furthest) };
+  if (fromCorner === undefined) return { side: plainZero(side), fromCorner: Math.min(4, furthest) };
   const problem = numberProblem(
     fromCorner,
     'choices.joinStart.fromCorner',
@@ -185,7 +197,7 @@ function readJoinStart(edge: Edge, value: unknown, problems: Problem[]): JoinSta
     4,
   );
   if (problem) problems.push(problem);
-  return { side, fromCorner: problem ? 1 : (fromCorner as number) };
+  return { side: plainZero(side), fromCorner: problem ? 1 : (fromCorner as number) };
 }
 
 /** Positions of a front side at which a join can begin, its nearest corner position included. */

@@ -4,7 +4,17 @@
  * Rule: a side is its ordinary stitches; what the count took in of the corners is taken out again.
  * A single number cannot tell which it was, so `counted` is always asked for.
  */
-import { done, fail, fieldsOf, limits, numberProblem, ordinal, own, readCorners } from './problems.ts';
+import {
+  done,
+  fail,
+  fieldsOf,
+  limits,
+  listOf,
+  numberProblem,
+  ordinal,
+  own,
+  readCorners,
+} from './problems.ts';
 import type { Corner, Counted, Edge, Problem, Result } from './types.ts';
 import { sum } from './whole.ts';
 
@@ -36,25 +46,37 @@ export function readEdge(input: unknown): Result<Edge> {
   const counted = own(fields, 'counted');
   if (!waysOfCounting.includes(counted))
     problems.push({ at: 'counted', code: 'counted', says: 'Choose what your count took in of the corners' });
+  else if (corners) checkTaken(sides, corners, counted as Counted, problems);
   if (problems.length > 0 || !corners) return fail(problems);
-  const stitches = sides.map((side, i) => side - cornersTakenIn(corners, i, counted as Counted));
-  stitches.forEach((count, i) => {
-    const taken = cornersTakenIn(corners, i, counted as Counted);
-    const label = `Side ${ordinal(i)}`;
-    if (count < 1)
-      problems.push({
-        at: `sides[${i}]`,
-        code: 'corners-take-all',
-        says: `${label} must be ${taken + 1} or more: its count takes in ${taken} from the corners`,
-      });
-    if (count > limits.stitches)
-      problems.push(numberProblem(count, `sides[${i}]`, label, 1, limits.stitches, 58) as Problem);
-  });
-  return problems.length > 0 ? fail(problems) : done(edgeOf(stitches, corners));
+  const stitches = sides.map((side, i) => (side as number) - cornersTakenIn(corners, i, counted as Counted));
+  return done(edgeOf(stitches, corners));
 }
 
-function readSides(value: unknown, problems: Problem[]): number[] {
-  if (!Array.isArray(value) || value.length < 1 || value.length > limits.sides) {
+/** Whether something is left of each side that could be read, and not too much. */
+function checkTaken(
+  sides: readonly (number | null)[],
+  corners: readonly Corner[],
+  counted: Counted,
+  problems: Problem[],
+): void {
+  sides.forEach((side, i) => {
+    if (side === null) return;
+    const taken = cornersTakenIn(corners, i, counted);
+    const at = `sides[${i}]`;
+    if (side - taken < 1)
+      problems.push({
+        at,
+        code: 'corners-take-all',
+        says: `Side ${ordinal(i)} must be ${taken + 1} or more: its count takes in ${taken} from the corners`,
+      });
+    if (side - taken > limits.stitches) problems.push({ at, code: 'too-high', says: tooMany(i, taken) });
+  });
+}
+
+/** The counts, null for those that cannot be read. */
+function readSides(value: unknown, problems: Problem[]): (number | null)[] {
+  const list = listOf(value, limits.sides);
+  if (!list || list.length < 1) {
     problems.push({
       at: 'sides',
       code: 'side-count',
@@ -63,20 +85,20 @@ function readSides(value: unknown, problems: Problem[]): number[] {
     return [];
   }
   const most = limits.stitches + 2 * limits.cornerSize;
-  return Array.from(value as unknown[], (side, i) => {
+  return list.map((side, i) => {
     const problem = numberProblem(side, `sides[${i}]`, `Side ${ordinal(i)}`, 1, most, 58);
     if (!problem) return side as number;
-    problems.push(problem.code === 'too-high' ? { ...problem, says: tooMany(i) } : problem);
-    return 0;
+    problems.push(problem.code === 'too-high' ? { ...problem, says: tooMany(i, 0) } : problem);
+    return null;
   });
 }
 
-const tooMany = (sideIndex: number): string =>
-  `Side ${ordinal(sideIndex)} must be ${limits.stitches.toLocaleString('en-GB')} or fewer`;
+const tooMany = (sideIndex: number, taken: number): string =>
+  `Side ${ordinal(sideIndex)} must be ${(limits.stitches + taken).toLocaleString('en-GB')} or fewer`;
 
 function readEdgeCorners(value: unknown, sideCount: number, problems: Problem[]): Corner[] | null {
   if (sideCount === 0) return [];
-  if (!Array.isArray(value) || value.length > 0)
+  if (listOf(value, limits.sides)?.length !== 0)
     return readCorners(value, sideCount, 'corner', 'Corner', problems);
   if (sideCount === 1) return [];
   problems.push({

@@ -43,7 +43,18 @@ export const startMaking = (capacity: number): Making => ({
 });
 
 /** A round of which only the counts are wanted. */
-export const startTally = (): Making => ({ ...startMaking(0), tallies: true });
+export const startTally = (): Making => ({
+  kinds: noKinds,
+  into: noTargets,
+  tallies: true,
+  length: 0,
+  turns: [],
+  sizes: [],
+  made: [],
+  marks: [],
+});
+const noKinds = new Uint8Array(0);
+const noTargets = new Int32Array(0);
 
 function makeRoom(making: Making, more: number): void {
   const needed = making.length + more;
@@ -185,6 +196,7 @@ function isRound(round: Record<keyof Round, unknown>): round is Round {
     Array.isArray(turns) &&
     Array.isArray(made) &&
     made.length === turns.length &&
+    made.every((one) => one === 'chain' || one === 'stitch') &&
     turns.every((node, i) => isWhole(node, turns[i - 1] ?? 0, length as number))
   );
 }

@@ -1,7 +1,7 @@
 /** Mishaps as data: reading them without trust, and finding the one that bears on an act. */
-import { done, fail, fieldsOf, limits, ordinal, own } from './problems.ts';
+import { done, fail, fieldsOf, limits, listOf, ordinal, own, plainZero } from './problems.ts';
 import type { Mishap, MishapKind, MishapRound, Plan, Problem, Result } from './types.ts';
-import { isWhole } from './whole.ts';
+import { isWhole, sum } from './whole.ts';
 
 type Need = 'side' | 'place' | 'corner' | 'count' | 'end' | 'then';
 
@@ -33,15 +33,26 @@ export const mishapKinds: Readonly<
   twisted: { rounds: ['foundation'], needs: [] },
 };
 
+/** Stitches that mishaps may add in all: as many as the biggest panel has. */
+const mostMade = limits.sides * limits.stitches;
+
 /** A mishap with its round settled, and its place in the list given. */
 export type Settled = Mishap & { round: MishapRound; edging: number; index: number };
 
 export function readMishaps(value: unknown, plan: Plan): Result<Settled[]> {
   if (value === undefined || value === null) return done([]);
-  if (!Array.isArray(value) || value.length > limits.mishaps)
+  const list = listOf(value, limits.mishaps);
+  if (!list)
     return fail([{ at: 'mishaps', code: 'mishaps', says: `Give between 0 and ${limits.mishaps} mishaps` }]);
   const problems: Problem[] = [];
-  const read = Array.from(value as unknown[], (one, index) => readMishap(one, index, plan, problems));
+  const read = list.map((one, index) => readMishap(one, index, plan, problems));
+  const made = sum(read.map((one) => (one?.round === 'join' ? 0 : Math.abs(one?.count ?? 0))));
+  if (made > mostMade)
+    problems.push({
+      at: 'mishaps',
+      code: 'mishap-sum',
+      says: `The mishaps must add ${mostMade.toLocaleString('en-GB')} stitches or fewer in all`,
+    });
   return problems.length > 0 ? fail(problems) : done(read as Settled[]);
 }
 
@@ -74,7 +85,7 @@ function readMishap(value: unknown, index: number, plan: Plan, problems: Problem
   const check = (key: Need | 'edging', low: number, high: number, says: string): number | undefined => {
     const given = own(fields, key);
     if (given === undefined && !needs.includes(key as Need)) return undefined;
-    if (isWhole(given, low, high)) return given;
+    if (isWhole(given, low, high)) return plainZero(given);
     wrong(key, says);
     return undefined;
   };

@@ -40,12 +40,14 @@ export function planBack(edge: unknown, choices?: unknown): Result<Plan> {
   if (!read.ok) return fail(read.problems.map((problem) => ({ ...problem, at: `edge.${problem.at}` })));
   const problems: Problem[] = [];
   const early = settleChoices(read.value, choices, problems);
-  if (problems.length > 0) return fail(problems);
-  return planWith(read.value, early);
+  // What the counts follow from must be readable before the counts can be judged.
+  if (problems.some(({ at }) => bearsOnCounts.test(at))) return fail(problems);
+  return planWith(read.value, early, problems);
 }
 
-function planWith(edge: Edge, early: EarlyChoices): Result<Plan> {
-  const problems: Problem[] = [];
+const bearsOnCounts = /^choices(\.edgings|\.start|\.foundationStart|\.foundationClosing|$)/;
+
+function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<Plan> {
   const faces = facesOf(edge.sides.length, early.startSide);
   const cornerFaces = edge.corners.map((_, j) => mod(early.startSide - j - 1, edge.corners.length));
   checkLastCorners(edge, early, cornerFaces, problems);

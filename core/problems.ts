@@ -81,18 +81,17 @@ const lower = (label: string): string => label.charAt(0).toLowerCase() + label.s
 
 /** Reads one corner; adds what is wrong with it. */
 export function readCorner(value: unknown, at: string, label: string, problems: Problem[]): Corner | null {
-  const fields = fieldsOf(value);
-  const made = fields && own(fields, 'made');
-  const size = fields && own(fields, 'size');
-  if (made !== 'chain' && made !== 'stitch') {
+  const fields = fieldsOf(value) ?? {};
+  const made = own(fields, 'made');
+  const size = own(fields, 'size');
+  const isKnown = made === 'chain' || made === 'stitch';
+  if (!isKnown)
     problems.push({
       at: `${at}.made`,
       code: 'corner-made',
       says: `${label} must be made of chains or of stitches: choose one`,
     });
-    return null;
-  }
-  const unit = made === 'chain' ? 'chains' : 'stitches';
+  const unit = made === 'chain' ? 'chains' : made === 'stitch' ? 'stitches' : 'chains or stitches';
   const problem = numberProblem(
     size,
     `${at}.size`,
@@ -101,12 +100,12 @@ export function readCorner(value: unknown, at: string, label: string, problems: 
     limits.cornerSize,
     2,
   );
-  if (problem) {
-    problems.push(problem);
-    return null;
-  }
-  return { made, size: size as number };
+  if (problem) problems.push(problem);
+  return isKnown && !problem ? { made, size: plainZero(size as number) } : null;
 }
+
+/** Minus zero is a zero, and nothing else is changed. */
+export const plainZero = (value: number): number => value + 0;
 
 /** Reads a list of corners, or one corner for all of them; null where something is wrong. */
 export function readCorners(
@@ -116,11 +115,12 @@ export function readCorners(
   label: string,
   problems: Problem[],
 ): Corner[] | null {
-  if (!Array.isArray(value)) {
+  const list = listOf(value, limits.sides);
+  if (list === null && fieldsOf(value)) {
     const corner = readCorner(value, at, label, problems);
     return corner && Array.from({ length: count }, () => ({ ...corner }));
   }
-  if (value.length !== count) {
+  if (list?.length !== count) {
     problems.push({
       at,
       code: 'corner-count',
@@ -128,9 +128,7 @@ export function readCorners(
     });
     return null;
   }
-  const corners = Array.from(value, (one, i) =>
-    readCorner(one, `${at}[${i}]`, `${label} ${ordinal(i)}`, problems),
-  );
+  const corners = list.map((one, i) => readCorner(one, `${at}[${i}]`, `${label} ${ordinal(i)}`, problems));
   return corners.every((one) => one !== null) ? (corners as Corner[]) : null;
 }
 
@@ -146,7 +144,7 @@ export function readZeroOrOne(
   if (value === undefined) return standard;
   const fields = fieldsOf(value);
   const given = fields ? own(fields, key) : null;
-  if (isWhole(given, 0, 1)) return given as 0 | 1;
+  if (isWhole(given, 0, 1)) return plainZero(given) as 0 | 1;
   problems.push({ at: `${at}.${key}`, code: 'zero-or-one', says: `${label} must be 0 or 1 stitches` });
   return standard;
 }

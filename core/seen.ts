@@ -7,8 +7,9 @@
  */
 
 import { readMishaps, settle } from './mishap.ts';
-import { looksLikePlan } from './plan-again.ts';
-import { limits } from './problems.ts';
+import { readPlan } from './plan-again.ts';
+import { limits, listOf } from './problems.ts';
+import { readSeen } from './seen-again.ts';
 import { type Tally, tallyWith } from './tally.ts';
 import type { Mishap, Plan, Seen } from './types.ts';
 import { isWhole, sum } from './whole.ts';
@@ -33,13 +34,15 @@ type Bringing = {
  * `given`: mishaps known already; they stand first in the list given back, and only what they leave is added.
  */
 export function mishapsOf(plan: Plan, seen: Seen, given: readonly Mishap[] = []): Mishap[] {
-  if (!looksLikePlan(plan)) return [];
-  let made: Mishap[] = readMishaps(given, plan).ok ? [...given] : [];
-  if (typeof seen !== 'object' || seen === null) return made;
-  for (let edging = -1; edging < plan.edgings.length; edging++) {
-    const counted = edging < 0 ? seen.foundation : seen.edgings?.[edging];
-    if (!counted || !Array.isArray(counted.sides)) continue;
-    made = bring(plan, edging, made, counted);
+  const planned = readPlan(plan);
+  if (!planned) return [];
+  const counts = readSeen(seen);
+  const known = listOf(given, limits.mishaps) as Mishap[] | null;
+  let made: Mishap[] = known && readMishaps(known, planned).ok ? known : [];
+  for (let edging = -1; edging < planned.edgings.length; edging++) {
+    const counted = edging < 0 ? counts.foundation : counts.edgings?.[edging];
+    if (!counted || counted.sides.length === 0) continue;
+    made = bring(planned, edging, made, counted);
   }
   return made;
 }
