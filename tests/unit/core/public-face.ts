@@ -1,0 +1,84 @@
+/** Every public function of core, with what it is given when all is well. */
+import * as core from '../../../core/index.ts';
+import { badNumbers, nasty } from './nasty.ts';
+
+export type Anything = (...given: unknown[]) => unknown;
+export const publicFunctions = Object.entries<unknown>(core).filter(
+  (entry): entry is [string, Anything] => typeof entry[1] === 'function',
+);
+
+function given<T>(result: core.Result<T>): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+}
+
+export const input = {
+  sides: [12, 9, 12, 8],
+  corner: [
+    { made: 'chain', size: 2 },
+    { made: 'chain', size: 1 },
+    { made: 'stitch', size: 1 },
+    { made: 'chain', size: 0 },
+  ],
+  counted: 'one-corner',
+};
+const choices = {
+  edgings: [{ arm: [1, 2], corner: { made: 'chain', size: 2 } }, { arm: 1 }],
+  foundationCorner: { made: 'chain', size: 2 },
+  start: { side: 1, lead: 1 },
+  foundationStart: { counts: 0 },
+  foundationClosing: { adds: 1 },
+  edgingClosing: { adds: 1 },
+  joinStart: { side: 0, fromCorner: 3 },
+  markerEvery: 5,
+};
+export const mishaps = [
+  { kind: 'stitch-missed', round: 'foundation', side: 1, place: 1, count: 1 },
+  { kind: 'corner-moved', round: 'edging', edging: 1, corner: 1, count: -1, then: 'from-total' },
+  { kind: 'arm-missed', corner: 0, end: 'before' },
+  { kind: 'join-chain-skipped', corner: 1 },
+];
+const edge = given(core.readEdge(input));
+export const plan = given(core.planBack(edge, choices));
+const worked = given(core.work(plan, mishaps));
+const [, second = 0] = plan.foundation.sides;
+const seen = {
+  foundation: { sides: [null, second, null, null], corners: [2, null, null, null] },
+  join: { drift: [null, null, null, null], leftOver: 0 },
+};
+
+/** What every public function is given when all is well. A function that is not named is given nothing known. */
+export const usual: Record<string, unknown[]> = {
+  readEdge: [input],
+  planBack: [edge, choices],
+  work: [plan, mishaps],
+  countRound: [worked.edgings[0]],
+  pair: [edge, worked.edgings[1], { start: worked.join, manner: 'corner-to-corner', easing: 'spread' }],
+  ease: [40, 3],
+  steps: [plan, mishaps, { manner: 'stitch-by-stitch' }],
+  explain: [plan, seen, { causes: 1 }],
+  mishapsOf: [plan, seen, mishaps],
+};
+
+/** Functions that try one making after another. */
+export const tries = new Set(['explain', 'mishapsOf']);
+
+/** Runs a function, and what its answer can be asked, and gives every number that is none. */
+export function numbersOf(run: Anything, args: unknown[]): string[] {
+  const answer = run(...args);
+  const value = (answer as { value?: unknown } | undefined)?.value;
+  const isSteps = typeof (value as core.Steps | undefined)?.at === 'function';
+  const asked = isSteps ? askSteps(value as core.Steps) : [];
+  return [...badNumbers(answer), ...badNumbers(asked)];
+}
+
+function askSteps(making: core.Steps): unknown[] {
+  const stepOf = making.stepOf as Anything;
+  return nasty.flatMap(([, value]) => [
+    making.at(value as number),
+    stepOf(value, 0, 0),
+    stepOf('foundation', value, 0),
+    stepOf('edging', 0, value),
+    stepOf('join', value),
+  ]);
+}
