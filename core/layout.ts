@@ -5,8 +5,8 @@
  * A property test holds them equal, so that `steps` can open a million stitches at once.
  */
 
+import { attachPlace, cornersBelow, placesBetween } from './attach.ts';
 import { ease } from './ease.ts';
-import { attachPlace, placesBetween } from './edging.ts';
 import { cornerSize } from './graph.ts';
 import { type Arm, type NodeCode, NodeKind, type Plan, type Round } from './types.ts';
 import { lastNotAbove } from './whole.ts';
@@ -105,19 +105,16 @@ export function viewOfFoundation(plan: Plan): RoundView {
   return { length, turns, sizes, worked, kindAt, intoAt };
 }
 
-const cornersOf = (view: RoundView): { corner: number; from: number; size: number }[] =>
-  view.turns.map((from, corner) => ({ corner, from, size: view.sizes[corner] as number }));
-
 /** Where the yarn of the next round is attached on this one; in its last corner if side 0 has no stitch. */
 export function attachedOn(view: RoundView): number {
-  const place = attachPlace(view, cornersOf(view));
+  const place = attachPlace(view, cornersBelow(view));
   return place < 0 ? view.length - 1 : place;
 }
 
 export function viewOfEdging(plan: Plan, edging: number, below: RoundView): RoundView {
   const asked = plan.edgings[edging] as Plan['edgings'][number];
   const adds = plan.choices.edgingClosing.adds;
-  const corners = cornersOf(below);
+  const corners = cornersBelow(below);
   const attach = attachPlace(below, corners);
   const attached = adds === 0 ? 1 : 0;
   const { from } = placesBetween(below, corners);

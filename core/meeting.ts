@@ -32,8 +32,17 @@ export function meet(
   start: JoinMade,
   problems: Problem[],
 ): Meeting | null {
-  const front = laneOfEither(frontValue);
-  const back = laneOfRound(backValue);
+  return meetLanes(laneOfEither(frontValue), laneOfRound(backValue), backValue, start, problems);
+}
+
+/** The same of two lanes; of the back only the front side that its side 0 faces, and whether it is twisted. */
+export function meetLanes(
+  front: Lane,
+  back: Lane,
+  { faces, twisted }: Pick<Round, 'faces' | 'twisted'>,
+  start: JoinMade,
+  problems: Problem[],
+): Meeting | null {
   if (back.total === 0 || front.total === 0) {
     problems.push({
       at: 'back',
@@ -51,7 +60,6 @@ export function meet(
     });
     return null;
   }
-  const { faces, twisted } = backValue;
   const frontSide = start.side;
   const frontFrom = mod(
     (front.sideFrom[frontSide] as number) + placeOn(front, frontSide, frontSide - 1, start),

@@ -9,8 +9,12 @@ import { driftsOf, type Meeting } from './meeting.ts';
 import type { Clash, SideMeeting } from './types.ts';
 import { mod } from './whole.ts';
 
+/** Side by side, what meets what: of a meeting begun where it fits, its corners aligned. */
+export const sidesMet = (meeting: Meeting, aligned: Stretch[] | null): SideMeeting[] =>
+  meeting.front.sizes.length === meeting.back.sizes.length ? sidesOf(meeting) : pinnedSides(meeting, aligned);
+
 /** Every front side with the back side that meets it, in join order. */
-export function sidesOf(meeting: Meeting): SideMeeting[] {
+function sidesOf(meeting: Meeting): SideMeeting[] {
   const { front, back } = meeting;
   const drifts = driftsOf(meeting);
   return front.sides.map((_, n) => {

@@ -8,7 +8,7 @@ import { makeEdging } from './edging.ts';
 import { makeFoundation } from './foundation.ts';
 import { type Making, startTally } from './graph.ts';
 import type { Settled } from './mishap.ts';
-import { ordersOf } from './orders.ts';
+import { type Orders, ordersOf } from './orders.ts';
 import type { Plan } from './types.ts';
 import { sum } from './whole.ts';
 
@@ -18,8 +18,23 @@ export type Tallies = { foundation: Tally; edgings: Tally[] };
 
 export function tallyWith(plan: Plan, mishaps: readonly Settled[]): Tallies {
   const orders = ordersOf(plan, mishaps);
+  return tallyOn(plan, orders, mishaps, foundationOf(plan, orders, mishaps));
+}
+
+/** The foundation by itself, for makings that share it. */
+export function foundationOf(plan: Plan, orders: Orders, mishaps: readonly Settled[]): Making {
   const foundation = startTally();
   makeFoundation(foundation, plan, orders, mishaps);
+  return foundation;
+}
+
+/** The edgings worked on a foundation that is there. */
+export function tallyOn(
+  plan: Plan,
+  orders: Orders,
+  mishaps: readonly Settled[],
+  foundation: Making,
+): Tallies {
   let below = foundation;
   const edgings = plan.edgings.map((_, n) => {
     const making = startTally();

@@ -9,7 +9,7 @@ export type Candidate = {
   /** Names what happened and where, but not at which of several like places. */
   key: string;
   /** Ready for the tally, in working order. */
-  settled: Settled[];
+  settled: Ordered[];
   /** By how much the front's sides really differ from what was given. */
   front: FrontMiscount[];
   /** Two candidates with a slot in common are one mishap told twice, and never stand in one set. */
@@ -17,6 +17,9 @@ export type Candidate = {
   /** Another place for the same mishap: it matters only where something else is amiss close by. */
   elsewhere: boolean;
 };
+
+/** `order`: where it comes in the working order. */
+export type Ordered = Settled & { order: number };
 
 export type Telling = {
   habit?: boolean;
@@ -43,7 +46,7 @@ export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate
     ...(telling.backMadeFor ? { backMadeFor: telling.backMadeFor } : {}),
     ...rarityOf(kind, { habit, count: size, then: first?.then }),
   };
-  const settled = inOrder(settle(mishaps));
+  const settled = inOrder(settle(mishaps).map((one) => ({ ...one, order: orderOf(one) })));
   return {
     cause,
     key: keyOf(cause),
@@ -89,36 +92,49 @@ function slotsOf({ kind, habit, front }: Cause, settled: readonly Settled[]): st
     const counted = settled.map((one) => `stitches ${at(one)} ${one.side}`);
     return habit ? ['front all', 'stitches foundation 0 all'] : [...sides, ...counted];
   }
-  return settled.map((one) => {
-    const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
-    if (kind.startsWith('stitch')) return `stitches ${at(one)} ${habit ? 'all' : one.side}`;
-    if (kind === 'corner-chains' && habit) return `chains ${at(one)} all`;
-    return `${one.kind} ${where}`;
-  });
+  return settled
+    .map((one) => {
+      const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
+      if (kind.startsWith('stitch')) return `stitches ${at(one)} ${habit ? 'all' : one.side}`;
+      if (kind === 'corner-chains' && habit) return `chains ${at(one)} all`;
+      return `${one.kind} ${where}`;
+    })
+    .concat(followed(settled));
 }
+
+/** The hand follows one corner worked elsewhere around an edging, not two. */
+const followed = (settled: readonly Settled[]): string[] =>
+  settled
+    .filter(
+      ({ kind, round, then }) => kind === 'corner-moved' && round === 'edging' && then === 'from-corner',
+    )
+    .map(({ edging }) => `followed ${edging}`);
 
 const rounds = ['plan', 'foundation', 'edging', 'join'];
 
 /** Working order, single mishaps before habits: what is done at one corner stands, whatever is done at all. */
-export function orderOf(one: Settled): number {
+function orderOf(one: Settled): number {
   const place = one.side ?? one.corner ?? 0;
   return (rounds.indexOf(one.round) * 16 + one.edging) * 64 + place;
 }
 
-const inOrder = (settled: Settled[]): Settled[] => settled.sort((a, b) => orderOf(a) - orderOf(b));
+const inOrder = (settled: Ordered[]): Ordered[] => settled.sort((a, b) => a.order - b.order);
 
 /** All mishaps of a set, in the order in which `work` is given them. */
-export function mishapsIn(set: readonly Candidate[]): Settled[] {
-  const singles = set.filter(({ cause }) => !cause.habit).flatMap(({ settled }) => settled);
-  const habits = set.filter(({ cause }) => cause.habit).flatMap(({ settled }) => settled);
-  return [...inOrder(singles), ...inOrder(habits)];
+export function mishapsIn(set: readonly Candidate[]): readonly Settled[] {
+  if (set.length === 1) return (set[0] as Candidate).settled;
+  const singles: Ordered[] = [];
+  const habits: Ordered[] = [];
+  for (const { cause, settled } of set) (cause.habit ? habits : singles).push(...settled);
+  return habits.length === 0 ? inOrder(singles) : [...inOrder(singles), ...inOrder(habits)];
 }
 
 /** The mishaps as they are given to `work`. */
 export const plainMishaps = (set: readonly Candidate[]): Mishap[] =>
-  mishapsIn(set).map(({ index: _, edging, ...mishap }) =>
-    mishap.round === 'edging' ? { ...mishap, edging } : mishap,
-  );
+  mishapsIn(set).map((one) => {
+    const { index: _index, order: _order, edging, ...mishap } = one as Ordered;
+    return mishap.round === 'edging' ? { ...mishap, edging } : mishap;
+  });
 
 /** The front's sides with what a set says of them. */
 export function frontWith(plan: Plan, set: readonly Candidate[]): number[] {

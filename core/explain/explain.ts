@@ -5,15 +5,17 @@
  * recipe, and stands only if it gives the counts seen. Trade-off: sizes are tried as far as what was seen speaks of
  * them, so a set of mishaps that hide one another's size is not looked for.
  */
+
+import { looksLikePlan } from '../plan-again.ts';
 import { done, fail, fieldsOf, own } from '../problems.ts';
+import { readSeen } from '../seen-again.ts';
 import { tallyWith } from '../tally.ts';
 import type { Plan, Result, Seen } from '../types.ts';
-import { looksLikePlan } from '../plan-again.ts';
 import { type Candidate, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
 import { magnitudesOf } from './magnitudes.ts';
 import { searchSets } from './search.ts';
-import { outcomeOf, type Trying } from './trying.ts';
+import { outcomeOf, startTrying, type Trying } from './trying.ts';
 import type { Explained, Explanation, Options } from './types.ts';
 import { universeOf } from './universe.ts';
 import { readWanted, roundsOf } from './wanted.ts';
@@ -26,7 +28,7 @@ export function explain(plan: unknown, seen: unknown, options?: unknown): Result
   if (!looksLikePlan(plan)) return fail([{ at: 'plan', code: 'plan', says: 'Plan the back first' }]);
   if (seen !== undefined && !fieldsOf(seen))
     return fail([{ at: 'seen', code: 'seen', says: 'Enter what you counted' }]);
-  return done(explainWith(plan, (seen ?? {}) as Seen, readOptions(options)));
+  return done(explainWith(plan, readSeen(seen), readOptions(options)));
 }
 
 type Settled = { most: number; causes: 1 | 2 | 3; looked: NonNullable<Options['looked']>; advice: boolean };
@@ -46,7 +48,7 @@ function readOptions(options: unknown): Settled {
 
 function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
   const wanted = readWanted(plan, seen);
-  const trying: Trying = { plan, wanted, tried: 0 };
+  const trying = startTrying(plan, wanted);
   const magnitudes = magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, [])));
   const candidates = universeOf(plan, wanted, magnitudes);
   const sets = searchSets(trying, candidates, magnitudes, options.causes);
@@ -106,5 +108,5 @@ export function explainSets(plan: Plan, seen: Seen, causes: number): Candidate[]
   const wanted = readWanted(plan, seen);
   const magnitudes = magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, [])));
   const candidates = universeOf(plan, wanted, magnitudes);
-  return searchSets({ plan, wanted, tried: 0 }, candidates, magnitudes, causes);
+  return searchSets(startTrying(plan, wanted), candidates, magnitudes, causes);
 }

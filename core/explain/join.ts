@@ -1,16 +1,36 @@
-/** What the join shows of a making, from its counts. */
-
+/** What the join shows of a making, from its counts alone; a property test holds it equal to `pair`. */
+import { alignCorners, begunWhereItFits } from '../corners.ts';
+import { laneOf } from '../lane.ts';
+import { meetLanes } from '../meeting.ts';
 import type { Settled } from '../mishap.ts';
-import { pair } from '../pair.ts';
+import { sidesMet } from '../side-meetings.ts';
+import type { Tally } from '../tally.ts';
 import type { Plan } from '../types.ts';
-import { workWith } from '../work.ts';
+import { joinMade } from '../work.ts';
 import type { JoinSeen } from './types.ts';
 
 /** Null where there is nothing to join. `front`: the front's sides as they really are. */
-export function joinOf(plan: Plan, mishaps: readonly Settled[], front: readonly number[]): JoinSeen | null {
-  const worked = workWith(plan, mishaps);
-  const edge = { ...plan.edge, sides: [...front] };
-  const paired = pair(edge, worked.edgings.at(-1), { start: worked.join, manner: 'stitch-by-stitch' });
-  if (!paired.ok) return null;
-  return { drift: paired.value.sides.map(({ drift }) => drift), leftOver: paired.value.leftOver };
+export function joinOf(
+  plan: Plan,
+  last: Tally,
+  mishaps: readonly Settled[],
+  front: readonly number[],
+): JoinSeen | null {
+  const begun = meetLanes(
+    laneOf(
+      [...front],
+      plan.edge.corners.map(({ size }) => size),
+    ),
+    laneOf(last.sides, last.corners),
+    { faces: plan.choices.start.side, twisted: false },
+    joinMade(plan, mishaps),
+    [],
+  );
+  if (!begun) return null;
+  const meeting = begunWhereItFits(begun);
+  const aligned = meeting.front.sizes.length === meeting.back.sizes.length ? null : alignCorners(meeting);
+  return {
+    drift: sidesMet(meeting, aligned).map(({ drift }) => drift),
+    leftOver: meeting.back.total - meeting.front.total,
+  };
 }

@@ -7,28 +7,45 @@
  */
 import { type Candidate, fitsWith } from './candidate.ts';
 import type { Magnitudes } from './magnitudes.ts';
-import { type Company, meddle, type Touching, touches, touchingOf } from './touch.ts';
+import { type Reach, widened } from './reach.ts';
+import { alone, companyOf, meddle, type Touching, touches, touchingOf } from './touch.ts';
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
+import type { Spot, Wanted } from './wanted.ts';
 
 type Searching = {
+  /** Causes a set may have at most, this time round. */
+  size: number;
   trying: Trying;
   candidates: Candidate[];
   /** What each changes by itself; null where it changes the shape. */
   effects: (Int32Array | null)[];
-  /** Candidates by the sum of what they change. */
+  /** The sum of what each changes; 0 for nothing. */
+  sums: Int32Array;
+  /** Candidates by that sum. */
   bySum: Map<number, number[]>;
-  /** For each company and spot, the candidates that can touch it; and for each candidate, the spots as bits. */
-  touching: Record<Company, { bySpot: number[][]; spots: Uint32Array[] }>;
-  meddlers: (number[] | undefined)[];
+  touching: Touching;
+  /** Candidates that can touch each spot by themselves. */
+  bySpot: number[][];
+  /** The most stitches by which any one cause can change a number, and the next most. */
+  biggest: [number, number];
+  /** Sides each can touch by itself, and beside a corner worked elsewhere, as bits. */
+  ownSides: Int32Array;
+  nearSides: Int32Array;
+  /** Every candidate's index. */
+  everyone: number[];
+  /** Those that each candidate meddles with and that may stand beside it, this time round; found when asked for. */
+  partners: (number[] | undefined)[];
   meddlesWith: (a: number, b: number) => boolean;
   /** Candidates that give nothing of their own: the same mishap at another place of a roomy side. */
   shadows: Uint8Array;
+  /** Causes that run all round the work: habits, errors in the plan, a corner followed by the later ones. */
+  isWide: boolean[];
+  /** Corners forgotten that the number of sides seen forbids. */
+  isBarred: boolean[];
   /** Candidates all of whose sets are found already. */
   spent: Uint8Array;
   found: Map<string, number[]>;
 };
-
-const companies: readonly Company[] = ['alone', 'beside-moved', 'uncornered'];
 
 /** Sets of up to `most` causes, none of which holds a smaller one that explains it all as well. */
 export function searchSets(
@@ -42,7 +59,8 @@ export function searchSets(
   if (!canStill(asRecipe)) return [];
   const searching = startSearch(trying, candidates, magnitudes, asRecipe);
   for (let size = 1; size <= most; size++) {
-    searching.spent.fill(0);
+    searching.size = size;
+    searching.partners = [];
     extend(searching, [], asRecipe, size);
     const smallest = Math.min(...[...searching.found.values()].map((set) => set.length));
     // One cause explains it: pairs are looked at too, for a rare single cause may be less likely than two common ones.
@@ -63,7 +81,7 @@ function startSearch(
     const rest = restOf(trying, [candidate]);
     return rest.over === null ? asRecipe.by.map((by, i) => by - (rest.by[i] as number)) : null;
   });
-  const touching = touchingOf(trying.plan, trying.wanted, magnitudes);
+  const touching = touchingOf(trying.plan, trying.wanted, magnitudes, candidates);
   const bySum = new Map<number, number[]>();
   effects.forEach((effect, one) => {
     if (!effect || isShadow(touching, candidates[one] as Candidate) || effect.every((by) => by === 0)) return;
@@ -73,47 +91,58 @@ function startSearch(
   const n = candidates.length;
   const meddling = new Int8Array(n * n);
   return {
+    size: 1,
     trying,
     candidates,
     effects,
+    sums: Int32Array.from(effects, (effect) => (effect ? sumOf(effect) : 0)),
     bySum,
-    touching: Object.fromEntries(
-      companies.map((company) => [company, spotsTouched(trying, candidates, touching, company)]),
-    ) as Searching['touching'],
-    meddlers: new Array(n),
+    touching,
+    bySpot: trying.wanted.spots.map((spot) =>
+      candidates.map((_, one) => one).filter((one) => touches(touching, one, spot, alone)),
+    ),
+    biggest: biggestOf(touching),
+    ownSides: Int32Array.from(touching.reaches, ({ sides }) => sides),
+    nearSides: Int32Array.from(touching.reaches, ({ near }) => near),
+    everyone: candidates.map((_, one) => one),
+    partners: [],
     meddlesWith: (a, b) => {
       const pair = a < b ? a * n + b : b * n + a;
-      if (meddling[pair] === 0)
-        meddling[pair] = meddle(touching, candidates[a] as Candidate, candidates[b] as Candidate) ? 1 : -1;
+      if (meddling[pair] === 0) meddling[pair] = meddle(touching, a, b) ? 1 : -1;
       return meddling[pair] === 1;
     },
     shadows: Uint8Array.from(candidates, (candidate) => (isShadow(touching, candidate) ? 1 : 0)),
+    isWide: candidates.map(({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach)),
+    isBarred: candidates.map((_, one) => bars(trying.wanted, touching.reaches[one] as Reach, touching.k)),
     spent: new Uint8Array(n),
     found: new Map(),
   };
 }
 
-const isShadow = ({ tight }: Touching, { elsewhere, settled }: Candidate): boolean =>
-  elsewhere && tight[settled[0]?.side ?? 0] !== true;
+const runsRound = (reach: Reach): boolean => reach.planned || reach.turnsJoin || follows(reach);
 
-function spotsTouched(
-  trying: Trying,
-  candidates: Candidate[],
-  touching: Touching,
-  company: Company,
-): { bySpot: number[][]; spots: Uint32Array[] } {
-  const { spots } = trying.wanted;
-  const bySpot: number[][] = spots.map(() => []);
-  const bits = candidates.map((candidate, one) => {
-    const touched = new Uint32Array((spots.length >> 5) + 1);
-    spots.forEach((spot, i) => {
-      if (!touches(touching, candidate, spot, company)) return;
-      touched[i >> 5] = (touched[i >> 5] as number) | (1 << (i & 31));
-      bySpot[i]?.push(one);
-    });
-    return touched;
-  });
-  return { bySpot, spots: bits };
+/**
+ * A corner worked elsewhere on an edging, and the later ones counted on from it. It hides what lies beyond: with one,
+ * a single cause more is looked for, not two.
+ */
+const follows = (reach: Reach | undefined): boolean => reach?.moves.some((move) => move.follows) ?? false;
+
+/** No corner was forgotten at or before a round that has all it should. */
+const bars = ({ shapes }: Wanted, { forgets, spans }: Reach, k: number): boolean =>
+  forgets &&
+  shapes.some(
+    (shape, round) =>
+      shape !== null && (shape.corners ?? shape.sides) >= k && spans.some(({ from }) => from <= round),
+  );
+
+const isShadow = ({ tight }: Touching, { elsewhere, settled }: Candidate): boolean =>
+  elsewhere && ((tight >>> (settled[0]?.side ?? 0)) & 1) === 0;
+
+/** The two biggest bounds there are, of causes that have one. */
+function biggestOf({ reaches }: Touching): [number, number] {
+  const most = reaches.map((reach) => reach.most).filter((by) => by < Number.POSITIVE_INFINITY);
+  const [first = 0, second = 0] = most.sort((x, y) => y - x);
+  return [first, second];
 }
 
 /** A sum of all spots, each with a weight of its own, so that sums of causes are sums of sums. */
@@ -143,21 +172,116 @@ function extend(searching: Searching, set: number[], rest: Rest, size: number): 
     return;
   }
   const spent: number[] = [];
-  for (const one of able(searching, set, rest)) {
-    if (!isOpen(searching, set, one)) continue;
-    const next = restWith(searching, set, rest, one);
-    if (canStill(next)) extend(searching, [...set, one], next, size - 1);
+  const sum = size === 2 ? sumOf(rest.by) : 0;
+  const mustBeUnbounded = isBeyond(searching, set, rest, size);
+  for (const one of [...wide(searching, set, rest), ...able(searching, set, rest)]) {
+    if (mustBeUnbounded && searching.touching.reaches[one]?.most !== Number.POSITIVE_INFINITY) continue;
+    if (!isOpen(searching, set, one) || !leavesEnough(searching, set, rest, one, size)) continue;
+    if (size === 2 && addsUp(searching, set, rest, one))
+      lookUp(searching, [...set, one], (sum - (searching.sums[one] as number)) | 0);
+    else {
+      const next = restWith(searching, set, rest, one);
+      if (canStill(next)) extend(searching, [...set, one], next, size - 1);
+    }
     searching.spent[one] = 1;
     spent.push(one);
   }
   for (const one of spent) searching.spent[one] = 0;
 }
 
+/** Nothing that could meddle is left or there: what the last cause must change is known without trying. */
+const addsUp = (searching: Searching, set: readonly number[], rest: Rest, one: number): boolean =>
+  rest.over === null &&
+  searching.effects[one] !== null &&
+  searching.sums[one] !== 0 &&
+  !set.some((other) => searching.meddlesWith(one, other)) &&
+  [...set, one].every((other) => partnersBeside(searching, other).length === 0);
+
+/** The last cause of a set, by the sum of what is left; 0: nothing is. */
+function lookUp(searching: Searching, set: number[], sum: number): void {
+  if (sum === 0) confirm(searching, set);
+  for (const one of searching.bySum.get(sum) ?? [])
+    if (isOpen(searching, set, one) && !set.some((other) => searching.meddlesWith(one, other)))
+      confirm(searching, [...set, one]);
+}
+
+/** Whether a difference is bigger than `size` causes with a bound could make it, whatever they move about together. */
+function isBeyond(
+  { touching, biggest, trying }: Searching,
+  set: readonly number[],
+  rest: Rest,
+  size: number,
+): boolean {
+  if (rest.over !== null) return false;
+  const [first, second] = biggest;
+  const bound = size * movedAbout(touching, set) + first + (size > 1 ? first + second : 0);
+  return trying.wanted.spots.some((spot, i) => isCount(spot) && Math.abs(rest.by[i] as number) > bound);
+}
+
+const isCount = ({ part }: Spot): boolean => part === 'side' || part === 'corner';
+
+/** Beside those it meddles with, a cause can change a number by what they move about together, and a stitch or two. */
+const movedAbout = ({ reaches }: Touching, set: readonly number[]): number =>
+  set.reduce((total, one) => total + (reaches[one] as Reach).most, 2);
+
+/** Those that run all round come first: with them out of the way, what is left lies close together. */
+function wide({ isWide, candidates }: Searching, set: readonly number[], rest: Rest): number[] {
+  if (rest.over !== null || set.filter((one) => isWide[one]).length >= mostWide) return [];
+  return candidates.flatMap((_, one) => (isWide[one] ? [one] : []));
+}
+
+/** Two slips that run all round the work are believed of one making, three are not. */
+const mostWide = 2;
+
+/**
+ * Whether one more cause could mend what this one cannot reach: it would have to lie within four sides. Asked only
+ * where the answer saves a trial.
+ */
+function leavesEnough(
+  searching: Searching,
+  set: readonly number[],
+  rest: Rest,
+  one: number,
+  size: number,
+): boolean {
+  const { touching, candidates, isWide } = searching;
+  if (size !== 2 || rest.over !== null || isWide[one]) return true;
+  if (!set.some((other) => searching.meddlesWith(one, other))) return true;
+  const company = companyOf(touching, set, candidates);
+  if (company.forgotten.length > 0) return true;
+  const { k, reaches } = touching;
+  const reach = reaches[one] as Reach;
+  if (reach.forgets) return true;
+  const left = offSides(searching, rest) & ~(widened(reach.sides, k) | company.follows);
+  if (left === 0) return true;
+  for (let side = 0; side < k; side++) {
+    const pair = (1 << side) | (1 << ((side + 1) % k));
+    if ((left & ~widened(pair, k)) === 0) return true;
+  }
+  return false;
+}
+
+/** Sides on which something is still unexplained, as bits. */
+function offSides({ trying }: Searching, rest: Rest): number {
+  const { spots } = trying.wanted;
+  let bits = 0;
+  for (let i = 0; i < spots.length; i++)
+    if (rest.by[i] !== 0 && spots[i]?.part === 'side') bits |= 1 << (spots[i] as Spot).index;
+  return bits;
+}
+
 /** A corner too few cannot be made good; one too many must be forgotten. */
 const canStill = ({ over }: Rest): boolean => over === null || over.over > 0;
 
-function isOpen({ spent, candidates }: Searching, set: readonly number[], one: number): boolean {
-  if (spent[one] === 1) return false;
+function isOpen(searching: Searching, set: readonly number[], one: number, evenSpent = false): boolean {
+  const { spent, candidates, isWide, isBarred } = searching;
+  if (
+    (spent[one] === 1 && !evenSpent) ||
+    isBarred[one] ||
+    (searching.size > 2 && follows(searching.touching.reaches[one]))
+  )
+    return false;
+  if (isWide[one] && set.filter((other) => isWide[other]).length >= mostWide) return false;
   return set.every(
     (other) => other !== one && fitsWith(candidates[other] as Candidate, candidates[one] as Candidate),
   );
@@ -173,17 +297,9 @@ function restWith(searching: Searching, set: readonly number[], rest: Rest, one:
   );
 }
 
-/** The company a further cause would be in. */
-function companyOf({ candidates }: Searching, set: readonly number[]): Company {
-  const kinds = set.map((one) => candidates[one]?.cause.mishaps[0]);
-  if (kinds.some((mishap) => mishap?.kind === 'corner-forgotten')) return 'uncornered';
-  const isMoved = kinds.some((mishap) => mishap?.kind === 'corner-moved' && mishap.round === 'edging');
-  return isMoved ? 'beside-moved' : 'alone';
-}
-
 /** Causes of which any explaining set must hold one: those that can touch the spot fewest can touch. */
 function able(searching: Searching, set: number[], rest: Rest): number[] {
-  const { candidates, touching } = searching;
+  const { candidates, touching, bySpot, trying } = searching;
   const isUseful = (one: number): boolean =>
     searching.shadows[one] === 0 || set.some((other) => searching.meddlesWith(one, other));
   if (rest.over !== null) {
@@ -194,53 +310,68 @@ function able(searching: Searching, set: number[], rest: Rest): number[] {
       return mishap?.kind === 'corner-forgotten' && from <= round ? [one] : [];
     });
   }
-  const { bySpot } = touching[companyOf(searching, set)];
-  let least: number[] | undefined;
-  for (let spot = 0; spot < rest.by.length; spot++) {
-    if (rest.by[spot] === 0) continue;
-    const those = bySpot[spot] as number[];
-    if (!least || those.length < least.length) least = those;
-  }
-  return (least ?? []).filter(isUseful);
+  const company = companyOf(touching, set, candidates);
+  let least: number = -1;
+  for (let spot = 0; spot < rest.by.length; spot++)
+    if (rest.by[spot] !== 0 && (least < 0 || sizeAt(bySpot, spot) < sizeAt(bySpot, least))) least = spot;
+  if (company === alone) return (bySpot[least] ?? []).filter(isUseful);
+  const spot = trying.wanted.spots[least] as Spot;
+  return candidates
+    .map((_, one) => one)
+    .filter((one) => touches(touching, one, spot, company) && isUseful(one));
 }
 
 /** The last cause of a set: looked up, or tried where it meddles with one that is there. */
 function complete(searching: Searching, set: number[], rest: Rest): void {
-  if (rest.over === null)
-    for (const one of searching.bySum.get(sumOf(rest.by)) ?? [])
-      if (isOpen(searching, set, one) && !set.some((other) => searching.meddlesWith(one, other)))
-        confirm(searching, [...set, one]);
-  if (set.length === 0 && rest.over === null) return;
-  const touched = bitsOf(rest.by);
-  const { spots } = searching.touching[companyOf(searching, set)];
-  for (const one of meddlersOf(searching, set, rest))
-    if ((rest.over !== null || isWithin(touched, spots[one] as Uint32Array)) && isOpen(searching, set, one))
-      confirm(searching, [...set, one]);
+  if (rest.over === null) lookUp(searching, set, sumOf(rest.by));
+  if (set.length > 0 || rest.over !== null) completeBeside(searching, set, rest);
 }
 
-function bitsOf(by: Int32Array): Uint32Array {
-  const bits = new Uint32Array((by.length >> 5) + 1);
-  for (let i = 0; i < by.length; i++)
-    if (by[i] !== 0) bits[i >> 5] = (bits[i >> 5] as number) | (1 << (i & 31));
-  return bits;
+/** The last cause, where it meddles with one that is there: tried, if it can mend all that is left. */
+function completeBeside(searching: Searching, set: number[], rest: Rest): void {
+  const { touching, trying, candidates } = searching;
+  if (rest.over !== null) {
+    for (const one of able(searching, set, rest))
+      if (isOpen(searching, set, one)) confirm(searching, [...set, one]);
+    return;
+  }
+  const partners = partnersOf(searching, set);
+  if (partners.length === 0) return;
+  const company = companyOf(touching, set, candidates);
+  const { spots } = trying.wanted;
+  const off = spots.flatMap((spot, i) =>
+    rest.by[i] === 0 ? [] : [{ spot, by: Math.abs(rest.by[i] as number) }],
+  );
+  const about = movedAbout(touching, set);
+  const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
+  const bits = company === alone ? searching.ownSides : searching.nearSides;
+  for (const one of partners) {
+    if ((sides & ~((bits[one] as number) | company.follows)) !== 0 || searching.spent[one] === 1) continue;
+    const reach = touching.reaches[one] as Reach;
+    const bound = reach.most + about;
+    const mends = off.every(
+      ({ spot, by }) => (by <= bound || !isCount(spot)) && touches(touching, one, spot, company),
+    );
+    if (mends && isOpen(searching, set, one)) confirm(searching, [...set, one]);
+  }
 }
 
-function isWithin(bits: Uint32Array, all: Uint32Array): boolean {
-  for (let i = 0; i < bits.length; i++) if (((bits[i] as number) & ~(all[i] as number)) !== 0) return false;
-  return true;
+function partnersBeside(searching: Searching, one: number): number[] {
+  searching.partners[one] ??= searching.everyone.filter(
+    (other) => searching.meddlesWith(one, other) && isOpen(searching, [one], other, true),
+  );
+  return searching.partners[one];
 }
 
-function meddlersOf(searching: Searching, set: readonly number[], rest: Rest): number[] {
-  if (rest.over !== null) return able(searching, [...set], rest);
-  const { candidates, meddlers } = searching;
-  const all = set.map((one) => {
-    meddlers[one] ??= candidates
-      .map((_, other) => other)
-      .filter((other) => searching.meddlesWith(one, other));
-    return meddlers[one];
-  });
-  return all.length === 1 ? (all[0] as number[]) : [...new Set(all.flat())];
+function partnersOf(searching: Searching, set: readonly number[]): number[] {
+  const [first = [], second = []] = set.map((one) => partnersBeside(searching, one));
+  const other = set[0] as number;
+  return second.length === 0
+    ? first
+    : [...first, ...second.filter((one) => !searching.meddlesWith(one, other))];
 }
+
+const sizeAt = (bySpot: number[][], spot: number): number => bySpot[spot]?.length ?? 0;
 
 function confirm(searching: Searching, set: number[]): void {
   const those = set.map((one) => searching.candidates[one] as Candidate);

@@ -1,162 +1,170 @@
 /**
- * Which spots a cause can change, and which causes meddle with one another.
+ * Which numbers a cause can change beside others, and which causes meddle with one another.
  *
- * Rule: what a cause can touch is told too widely rather than too narrowly, and so is meddling: the search leans on
- * both to leave nothing out. Causes that do not meddle add up, spot by spot; those that do are tried together.
+ * Rule: causes that do not meddle add up, number by number; those that do are tried together. Both are told too
+ * widely rather than too narrowly.
  */
-import type { Settled } from '../mishap.ts';
 import type { Plan } from '../types.ts';
 import type { Candidate } from './candidate.ts';
 import type { Magnitudes } from './magnitudes.ts';
 import { stitchesBelow } from './places.ts';
+import { allBits, biggestCorner, type Reach, reachOf, widened } from './reach.ts';
 import type { Spot, Wanted } from './wanted.ts';
-
-/**
- * `alone`: what it changes by itself. `beside-moved`: with a corner of the same round worked elsewhere, stitches near
- * it fall to the next side, and the chains below are worked into. `uncornered`: with a corner forgotten every later
- * side and corner has another number.
- */
-export type Company = 'alone' | 'beside-moved' | 'uncornered';
-
-/** 0 is the foundation and the plan, n + 1 edging n, past the last the join. */
-export function roundOf({ round, edging }: Settled, plan: Plan): number {
-  if (round === 'edging') return edging + 1;
-  return round === 'join' ? plan.edgings.length + 1 : 0;
-}
-
-const planKinds: readonly string[] = [
-  'chains-as-stitches',
-  'chains-left-out',
-  'arms-forgotten',
-  'order-not-mirrored',
-];
-const isPlanned = (one: Settled): boolean => planKinds.includes(one.kind);
-const isMovedOnEdging = (one: Settled): boolean => one.kind === 'corner-moved' && one.round === 'edging';
-
-/** Sides that a mishap can change by itself; null: all of them. */
-function sidesOf(one: Settled, plan: Plan, hasTightStart: boolean): number[] | null {
-  const k = plan.foundation.sides.length;
-  if (isPlanned(one) || one.kind === 'corner-forgotten') return null;
-  if (one.round === 'join' || one.kind === 'corner-chains' || one.kind === 'twisted') return [];
-  if (one.corner === undefined) {
-    // Counted from nothing on a lead without stitches, it is taken off the next side.
-    if (one.kind === 'start-counted' && one.round === 'foundation' && hasTightStart) return null;
-    return [one.side ?? 0];
-  }
-  const next = (one.corner + 1) % k;
-  if (one.kind === 'arm-missed') return [one.end === 'before' ? one.corner : next];
-  if (one.kind === 'hidden-missed') return [next];
-  if (!isMovedOnEdging(one) || one.then === 'from-total') return [one.corner, next];
-  return [...Array.from({ length: k - (one.corner as number) }, (_, i) => (one.corner as number) + i), 0];
-}
 
 export type Touching = {
   plan: Plan;
   wanted: Wanted;
-  /** Sides so short, for what may be amiss on them, that a hand runs out of stitches. */
-  tight: boolean[];
+  k: number;
+  /** Sides so short, for what may be amiss on them, that a hand runs out of stitches there. */
+  tight: number;
+  reaches: Reach[];
 };
+
+/** What those already in a set do to the reach of one that joins it. */
+export type Company = {
+  /** Beside a corner worked elsewhere stitches fall to the next side, and the chains below are worked into. */
+  besideMoved: boolean;
+  /** Where later corners are counted on from there, what comes of anything is found on these sides and the last. */
+  follows: number;
+  /** Corners forgotten, in working order: every later side and corner has another number. */
+  forgotten: { round: number; corner: number }[];
+};
+
+export const alone: Company = { besideMoved: false, follows: 0, forgotten: [] };
 
 /** Stitches a side must have over its mishaps for these not to run into one another or into a corner. */
 const elbowRoom = 12;
 
-export function touchingOf(plan: Plan, wanted: Wanted, magnitudes: Magnitudes): Touching {
+export function touchingOf(
+  plan: Plan,
+  wanted: Wanted,
+  magnitudes: Magnitudes,
+  candidates: readonly Candidate[],
+): Touching {
   const k = plan.foundation.sides.length;
   const chains = Math.max(0, ...plan.edge.corners.map(({ size }) => size));
-  const tight = plan.foundation.sides.map((_, side) => {
+  let tight = 0;
+  for (let side = 0; side < k; side++) {
     const most = Math.max(
       ...[side, side + 1, side + k - 1].flatMap((one) => magnitudes.ofSide[one % k] ?? []),
     );
-    const least = Math.min(...plan.edgings.map((_, n) => stitchesBelow(plan, n + 1, side)));
-    const run =
-      side > 0 || plan.foundation.corners.length === 0
-        ? least
-        : Math.min(least, plan.foundation.lead, plan.foundation.tail);
-    return run - chains < 4 * most + elbowRoom;
-  });
-  return { plan, wanted, tight };
+    if (shortestRun(plan, side) - chains < 4 * most + elbowRoom) tight |= 1 << side;
+  }
+  const corner = biggestCorner(plan);
+  return { plan, wanted, k, tight, reaches: candidates.map((candidate) => reachOf(plan, candidate, corner)) };
 }
 
-/** Whether a candidate can change what is read at a spot. */
-export function touches(touching: Touching, candidate: Candidate, spot: Spot, company: Company): boolean {
-  if (candidate.front.length > 0 && touchesFront(candidate, spot)) return true;
-  return candidate.settled.some((one) => mishapTouches(touching, one, spot, company));
+function shortestRun(plan: Plan, side: number): number {
+  const least = Math.min(...plan.edgings.map((_, n) => stitchesBelow(plan, n + 1, side)));
+  const isInLegs = side === 0 && plan.foundation.corners.length > 0;
+  return isInLegs ? Math.min(least, plan.foundation.lead, plan.foundation.tail) : least;
 }
 
-const touchesFront = ({ front }: Candidate, spot: Spot): boolean =>
-  spot.part === 'drift' ||
-  spot.part === 'left-over' ||
-  (spot.part === 'front' && front.some(({ side }) => side === spot.index));
+export function companyOf(
+  { reaches, k }: Touching,
+  set: readonly number[],
+  candidates: readonly Candidate[],
+): Company {
+  const those = set.map((one) => reaches[one] as Reach);
+  if (!those.some(({ forgets, moves }) => forgets || moves.length > 0)) return alone;
+  const forgotten = set
+    .flatMap((one) => candidates[one]?.settled ?? [])
+    .filter(({ kind }) => kind === 'corner-forgotten')
+    .map(({ round, edging, corner }) => ({
+      round: round === 'edging' ? edging + 1 : 0,
+      corner: corner as number,
+    }))
+    .sort((a, b) => a.round - b.round || b.corner - a.corner);
+  const isFollowed = those.some(({ moves }) => moves.some(({ follows }) => follows));
+  const others = those.filter(({ moves }) => !moves.some(({ follows }) => follows));
+  const sides = others.reduce((bits, reach) => bits | reach.sides, 0);
+  return {
+    besideMoved: those.some(({ moves }) => moves.length > 0),
+    follows: isFollowed ? widened(sides, k) | 1 : 0,
+    forgotten,
+  };
+}
 
-function mishapTouches({ plan, tight }: Touching, one: Settled, spot: Spot, company: Company): boolean {
-  if (spot.part === 'front') return false;
+/** Whether a candidate can change what is read at a spot, in the company given. */
+export function touches(touching: Touching, one: number, spot: Spot, company: Company): boolean {
+  const reach = touching.reaches[one] as Reach;
   if (spot.part === 'drift' || spot.part === 'left-over') return true;
-  const from = roundOf(one, plan);
-  if (spot.round < from) return false;
-  if (company === 'uncornered' || one.kind === 'corner-forgotten') return true;
-  if (spot.part === 'corner') {
-    if (one.kind === 'order-not-mirrored') return spot.round === plan.edgings.length;
-    // On a short side two corners can pass one another.
-    if (isMovedOnEdging(one) && tight.includes(true)) return true;
-    return one.kind === 'corner-chains' && spot.round === from && spot.index === one.corner;
+  if (spot.part === 'front') return touching.wanted.usesFront && reach.front > 0;
+  if (reach.forgets) return true;
+  return spot.part === 'corner'
+    ? touchesCorner(touching, reach, spot, company)
+    : touchesSide(touching, reach, spot, company);
+}
+
+function touchesCorner({ tight }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
+  // On a short side two corners can pass one another.
+  if (tight !== 0 && reach.moves.some(({ round }) => round <= spot.round)) return true;
+  return reach.spans.some(
+    ({ from, corners }) =>
+      from === spot.round && corners !== 0 && (company.forgotten.length > 0 || hasBit(corners, spot.index)),
+  );
+}
+
+const hasBit = (bits: number, index: number): boolean => ((bits >>> index) & 1) === 1;
+
+function touchesSide({ k }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
+  for (const { from, sides, corners } of reach.spans) {
+    if (spot.round < from) continue;
+    if (company === alone) {
+      if (hasBit(sides, spot.index)) return true;
+      continue;
+    }
+    const near = widened(sides | corners, k) | company.follows;
+    const there = company.forgotten.length > 0 ? renumbered(near, from, spot.round, company, k) : near;
+    if (hasBit(there, spot.index)) return true;
   }
-  const k = plan.foundation.sides.length;
-  if (company === 'beside-moved') {
-    if (one.kind === 'corner-chains')
-      return spot.index === one.corner || spot.index === ((one.corner as number) + 1) % k;
-    const near = sidesOf(one, plan, tight[0] === true);
-    return near === null || near.some((side) => [0, 1, k - 1].includes((spot.index - side + k) % k));
+  return false;
+}
+
+/** The bits of sides as a later round numbers them, corners forgotten on the way; and those beside. */
+function renumbered(bits: number, from: number, to: number, { forgotten }: Company, k: number): number {
+  let count = k - forgotten.filter(({ round }) => round < from).length;
+  let there = bits;
+  for (const { round, corner } of forgotten) {
+    if (round < from || round > to) continue;
+    const low = there & allBits(corner + 1);
+    const isLast = corner >= count - 1;
+    there = low | ((there >>> (corner + 1)) << corner);
+    if (isLast && hasBit(there, corner)) there |= 1;
+    count--;
   }
-  return sidesOf(one, plan, tight[0] === true)?.includes(spot.index) ?? true;
+  const last = Math.max(0, count - 1);
+  if (there >>> count > 0) there |= 1 << last;
+  return count > 0 ? widened(there & allBits(count), count) : 1;
 }
 
 /** Whether two candidates, done together, may give other counts than the sum of what each gives. */
-export const meddle = (touching: Touching, a: Candidate, b: Candidate): boolean =>
-  frontMeddles(touching, a, b) ||
-  a.settled.some((one) => b.settled.some((other) => mishapsMeddle(touching, one, other)));
-
-/** The front's own sides bear on the join only, and there on whatever turns it. */
-const frontMeddles = ({ wanted }: Touching, a: Candidate, b: Candidate): boolean =>
-  wanted.usesJoin &&
-  ((a.front.length > 0 && b.settled.some(turnsJoin)) || (b.front.length > 0 && a.settled.some(turnsJoin)));
-
-const turnsJoin = (one: Settled): boolean =>
-  one.kind === 'join-wrong-side' || one.kind === 'corner-forgotten';
-
-function mishapsMeddle(touching: Touching, a: Settled, b: Settled): boolean {
-  return meddlesWith(touching, a, b) || meddlesWith(touching, b, a) || sharesTightSide(touching, a, b);
+export function meddle(touching: Touching, one: number, other: number): boolean {
+  const a = touching.reaches[one] as Reach;
+  const b = touching.reaches[other] as Reach;
+  if ((a.sides & b.sides & touching.tight) !== 0) return true;
+  if (a.isPlain && b.isPlain) return false;
+  return meddlesWith(touching, a, b) || meddlesWith(touching, b, a);
 }
 
-function meddlesWith({ plan, wanted }: Touching, a: Settled, b: Settled): boolean {
-  if (a.kind === 'corner-forgotten') return true;
-  if (wanted.usesJoin && a.round === 'join') {
-    if (a.kind === 'join-wrong-side' || a.kind === 'join-offset') return true;
-    return (
-      a.kind === 'join-chain-skipped' && (b.kind === 'corner-chains' || isPlanned(b) || b.round === 'join')
-    );
+function meddlesWith({ wanted, k }: Touching, a: Reach, b: Reach): boolean {
+  if (a.forgets) return true;
+  if (wanted.usesJoin) {
+    if (a.turnsJoin) return true;
+    if (a.skipsChain && (b.chains.length > 0 || b.planned || b.joins)) return true;
   }
-  if (isPlanned(a)) return isPlanned(b) || b.kind === 'corner-chains';
-  if (a.kind === 'corner-chains') return b.kind === a.kind && roundOf(a, plan) === roundOf(b, plan);
-  return isMovedOnEdging(a) && meddlesWithMoved(plan, a, b);
+  if (a.planned && (b.planned || b.chains.length > 0)) return true;
+  if (a.chains.some((chain) => b.chains.some((other) => other.round === chain.round))) return true;
+  return a.moves.some((move) => meddlesWithMove(move, b, k));
 }
 
-/** A corner worked elsewhere on an edging: with its own round's stitches nearby, and with the chains below it. */
-function meddlesWithMoved(plan: Plan, moved: Settled, other: Settled): boolean {
-  const round = roundOf(moved, plan);
-  const otherRound = roundOf(other, plan);
-  if (other.kind === 'corner-chains') return otherRound === round - 1 && moved.edging + 1 === round;
-  if (otherRound !== round) return false;
-  if (other.kind === 'corner-moved') return true;
-  const near = sidesOf(moved, plan, true);
-  const its = sidesOf(other, plan, true);
-  return near === null || its === null || near.some((side) => its.includes(side));
-}
-
-function sharesTightSide({ plan, tight }: Touching, a: Settled, b: Settled): boolean {
-  if (!tight.includes(true)) return false;
-  const near = sidesOf(a, plan, tight[0] === true);
-  const its = sidesOf(b, plan, tight[0] === true);
-  return tight.some(
-    (isTight, side) => isTight && (near?.includes(side) ?? true) && (its?.includes(side) ?? true),
+/** With its own round's stitches nearby, with the chains below it, and, where later corners follow, with all below. */
+function meddlesWithMove(move: Reach['moves'][number], other: Reach, k: number): boolean {
+  if (other.moves.some(({ round }) => round === move.round)) return true;
+  const near = widened(move.sides, k);
+  if (other.chains.some(({ round, corners }) => round === move.round - 1 && (corners & near) !== 0))
+    return true;
+  return other.spans.some(
+    ({ from, sides }) => (from === move.round || (move.follows && from < move.round)) && (sides & near) !== 0,
   );
 }

@@ -1,11 +1,25 @@
 /** Trying a set of causes: the making it gives, told at the spots that were seen. Every trial is counted. */
-import { tallyWith } from '../tally.ts';
+import type { Making } from '../graph.ts';
+import type { Settled } from '../mishap.ts';
+import { type Orders, ordersOf } from '../orders.ts';
+import { foundationOf, type Tallies, type Tally, tallyOn } from '../tally.ts';
 import type { Plan } from '../types.ts';
 import { type Candidate, frontWith, mishapsIn } from './candidate.ts';
 import { joinOf } from './join.ts';
 import { misshapen, type Outcome, readAt, roundsOf, type Wanted } from './wanted.ts';
 
-export type Trying = { plan: Plan; wanted: Wanted; tried: number };
+export type Trying = {
+  plan: Plan;
+  wanted: Wanted;
+  tried: number;
+  /** What the hand sets out to do, and the foundation it makes, where nothing is amiss so far. */
+  asRecipe: { orders: Orders; foundation: Making };
+};
+
+export function startTrying(plan: Plan, wanted: Wanted): Trying {
+  const orders = ordersOf(plan, []);
+  return { plan, wanted, tried: 0, asRecipe: { orders, foundation: foundationOf(plan, orders, []) } };
+}
 
 /** What is still unexplained: seen less made, at every spot; or how the shape is off. */
 export type Rest = { over: { round: number; over: number } | null; by: Int32Array };
@@ -14,9 +28,20 @@ export function outcomeOf(trying: Trying, set: readonly Candidate[]): Outcome {
   const { plan, wanted } = trying;
   trying.tried++;
   const mishaps = mishapsIn(set);
-  const rounds = roundsOf(tallyWith(plan, mishaps));
+  const rounds = roundsOf(tallyFor(trying, mishaps));
   const front = wanted.usesJoin || wanted.usesFront ? frontWith(plan, set) : plan.edge.sides;
-  return { rounds, front, join: wanted.usesJoin ? joinOf(plan, mishaps, front) : null };
+  return {
+    rounds,
+    front,
+    join: wanted.usesJoin ? joinOf(plan, rounds.at(-1) as Tally, mishaps, front) : null,
+  };
+}
+
+function tallyFor({ plan, asRecipe }: Trying, mishaps: readonly Settled[]): Tallies {
+  const orders = mishaps.some(({ round }) => round === 'plan') ? ordersOf(plan, mishaps) : asRecipe.orders;
+  const isAsRecipe = orders === asRecipe.orders && !mishaps.some(({ round }) => round === 'foundation');
+  const foundation = isAsRecipe ? asRecipe.foundation : foundationOf(plan, orders, mishaps);
+  return tallyOn(plan, orders, mishaps, foundation);
 }
 
 export function restOf(trying: Trying, set: readonly Candidate[]): Rest {
