@@ -1,22 +1,18 @@
 /** The page: head, the panel of the chosen tab, the drawing, and the step. */
 import { html, type TemplateResult } from 'lit-html';
-import type { Send, Snapshot } from '../state/snapshot.ts';
+import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
 import { edgePanel } from './edge-panel.ts';
 import { header, quickSettings, tabId } from './header.ts';
-import { PANEL_ID } from './ids.ts';
+import { NEXT_ID, PANEL_ID } from './ids.ts';
 import type { Later } from './later.ts';
 import type { Notices } from './notices/notices.ts';
 import { screenSummary } from './screen-summary.ts';
 import { stepBar } from './step-bar.ts';
 import { type TableControls, tableRegion } from './table-region.ts';
 
-export type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
-
 /** Parts of the page that are made elsewhere. */
 export type Slots = {
   controls: () => TableControls | null;
-  /** The panel of "What went wrong". */
-  wrong?: Panel;
   /** What the page tells by itself, under the head. */
   notices?: Notices;
   /** Opens the lessons. */
@@ -27,7 +23,8 @@ export type Slots = {
 
 export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
   const { tab } = snapshot;
-  return html`<a class="skip" href="#${PANEL_ID}" @click=${skip}>Skip to your counts</a>
+  const aim = SKIPS[tab];
+  return html`<a class="skip" href="#${aim.id}" @click=${(event: Event) => skip(event, aim.id)}>${aim.says}</a>
     ${header(snapshot, send)} ${slots.notices && slots.later?.notices(snapshot, send, slots.notices)}
     <main class="page tab-${tab}">
       <p class="unseen">${screenSummary(snapshot)}</p>
@@ -39,9 +36,16 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
     ${slots.later?.settingsDialog(snapshot, send, slots.controls)} ${slots.later?.keysDialog()}`;
 }
 
-function skip(event: Event): void {
+/** What most presses are for, past all that comes before it. */
+const SKIPS: Record<Tab, { id: string; says: string }> = {
+  edge: { id: PANEL_ID, says: 'Skip to your counts' },
+  walk: { id: NEXT_ID, says: 'Skip to the step' },
+  wrong: { id: PANEL_ID, says: 'Skip to what you counted' },
+};
+
+function skip(event: Event, id: string): void {
   event.preventDefault();
-  document.getElementById(PANEL_ID)?.focus();
+  document.getElementById(id)?.focus();
 }
 
 function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
@@ -51,7 +55,7 @@ function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
     case 'walk':
       return html`${slots.later?.walkPanel(snapshot, send)} ${lessonsButton(slots)} ${slots.later?.mishaps(snapshot, send)}`;
     case 'wrong':
-      return slots.wrong?.(snapshot, send) ?? html`<h2>What went wrong</h2>`;
+      return slots.later?.wrong(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }
 }
 
