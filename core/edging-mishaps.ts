@@ -29,13 +29,14 @@ export type Hand = {
 
 /** Settles beforehand where the hand will do other than one stitch in each place. */
 export function prepare(hand: Hand, increase: number, attach: number): void {
-  const { below, corners, mishaps, specials } = hand;
+  const { below, corners, mishaps } = hand;
+  const specials: Specials = new Map();
   // The attach place is left alone: its stitch is the closing's.
   for (const place of ease(below.length - 1, increase))
     addSpecial(specials, { target: place + 1, makes: 2, mishap: -1 });
   for (const mishap of mishaps) {
     if (mishap.kind === 'stitch-missed' || mishap.kind === 'stitch-doubled')
-      placeSpecial(hand, mishap, attach);
+      placeSpecial(hand, specials, mishap, attach);
     if (mishap.kind === 'hidden-missed') {
       const corner = corners[mishap.corner as number];
       const hidden = corner ? (corner.from + corner.size) % below.length : -1;
@@ -44,13 +45,16 @@ export function prepare(hand: Hand, increase: number, attach: number): void {
     }
     if (mishap.kind === 'corner-moved') moveCorners(hand, mishap);
   }
-  specials.sort((a, b) => a.target - b.target);
+  hand.specials = [...specials.values()].sort((a, b) => a.target - b.target);
 }
 
-function addSpecial(specials: Special[], special: Special): void {
-  const there = specials.find((one) => one.target === special.target);
-  if (!there) specials.push(special);
-  else Object.assign(there, { makes: Math.max(0, there.makes + special.makes - 1), mishap: special.mishap });
+/** By target, so that a stitch can be missed where an increase was due. */
+type Specials = Map<number, Special>;
+
+function addSpecial(specials: Specials, special: Special): void {
+  const there = specials.get(special.target);
+  const makes = there ? Math.max(0, there.makes + special.makes - 1) : special.makes;
+  specials.set(special.target, { ...special, makes });
 }
 
 /** An ordinary target: no corner position, and not the turn of a corner without any. */
@@ -76,7 +80,7 @@ function targetsOfSide(
 }
 
 /** Turns a planned place of the side into the target that the hand misses or uses again. */
-function placeSpecial(hand: Hand, mishap: Settled, attach: number): void {
+function placeSpecial(hand: Hand, specials: Specials, mishap: Settled, attach: number): void {
   const [, after] = hand.arm;
   const armAfter = hand.corners.length > 0 ? after : 0;
   const { from, count, again, more } = targetsOfSide(
@@ -90,13 +94,13 @@ function placeSpecial(hand: Hand, mishap: Settled, attach: number): void {
   if (mishap.kind === 'stitch-doubled') {
     if (node(place) === attach) place = place + 1 < all ? place + 1 : place - 1;
     if (place >= 0 && all > 0)
-      addSpecial(hand.specials, { target: node(place), makes: 1 + times, mishap: mishap.index });
+      addSpecial(specials, { target: node(place), makes: 1 + times, mishap: mishap.index });
     return;
   }
   place = Math.min(place, Math.max(0, all - times));
   for (let missed = 0; missed < times && place < all; place++) {
     if (node(place) === attach) continue;
-    addSpecial(hand.specials, { target: node(place), makes: 0, mishap: mishap.index });
+    addSpecial(specials, { target: node(place), makes: 0, mishap: mishap.index });
     missed++;
   }
 }

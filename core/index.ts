@@ -7,6 +7,7 @@ export { countRound } from './graph.ts';
 export { mishapKinds } from './mishap.ts';
 export { type PairOptions, pair } from './pair.ts';
 export { planBack } from './plan.ts';
+export { checkRounds, type PrintedRounds, type RoundsGiven } from './printed.ts';
 export { limits } from './problems.ts';
 export { mishapsOf } from './seen.ts';
 export { steps } from './steps.ts';
