@@ -55,6 +55,9 @@ export const usual: Record<string, unknown[]> = {
   countRound: [worked.edgings[0]],
   pair: [edge, worked.edgings[1], { start: worked.join, manner: 'corner-to-corner', easing: 'spread' }],
   ease: [40, 3],
+  checkRounds: [
+    { corner: { made: 'chain', size: 2 }, arm: [1, 1], sides: [3, 5], totals: [12, null], roundsNamed: 1 },
+  ],
   steps: [plan, mishaps, { manner: 'stitch-by-stitch' }],
   explain: [plan, seen, { causes: 1 }],
   mishapsOf: [plan, seen, mishaps],
