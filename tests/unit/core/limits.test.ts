@@ -1,0 +1,315 @@
+/** The limits of the model, each at its last good value and one beyond; and how problems are said. */
+import { describe, expect, it } from 'vitest';
+import {
+  type Choices,
+  checkRounds,
+  type EdgeInput,
+  limits,
+  type Mishap,
+  type Problem,
+  pair,
+  planBack,
+  type Result,
+  readEdge,
+  steps,
+  work,
+} from '../../../core/index.ts';
+import { given, planOf, twoChains, workedOf } from './making.ts';
+
+const sidesOf = (count: number, stitches: number): number[] => new Array(count).fill(stitches);
+
+const edge = (given: Partial<EdgeInput>): Result<unknown> =>
+  readEdge({ sides: sidesOf(4, 60), corner: twoChains, counted: 'stitches-only', ...given });
+
+const plan = (choices: Choices, sides = sidesOf(4, 60)): Result<unknown> =>
+  planBack(given(readEdge({ sides, corner: twoChains, counted: 'stitches-only' })), choices);
+
+const edgings = (count: number): Choices => ({
+  edgings: new Array(count).fill({ arm: 1, corner: twoChains }),
+});
+
+const mishaps = (...list: Mishap[]): Result<unknown> => work(planOf(sidesOf(4, 60)), list);
+
+const problemsOf = (result: Result<unknown>): Problem[] => (result.ok ? [] : result.problems);
+
+describe.each<[name: string, good: Result<unknown>, beyond: Result<unknown>, at: string, says: string]>([
+  [
+    '1 stitch a side',
+    edge({ sides: [1, 60, 60, 60] }),
+    edge({ sides: [0, 60, 60, 60] }),
+    'sides[0]',
+    'Side 1',
+  ],
+  [
+    '100,000 stitches a side',
+    edge({ sides: [60, 100_000, 60, 60] }),
+    edge({ sides: [60, 100_001, 60, 60] }),
+    'sides[1]',
+    'Side 2 must be 100,000 or fewer',
+  ],
+  [
+    '100,004 counted with both corners',
+    edge({ sides: [60, 100_004, 60, 60], counted: 'both-corners' }),
+    edge({ sides: [60, 100_005, 60, 60], counted: 'both-corners' }),
+    'sides[1]',
+    'Side 2 must be 100,004 or fewer',
+  ],
+  ['1 side', edge({ sides: [60] }), edge({ sides: [] }), 'sides', 'The number of sides'],
+  [
+    '24 sides',
+    edge({ sides: sidesOf(24, 60) }),
+    edge({ sides: sidesOf(25, 60) }),
+    'sides',
+    'between 1 and 24',
+  ],
+  [
+    'corners of 0',
+    edge({ corner: { made: 'chain', size: 0 } }),
+    edge({ corner: { made: 'chain', size: -1 } }),
+    'corner.size',
+    'The chains in corner',
+  ],
+  [
+    'corners of 9',
+    edge({ corner: { made: 'stitch', size: 9 } }),
+    edge({ corner: { made: 'stitch', size: 10 } }),
+    'corner.size',
+    'The stitches in corner must be 9 or fewer',
+  ],
+  [
+    'no corners with 1 side',
+    edge({ sides: [60], corner: [] }),
+    edge({ sides: [60, 60], corner: [] }),
+    'corner',
+    'A panel without corners has 1 side',
+  ],
+  [
+    'one corner a side',
+    edge({ corner: new Array(4).fill(twoChains) }),
+    edge({ corner: new Array(3).fill(twoChains) }),
+    'corner',
+    'Corner must be given once for every side',
+  ],
+  ['1 edging round', plan(edgings(1)), plan(edgings(0)), 'choices.edgings', 'The number of edging rounds'],
+  ['12 edging rounds', plan(edgings(12)), plan(edgings(13)), 'choices.edgings', 'between 1 and 12'],
+  [
+    'an arm of 9',
+    plan({ edgings: [{ arm: 9, corner: twoChains }] }),
+    plan({ edgings: [{ arm: [0, 10], corner: twoChains }] }),
+    'choices.edgings[0].arm',
+    'Edging round 1',
+  ],
+  [
+    'room for the foundation',
+    plan(edgings(1), [3, 60, 60, 60]),
+    plan(edgings(1), [2, 60, 60, 60]),
+    'edge.sides[0]',
+    'Side 1 has 2 stitches',
+  ],
+  [
+    'a lead as long as the side to be worked',
+    plan({ start: { side: 0, lead: 57 } }),
+    plan({ start: { side: 0, lead: 58 } }),
+    'choices.start.lead',
+    'The trebles before the first corner must be 57 or fewer',
+  ],
+  [
+    'the last front side to start at',
+    plan({ start: { side: 3 } }),
+    plan({ start: { side: 4 } }),
+    'choices.start.side',
+    '1 to 4',
+  ],
+  [
+    'the last place to begin the join',
+    plan({ joinStart: { side: 0, fromCorner: 61 } }),
+    plan({ joinStart: { side: 0, fromCorner: 62 } }),
+    'choices.joinStart.fromCorner',
+    'The position where the join begins must be 61 or fewer',
+  ],
+  [
+    'a marker at every stitch',
+    plan({ markerEvery: 1 }),
+    plan({ markerEvery: 0 }),
+    'choices.markerEvery',
+    'marker',
+  ],
+  [
+    '1,000 mishaps',
+    mishaps(...new Array<Mishap>(1000).fill({ kind: 'last-hole' })),
+    mishaps(...new Array<Mishap>(1001).fill({ kind: 'last-hole' })),
+    'mishaps',
+    'between 0 and 1000',
+  ],
+  [
+    'the last corner in a mishap',
+    mishaps({ kind: 'corner-forgotten', corner: 3 }),
+    mishaps({ kind: 'corner-forgotten', corner: 4 }),
+    'mishaps[0].corner',
+    'its corner must be between 1 and 4',
+  ],
+  [
+    'the last edging in a mishap',
+    mishaps({ kind: 'attach-doubled', edging: 0 }),
+    mishaps({ kind: 'attach-doubled', edging: 1 }),
+    'mishaps[0].edging',
+    'an edging round that is not there',
+  ],
+])('%s', (_, good, beyond, at, says) => {
+  it('is the last that is taken', () => {
+    expect(problemsOf(good)).toEqual([]);
+    expect(problemsOf(beyond).map((problem) => problem.at)).toEqual([at]);
+    expect(problemsOf(beyond)[0]?.says).toContain(says);
+  });
+});
+
+describe('the biggest panel there is', () => {
+  const biggest = planOf(sidesOf(24, 100_000), { corner: { made: 'chain', size: 9 } });
+
+  it('is planned, worked and paired', () => {
+    const { edgings, join } = workedOf(biggest);
+    const met = given(pair(biggest.edge, edgings[0], { start: join, manner: 'corner-to-corner' }));
+    expect(met.pairs).toBe(24 * 100_009);
+    expect(met.verdict.kind).toBe('meets');
+  });
+
+  it('can be walked at once', () => {
+    const making = given(steps(biggest));
+    expect(making.at(making.length - 1).kind).toBe('finished');
+    expect(making.length).toBeGreaterThan(3 * 2_400_000);
+  });
+});
+
+/** Calls that go wrong in as many ways as they can, with what they say. */
+const wrong: [name: string, problems: Problem[]][] = [
+  [
+    'an edge',
+    problemsOf(
+      readEdge({
+        sides: [0, Number.NaN, undefined, 1.5, 200_000, '12'],
+        corner: { made: 'wool', size: 12 },
+        counted: 'some',
+      }),
+    ),
+  ],
+  [
+    'corners one by one',
+    problemsOf(edge({ corner: [twoChains, { made: 'chain', size: 10 }, twoChains, twoChains] })),
+  ],
+  ['an edge of nothing', problemsOf(readEdge(undefined))],
+  ['a side that is all corners', problemsOf(edge({ sides: [4, 60, 4, 60], counted: 'both-corners' }))],
+  [
+    'choices',
+    problemsOf(
+      planBack(given(readEdge({ sides: sidesOf(4, 60), corner: twoChains, counted: 'stitches-only' })), {
+        edgings: [{ arm: 10, corner: { made: 'chain', size: 10 }, increase: 2 }, 5, { arm: [1, 'two'] }],
+        foundationCorner: {},
+        start: { side: 9, lead: -1 },
+        foundationStart: { counts: 2 },
+        foundationClosing: 'none',
+        edgingClosing: { adds: null },
+        joinStart: { side: 7 },
+        markerEvery: 0,
+      }),
+    ),
+  ],
+  [
+    'choices that do not fit',
+    problemsOf(plan({ markerEvery: 0.5, edgings: edgings(12).edgings ?? [] }, [20, 60, 21, 60])),
+  ],
+  [
+    'mishaps',
+    problemsOf(
+      work(planOf([60]), [
+        { kind: 'spilt-tea' },
+        { kind: 'stitch-missed', round: 'plan', side: 9, place: -1, count: 0 },
+        { kind: 'corner-moved', corner: 0, count: 0.5, then: 'later' },
+        { kind: 'arm-missed', corner: 0 },
+        null,
+      ]),
+    ),
+  ],
+  [
+    'a join',
+    problemsOf(
+      pair(undefined, undefined, { start: { side: -1, skipped: 'all' }, manner: 'by eye', easing: 'no' }),
+    ),
+  ],
+  ['a plan', problemsOf(work({}))],
+  ['steps', problemsOf(steps(planOf([60]), 'none', { manner: 'by eye' }))],
+  [
+    'printed rounds',
+    [
+      ...problemsOf(checkRounds({ totals: [13], corner: twoChains, arm: 1 })),
+      ...problemsOf(checkRounds({ sides: 'many' })),
+    ],
+  ],
+];
+
+describe('problems', () => {
+  it.each(wrong)('of %s come all at once, each at its own place', (_, problems) => {
+    expect(problems.length).toBeGreaterThan(0);
+    const said = problems.map(({ at, says }) => `${at} ${says}`);
+    expect(new Set(said).size).toBe(said.length);
+  });
+
+  it.each([
+    ['an edge', 8],
+    ['a side that is all corners', 2],
+    ['choices', 14],
+    ['choices that do not fit', 3],
+    ['mishaps', 9],
+    ['a join', 6],
+  ])('of %s are %i', (name, count) => {
+    const [, problems] = wrong.find(([what]) => what === name) as (typeof wrong)[number];
+    expect(problems.map(({ at, code }) => `${at} ${code}`)).toHaveLength(count);
+  });
+
+  const avoided =
+    /please|sorry|valid|oops|forbidden|illegal|required|error|fail|!|undefined|NaN|null|\[object/i;
+
+  it.each(wrong)('of %s are said in plain words', (_, problems) => {
+    for (const { at, code, says } of problems) {
+      expect(says).not.toMatch(avoided);
+      expect(says).toMatch(/^[A-Z0-9]/);
+      expect(says).not.toMatch(/\.$/);
+      expect(code).toMatch(/^[a-z]+(-[a-z]+)*$/);
+      expect(at).not.toMatch(/\s/);
+    }
+  });
+
+  it.each([
+    ['sides[3]', 'Side 4 must be a whole number, like 58'],
+    ['sides[1]', 'Side 2 must be a number, like 58'],
+    ['sides[2]', 'Enter side 3'],
+    ['sides[4]', 'Side 5 must be 100,000 or fewer'],
+    ['counted', 'Choose what your count took in of the corners'],
+    ['corner.made', 'Corner must be made of chains or of stitches: choose one'],
+  ])('hold the words of the label: %s', (at, says) => {
+    expect(wrong[0]?.[1]).toContainEqual(expect.objectContaining({ at, says }));
+  });
+
+  it('say what to change where the edging rounds leave no foundation', () => {
+    const [problem] = problemsOf(plan(edgings(12), [20, 60, 60, 60]));
+    expect(problem?.says).toBe(
+      'Side 1 has 20 stitches and the 12 edging rounds add 24, which leaves none for the foundation: 9 edging rounds of this kind would fit',
+    );
+    expect(plan(edgings(9), [20, 60, 60, 60]).ok).toBe(true);
+    expect(plan(edgings(10), [20, 60, 60, 60]).ok).toBe(false);
+  });
+
+  it('are stated where the limits are', () => {
+    expect(limits).toMatchObject({ sides: 24, stitches: 100_000, cornerSize: 9, arm: 9, edgings: 12 });
+  });
+});
+
+describe('minus zero', () => {
+  it('is a zero', () => {
+    const corner = { made: 'chain' as const, size: -0 };
+    const read = given(readEdge({ sides: [60], corner, counted: 'stitches-only' }));
+    expect(Object.is(read.corners[0]?.size, 0)).toBe(true);
+    const planned = given(planBack(read, { edgings: [{ arm: -0, corner }], start: { side: -0, lead: -0 } }));
+    expect(Object.is(planned.choices.start.lead, 0)).toBe(true);
+    expect(Object.is(planned.edgings[0]?.arm[0], 0)).toBe(true);
+  });
+});
