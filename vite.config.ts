@@ -96,6 +96,8 @@ export default defineConfig({
     // The drawing library is one chunk, loaded late; `tests/browser/house-dist.test.ts` holds the weights.
     chunkSizeWarningLimit: 900,
     rolldownOptions: {
+      // Core is pure: what of it only a later part asks for, like finding causes, is fetched with that part.
+      treeshake: { moduleSideEffects: [{ test: /[\\/]core[\\/]/, sideEffects: false }] },
       output: {
         codeSplitting: {
           groups: [

@@ -16,6 +16,7 @@ import type { TableControls } from './table-controls.ts';
 import { twinGrid } from './twin-grid.ts';
 import { walkPanel } from './walk-panel.ts';
 import { workedPanel } from './worked-panel.ts';
+import { wrongTab } from './wrong/tab.ts';
 
 type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 
@@ -28,6 +29,7 @@ export type Later = {
   twinGrid: Panel;
   walkPanel: Panel;
   workedPanel: Panel;
+  wrong: Panel;
   keysDialog: () => TemplateResult;
   /** To be told every snapshot. */
   follow(now: Snapshot): void;
@@ -45,6 +47,7 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
     settingsDialog,
     twinGrid,
     workedPanel,
+    wrong: wrongTab(onChange),
     keysDialog,
     walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
     follow: aids.follow,

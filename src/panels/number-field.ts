@@ -13,6 +13,8 @@ export type NumberField = {
   name?: string;
   text: string;
   least: number;
+  /** Where one more and one fewer begin while nothing is typed. */
+  from?: number;
   most: number;
   problem?: string | undefined;
   /** The message stands elsewhere: only point at it. */
@@ -66,6 +68,6 @@ function stepper(spec: NumberField, by: 1 | -1, type: (text: string) => void): T
     type="button"
     class=${by > 0 ? 'step step-more' : 'step step-fewer'}
     aria-label=${says}
-    @click=${() => type(nudge(spec.text, by, spec.least, spec.most))}
+    @click=${() => type(nudge(spec.text || `${spec.from ?? ''}`, by, spec.least, spec.most))}
   ><span aria-hidden="true">${by > 0 ? '+' : '−'}</span></button>`;
 }

@@ -7,7 +7,7 @@
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
 import type { Problem } from '../../core/index.ts';
 import { type MakingInput, makingMachine } from '../walk/making.ts';
-import { derive, textsOfSeen } from './derive.ts';
+import { derive, textsOfSeen, withoutWorked } from './derive.ts';
 import type { AppEvent, Making, Pointed, Project, Settings, Tab } from './snapshot.ts';
 
 export type AppContext = {
@@ -64,12 +64,6 @@ function withAllSides(project: Project): Project {
   return { ...project, texts };
 }
 
-function withoutWorked(texts: Project['texts']): Project['texts'] {
-  return Object.fromEntries(
-    Object.entries(texts).filter(([field]) => !field.startsWith('worked.') && !field.startsWith('seen.')),
-  );
-}
-
 /** What an event makes of the context. Pure; events that concern only the making change nothing here. */
 export function after(context: AppContext, event: AppEvent): AppContext {
   const { project } = context;
@@ -87,7 +81,14 @@ export function after(context: AppContext, event: AppEvent): AppContext {
     case 'TAKE_SEEN':
       return changed(
         context,
-        { ...project, texts: { ...withoutWorked(project.texts), ...textsOfSeen(event.seen) }, mishaps: [] },
+        {
+          ...project,
+          texts: {
+            ...withoutWorked(project.texts),
+            ...textsOfSeen(event.seen, project, context.making.edge),
+          },
+          mishaps: [],
+        },
         null,
       );
     case 'OPEN':

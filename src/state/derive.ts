@@ -11,12 +11,14 @@ import {
   limits,
   type Mishap,
   mishapsOf,
+  type Plan,
   type Problem,
   pair,
   planBack,
   type Result,
   readEdge,
   type Seen,
+  type Shape,
   steps,
   work,
 } from '../../core/index.ts';
@@ -62,9 +64,10 @@ function typedOver(
   label: string,
   like: number,
   high?: number,
+  low: number = 0,
 ): number | undefined {
   const text = reader.project.texts[field];
-  return text === undefined || text.trim() === '' ? undefined : typed(reader, field, label, like, 0, high);
+  return text === undefined || text.trim() === '' ? undefined : typed(reader, field, label, like, low, high);
 }
 
 function readEdgeInput(reader: Reader): EdgeInput {
@@ -153,30 +156,39 @@ function readEdging(reader: Reader, n: number, round: boolean): object {
   return round ? { arm: 0, increase } : { arm: [before, after] };
 }
 
-/** The numbers really worked, as far as any were written over the plan's. */
+/**
+ * What was counted on the work, as far as it was: the back's rounds, the front again, and the join. An emptied field
+ * counts as not counted. The front's sides are as the person counts them; `derive` takes the corners off.
+ */
 export function readSeen(reader: Reader): Seen {
   const { project } = reader;
-  const sideCount = Math.max(1, project.sideCount);
-  const list = (piece: string, label: (i: number) => string, high?: number): (number | null)[] =>
+  const { sideCount } = project;
+  const list = (
+    piece: string,
+    count: number,
+    label: (i: number) => string,
+    low: number = 0,
+    high?: number,
+  ): (number | null)[] =>
     Array.from(
-      { length: sideCount },
-      (_, i) => typedOver(reader, `${piece}.${i}`, label(i), 54, high) ?? null,
+      { length: count },
+      (_, i) => typedOver(reader, `${piece}.${i}`, label(i), 54, high, low) ?? null,
     );
   const any = (values: (number | null)[]): boolean => values.some((value) => value !== null);
-  const round = (
-    piece: string,
-    name: string,
-  ): { sides: (number | null)[]; corners?: (number | null)[] } | undefined => {
-    const sides = list(`worked.${piece}`, (i) => `Side ${i + 1} of the ${name}`);
-    const [kind, ...rest] = piece.split('.');
-    const corners =
-      project.sideCount === 0
-        ? []
-        : list(
-            [`worked.${kind}-corner`, ...rest].join('.'),
-            (i) => `Corner ${i + 1} of the ${name}`,
-            limits.cornerSize,
-          );
+  const round = (piece: string, name: string): Counts | undefined => {
+    const fewer = isShort(project, piece) ? 1 : 0;
+    const sides = list(
+      `worked.${piece}`,
+      Math.max(1, sideCount - fewer),
+      (i) => `Side ${i + 1} of the ${name}`,
+    );
+    const corners = list(
+      cornersOf(piece),
+      Math.max(0, sideCount - fewer),
+      (i) => `Corner ${i + 1} of the ${name}`,
+      0,
+      limits.cornerSize,
+    );
     if (!any(sides) && !any(corners)) return undefined;
     return any(corners) ? { sides, corners } : { sides };
   };
@@ -184,11 +196,47 @@ export function readSeen(reader: Reader): Seen {
   const edgings = Array.from({ length: project.edgingCount }, (_, n) =>
     round(`edging.${n}`, project.edgingCount > 1 ? `edging round ${n + 1}` : 'edging'),
   );
-  const blank = { sides: new Array<null>(sideCount).fill(null) };
+  const front = list('seen.front', Math.max(1, sideCount), (i) => `Front side ${i + 1}, counted again,`, 1);
+  const drift = list('seen.drift', sideCount, (i) => `How far corner ${i + 1} is off`, -limits.stitches);
+  const leftOver = typedOver(reader, 'seen.left-over', 'What is left over', 2, undefined, -limits.stitches);
+  const blank = { sides: new Array<null>(Math.max(1, sideCount)).fill(null) };
+  const join = {
+    ...(any(drift) ? { drift } : {}),
+    ...(leftOver === undefined ? {} : { leftOver }),
+  };
   return {
     ...(foundation ? { foundation } : {}),
     ...(edgings.some((one) => one !== undefined) ? { edgings: edgings.map((one) => one ?? blank) } : {}),
+    ...(any(front) ? { front: { sides: front } } : {}),
+    ...(Object.keys(join).length > 0 ? { join } : {}),
   };
+}
+
+type Counts = { sides: (number | null)[]; corners?: (number | null)[] };
+
+/** `edging.0` → `worked.edging-corner.0`: the fields of a round's corners. */
+const cornersOf = (piece: string): string => `worked.${piece.replace(/^[a-z]+/, '$&-corner')}`;
+
+/** The field that says that a round (`foundation`, `edging.0`) has a corner fewer than the recipe. */
+export const shortField = (piece: string): Field => `worked.a-corner-short.${piece}`;
+
+export const isShort = ({ texts, sideCount }: Pick<Project, 'texts' | 'sideCount'>, piece: string): boolean =>
+  sideCount > 1 && texts[shortField(piece)] === '1';
+
+/** Corner positions that a person's number for a front side takes in. */
+function takenIn({ counted, sideCount }: Project, { corners }: Shape, side: number): number {
+  if (sideCount === 0 || counted === 'stitches-only') return 0;
+  const sizeAt = (corner: number): number => corners.at(corner)?.size ?? 0;
+  return sizeAt(side) + (counted === 'both-corners' ? sizeAt(side - 1) : 0);
+}
+
+/** The recount of the front as ordinary stitches, like the edge. */
+function ordinaryFront(seen: Seen, project: Project, edge: Shape): Seen {
+  if (!seen.front) return seen;
+  const sides = seen.front.sides.map((count, side) =>
+    count === null ? null : count - takenIn(project, edge, side),
+  );
+  return { ...seen, front: { sides } };
 }
 
 /** Path of a problem in core's input → the field in which the person can mend it. */
@@ -216,7 +264,7 @@ export function derive(project: Project, settings: PairingSettings): Result<Maki
   const reader: Reader = { project, problems: [] };
   const input = readEdgeInput(reader);
   const choices = readChoices(reader);
-  const seen = readSeen(reader);
+  const counts = readSeen(reader);
   const problems = reader.problems;
   const edge = readEdge(input);
   const told = new Set(problems.map((problem) => problem.at));
@@ -224,7 +272,8 @@ export function derive(project: Project, settings: PairingSettings): Result<Maki
   if (problems.length > 0 || !edge.ok) return { ok: false, problems };
   const plan = planBack(edge.value, choices);
   if (!plan.ok) return { ok: false, problems: inFields(plan.problems) };
-  const mishaps: Mishap[] = [...project.mishaps, ...mishapsOf(plan.value, seen)];
+  const seen = ordinaryFront(counts, project, edge.value);
+  const mishaps = mishapsIn(plan.value, project.mishaps, seen);
   const worked = work(plan.value, mishaps);
   if (!worked.ok) return { ok: false, problems: worked.problems };
   const pairing = pair(edge.value, worked.value.edgings.at(-1), { start: worked.value.join, ...settings });
@@ -245,24 +294,44 @@ export function derive(project: Project, settings: PairingSettings): Result<Maki
   };
 }
 
+/** What is known to have happened comes first; only what that leaves of the counts is explained anew. */
+function mishapsIn(plan: Plan, known: readonly Mishap[], seen: Seen): readonly Mishap[] {
+  const made = mishapsOf(plan, seen, known);
+  // A mishap that has no place on this panel is left for `work` to tell.
+  return known.length === 0 || made[0] === known[0] ? made : known;
+}
+
 const inFields = (problems: readonly Problem[]): Problem[] =>
   problems.map((problem) => ({ ...problem, at: fieldOf(problem.at) }));
 
-/** The texts that stand for numbers really worked. */
-export function textsOfSeen(seen: Seen): Record<Field, string> {
+/** The texts that stand for what was counted on a panel; `edge` is its front. */
+export function textsOfSeen(seen: Seen, project: Project, edge: Shape): Record<Field, string> {
   const texts: Record<Field, string> = {};
   const put = (prefix: string, values: readonly (number | null)[] | undefined): void =>
     values?.forEach((value, i) => {
       if (value !== null) texts[`${prefix}.${i}`] = `${value}`;
     });
-  put('worked.foundation', seen.foundation?.sides);
-  put('worked.foundation-corner', seen.foundation?.corners);
+  const putRound = (piece: string, counts: Counts | undefined): void => {
+    put(`worked.${piece}`, counts?.sides);
+    put(cornersOf(piece), counts?.corners);
+    if (counts && counts.sides.length < project.sideCount) texts[shortField(piece)] = '1';
+  };
+  putRound('foundation', seen.foundation);
   seen.edgings?.forEach((edging, n) => {
-    put(`worked.edging.${n}`, edging.sides);
-    put(`worked.edging-corner.${n}`, edging.corners);
+    putRound(`edging.${n}`, edging);
   });
-  put('seen.front', seen.front?.sides);
+  put(
+    'seen.front',
+    seen.front?.sides.map((count, side) => (count === null ? null : count + takenIn(project, edge, side))),
+  );
   put('seen.drift', seen.join?.drift);
   if (seen.join?.leftOver !== undefined) texts['seen.left-over'] = `${seen.join.leftOver}`;
   return texts;
+}
+
+/** The texts but for what was counted on the work. */
+export function withoutWorked(texts: Project['texts']): Project['texts'] {
+  return Object.fromEntries(
+    Object.entries(texts).filter(([field]) => !field.startsWith('worked.') && !field.startsWith('seen.')),
+  );
 }

@@ -39,7 +39,8 @@ export function fieldName(field: Field, sideCount: number): string {
     case 'worked':
       return workedName(field, round);
     case 'seen':
-      return second === undefined ? 'stitches left over' : `front side ${ONE(second)}`;
+      if (second === undefined) return 'stitches left over';
+      return first === 'drift' ? `corner ${ONE(second)}` : `front side ${ONE(second)}`;
     default:
       return field;
   }

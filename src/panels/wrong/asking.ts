@@ -1,0 +1,74 @@
+/**
+ * Asks for the causes once typing rests, and keeps the answer until something else was counted.
+ *
+ * One slip explains most counts and is found at once; two, and then three, are looked for in turns of their own, so
+ * that the page never waits for the longest search.
+ */
+import { type Explained, explain, type Options, type Plan, type Seen } from '../../../core/index.ts';
+
+type Looked = readonly NonNullable<Options['looked']>[number][];
+
+export type Answer = {
+  /** The last answer there is; of other counts while `settled` is false. */
+  explained: Explained | null;
+  /** These are the counts it answers, and nothing more is being looked for. */
+  settled: boolean;
+  /** It has been looked for long enough to say so. */
+  slow: boolean;
+};
+
+export type Clock = { after(milliseconds: number, act: () => void): () => void };
+
+const pageClock: Clock = {
+  after: (milliseconds, act) => {
+    const timer = setTimeout(act, milliseconds);
+    return () => clearTimeout(timer);
+  },
+};
+
+/** Typing rests when nothing has come for so long. */
+const REST = 150;
+/** Longer than this, and the page says that it is looking. */
+const SLOW = 200;
+/** Between two turns, for the page to draw and to hear a key. */
+const BREATH = 30;
+
+const MOST_CAUSES = 3;
+
+type Ask = (plan: Plan, seen: Seen, looked: Looked) => Answer;
+
+export function createAsking(onChange: () => void, clock: Clock = pageClock, find = explain): Ask {
+  let asked: { plan: Plan; counts: string } | null = null;
+  let answer: Answer = { explained: null, settled: false, slow: false };
+  let stops: (() => void)[] = [];
+  const stop = (): void => {
+    for (const one of stops) one();
+    stops = [];
+  };
+
+  const turn = (plan: Plan, seen: Seen, looked: Looked, causes: 1 | 2 | 3): void => {
+    const found = find(plan, seen, { looked, causes });
+    const explained = found.ok ? found.value : null;
+    const isLast = causes === MOST_CAUSES || (causes === 2 && (explained?.explanations.length ?? 0) > 0);
+    // Nothing found with few causes is no answer yet.
+    if (isLast || (explained?.explanations.length ?? 0) > 0)
+      answer = { ...answer, explained, settled: isLast };
+    if (isLast) stop();
+    else stops.push(clock.after(BREATH, () => turn(plan, seen, looked, (causes + 1) as 2 | 3)));
+    onChange();
+  };
+
+  return (plan, seen, looked) => {
+    const counts = JSON.stringify([seen, looked]);
+    if (asked?.plan === plan && asked.counts === counts) return answer;
+    stop();
+    asked = { plan, counts };
+    answer = { ...answer, settled: false, slow: false };
+    const tell = (): void => {
+      answer = { ...answer, slow: true };
+      onChange();
+    };
+    stops = [clock.after(REST, () => turn(plan, seen, looked, 1)), clock.after(SLOW, tell)];
+    return answer;
+  };
+}
