@@ -254,7 +254,7 @@ describe('problems', () => {
   });
 
   it.each([
-    ['an edge', 8],
+    ['an edge', 9],
     ['a side that is all corners', 2],
     ['choices', 14],
     ['choices that do not fit', 3],
