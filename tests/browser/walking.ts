@@ -1,6 +1,6 @@
 /** What the walk's browser tests share: a small panel, reading the page at a glance, and one tap or key. */
 import type { Page } from 'playwright-core';
-import { type App, readSnapshot, sendEvent } from './app.ts';
+import { sendEvent } from './app.ts';
 
 export type Rect = { x: number; y: number; width: number; height: number };
 
@@ -63,12 +63,10 @@ export function glance(page: Page): Promise<Glance> {
       open: question !== null,
       words: [...bar.querySelectorAll('.saying, .boxed, .question')].filter(shown).map(rectOf),
       saying: rectOf(bar.querySelector('.saying') as Element),
-      targets: [...bar.querySelectorAll('button, input')]
-        .filter(shown)
-        .map((one) => ({
-          ...rectOf(one),
-          name: one.getAttribute('aria-label') ?? one.textContent ?? one.id,
-        })),
+      targets: [...bar.querySelectorAll('button, input')].filter(shown).map((one) => ({
+        ...rectOf(one),
+        name: one.getAttribute('aria-label') ?? one.textContent ?? one.id,
+      })),
       go: rectOf(question ?? next),
       scrolled: scrollY,
       window: { width: innerWidth, height: innerHeight },
@@ -85,19 +83,24 @@ export function outside(rect: Rect, { width, height }: Glance['window']): string
 export const middle = ({ x, y, width, height }: Rect): [number, number] => [x + width / 2, y + height / 2];
 
 /** Everything that a step shows, as text to be compared: state, words, and the draw list with its marks. */
-export async function fingerprint({ page }: Pick<App, 'page'>): Promise<string> {
-  await drawn(page);
-  const { place, stage, step, answered } = await readSnapshot(page);
-  const shown = await page.evaluate(() => ({
-    words: document.querySelector('.bar')?.textContent?.replace(/\s+/g, ' ') ?? '',
-    picture: document.querySelector('.inside-picture svg')?.innerHTML.replace(/<!--[^>]*-->/g, '') ?? '',
-    scene: window.ringtrue!.scene().views.map(({ id, centre, parts, labels, signs }) => ({
+export function fingerprint(page: Page): Promise<string> {
+  return page.evaluate(async () => {
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    await frame();
+    await frame();
+    const { place, stage, step, answered } = window.ringtrue!.snapshot();
+    const scene = window.ringtrue!.scene().views.map(({ id, centre, parts, labels, signs }) => ({
       id,
       centre,
       parts: parts.map(({ key, made, marks }) => [key, made, marks.count]),
       labels: labels.map(({ key, text, x, y }) => [key, text, x, y]),
-      signs: signs.map((sign) => JSON.stringify(sign)),
-    })),
-  }));
-  return JSON.stringify({ place, stage, step, answered, ...shown });
+      signs,
+    }));
+    const words = document.querySelector('.bar')?.textContent?.replace(/\s+/g, ' ');
+    // Comments are the template library's own.
+    const picture = [...document.querySelectorAll('.inside-picture path')].map((path) =>
+      path.getAttribute('d'),
+    );
+    return JSON.stringify({ place, stage, step, answered, words, picture, scene });
+  });
 }
