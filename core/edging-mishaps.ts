@@ -40,7 +40,7 @@ export function prepare(hand: Hand, increase: number, attach: number): void {
     if (mishap.kind === 'hidden-missed') {
       const corner = corners[mishap.corner as number];
       const hidden = corner ? (corner.from + corner.size) % below.length : -1;
-      if (corner && isOrdinary(hand, hidden) && hidden !== attach)
+      if (corner && isOrdinary(hand, hidden))
         addSpecial(specials, { target: hidden, makes: 0, mishap: mishap.index });
     }
     if (mishap.kind === 'corner-moved') moveCorners(hand, mishap);

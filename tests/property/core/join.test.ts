@@ -202,6 +202,76 @@ describe.each(manners)('%s', (manner) => {
   });
 });
 
+describe('the verdict', () => {
+  it.each(manners)(
+    'is that two rounds meet when every place is held and corner falls on corner: %s',
+    (manner) => {
+      const count = { meets: 0, not: 0 };
+      fc.assert(
+        fc.property(smallJoins, fc.boolean(), ({ plan, mishaps }, isTwisted) => {
+          const still = mishaps.filter(({ kind }) => kind !== 'join-offset');
+          const all = isTwisted ? [...still, { kind: 'twisted' as const }] : still;
+          fc.pre(isThere(workOf(plan, all)));
+          const { pairing, worked, begin } = joined(plan, all, manner);
+          const front = pieceOfEdge(plan.edge);
+          const back = pieceOfRound(worked.edgings.at(-1) as Round);
+          const rings = inJoinOrder(front, back, plan.choices.start.side, begin);
+          const shapeOf = (ring: string[]): string => ring.map((name) => name.charAt(0)).join('');
+          const isHeld = stitchByStitch(front, back, plan.choices.start.side, begin).every(
+            (place) => place.joined,
+          );
+          const meets = isHeld && shapeOf(rings.front) === shapeOf(rings.back) && !isTwisted;
+          count[meets ? 'meets' : 'not']++;
+          if (meets) expect(pairing.verdict).toEqual({ kind: 'meets', reasons: [] });
+          else {
+            expect(pairing.verdict.kind).not.toBe('meets');
+            expect(pairing.verdict.reasons.length).toBeGreaterThan(0);
+          }
+          if (manner === 'stitch-by-stitch') expect(pairing.verdict.kind).not.toBe('meets-with-easing');
+        }),
+        many,
+      );
+      expect(Math.min(count.meets, count.not)).toBeGreaterThan(300);
+    },
+  );
+
+  it('is that they do not meet when the join begins elsewhere on one of them', () => {
+    fc.assert(
+      fc.property(smallJoins, fc.integer({ min: -9, max: 9 }), ({ plan }, by) => {
+        const least = Math.min(...plan.edge.sides);
+        fc.pre(by !== 0 && Math.abs(by) < least && plan.edge.corners.length > 0);
+        const offset: Mishap = { kind: 'join-offset', count: by };
+        for (const manner of manners) {
+          const { pairing } = joined(plan, [offset], manner);
+          expect(pairing.verdict.kind).toBe('does-not-meet');
+          expect(pairing.verdict.reasons[0]).toEqual({ code: 'offset', by });
+        }
+      }),
+      runs,
+    );
+  });
+
+  it('of a rectangle turned by one side is that it is turned, and by how much', () => {
+    const rectangles = fc
+      .tuple(fc.integer({ min: 3, max: 60 }), fc.integer({ min: 3, max: 60 }))
+      .filter(([long, wide]) => long !== wide);
+    fc.assert(
+      fc.property(rectangles, fc.constantFrom(1, 3, -1, 5), ([long, wide], count) => {
+        const sides = [long, wide, long, wide];
+        const plan = planOf({
+          input: { sides, corner: { made: 'chain', size: 2 }, counted: 'stitches-only' },
+          choices: {},
+        });
+        const { pairing } = joined(plan, [{ kind: 'join-wrong-side', count }], 'corner-to-corner');
+        expect(pairing.verdict.kind).toBe('does-not-meet');
+        expect(pairing.verdict.reasons[0]).toEqual({ code: 'turned', by: 1 });
+        expect(pairing.betterTurn).toBe(1);
+      }),
+      runs,
+    );
+  });
+});
+
 describe('what drifts', () => {
   it('is how much later the back turns than the front, place by place', () => {
     fc.assert(
