@@ -7,7 +7,8 @@
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
 import type { Problem } from '../../core/index.ts';
 import { type MakingInput, makingMachine } from '../walk/making.ts';
-import { derive, textsOfSeen, withoutWorked } from './derive.ts';
+import { textsOfSeen, withoutWorked } from './counts.ts';
+import { derive } from './derive.ts';
 import type { AppEvent, Making, Pointed, Project, Settings, Tab } from './snapshot.ts';
 
 export type AppContext = {

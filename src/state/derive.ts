@@ -18,57 +18,14 @@ import {
   type Result,
   readEdge,
   type Seen,
-  type Shape,
   steps,
   work,
 } from '../../core/index.ts';
+import { ordinaryFront, readSeen } from './counts.ts';
+import { type Reader, typed, typedOver } from './reading.ts';
 import type { Field, Making, Project, Settings } from './snapshot.ts';
-import { readWhole } from './whole-number.ts';
 
 export type PairingSettings = Pick<Settings, 'manner' | 'easing'>;
-
-type Reader = { project: Project; problems: Problem[] };
-
-/** A typed number with its label, or undefined where the field was never touched. */
-function typed(
-  reader: Reader,
-  field: Field,
-  label: string,
-  like: number,
-  low = 0,
-  high: number = limits.stitches,
-): number | undefined {
-  const text = reader.project.texts[field];
-  if (text === undefined) return undefined;
-  const read = readWhole(text);
-  const say = (code: string, says: string): undefined => {
-    reader.problems.push({ at: field, code, says });
-    return undefined;
-  };
-  const lower = label.charAt(0).toLowerCase() + label.slice(1);
-  if (!read.ok) {
-    if (read.code === 'empty') return say('empty', `Enter ${lower}`);
-    if (read.code === 'not-whole') return say('not-whole', `${label} must be a whole number, like ${like}`);
-    if (read.code === 'several') return say('several', `${label} must be one number, like ${like}`);
-    return say('not-a-number', `${label} must be a number, like ${like}`);
-  }
-  if (read.value < low) return say('too-low', `${label} must be ${low} or more`);
-  if (read.value > high) return say('too-high', `${label} must be ${high.toLocaleString('en-GB')} or fewer`);
-  return read.value;
-}
-
-/** Like `typed`, but emptied fields count as untouched: these have a number of the plan's to fall back on. */
-function typedOver(
-  reader: Reader,
-  field: Field,
-  label: string,
-  like: number,
-  high?: number,
-  low: number = 0,
-): number | undefined {
-  const text = reader.project.texts[field];
-  return text === undefined || text.trim() === '' ? undefined : typed(reader, field, label, like, low, high);
-}
 
 function readEdgeInput(reader: Reader): EdgeInput {
   const { project } = reader;
@@ -156,89 +113,6 @@ function readEdging(reader: Reader, n: number, round: boolean): object {
   return round ? { arm: 0, increase } : { arm: [before, after] };
 }
 
-/**
- * What was counted on the work, as far as it was: the back's rounds, the front again, and the join. An emptied field
- * counts as not counted. The front's sides are as the person counts them; `derive` takes the corners off.
- */
-export function readSeen(reader: Reader): Seen {
-  const { project } = reader;
-  const { sideCount } = project;
-  const list = (
-    piece: string,
-    count: number,
-    label: (i: number) => string,
-    low: number = 0,
-    high?: number,
-  ): (number | null)[] =>
-    Array.from(
-      { length: count },
-      (_, i) => typedOver(reader, `${piece}.${i}`, label(i), 54, high, low) ?? null,
-    );
-  const any = (values: (number | null)[]): boolean => values.some((value) => value !== null);
-  const round = (piece: string, name: string): Counts | undefined => {
-    const fewer = isShort(project, piece) ? 1 : 0;
-    const sides = list(
-      `worked.${piece}`,
-      Math.max(1, sideCount - fewer),
-      (i) => `Side ${i + 1} of the ${name}`,
-    );
-    const corners = list(
-      cornersOf(piece),
-      Math.max(0, sideCount - fewer),
-      (i) => `Corner ${i + 1} of the ${name}`,
-      0,
-      limits.cornerSize,
-    );
-    if (!any(sides) && !any(corners)) return undefined;
-    return any(corners) ? { sides, corners } : { sides };
-  };
-  const foundation = round('foundation', 'foundation');
-  const edgings = Array.from({ length: project.edgingCount }, (_, n) =>
-    round(`edging.${n}`, project.edgingCount > 1 ? `edging round ${n + 1}` : 'edging'),
-  );
-  const front = list('seen.front', Math.max(1, sideCount), (i) => `Front side ${i + 1}, counted again,`, 1);
-  const drift = list('seen.drift', sideCount, (i) => `How far corner ${i + 1} is off`, -limits.stitches);
-  const leftOver = typedOver(reader, 'seen.left-over', 'What is left over', 2, undefined, -limits.stitches);
-  const blank = { sides: new Array<null>(Math.max(1, sideCount)).fill(null) };
-  const join = {
-    ...(any(drift) ? { drift } : {}),
-    ...(leftOver === undefined ? {} : { leftOver }),
-  };
-  return {
-    ...(foundation ? { foundation } : {}),
-    ...(edgings.some((one) => one !== undefined) ? { edgings: edgings.map((one) => one ?? blank) } : {}),
-    ...(any(front) ? { front: { sides: front } } : {}),
-    ...(Object.keys(join).length > 0 ? { join } : {}),
-  };
-}
-
-type Counts = { sides: (number | null)[]; corners?: (number | null)[] };
-
-/** `edging.0` → `worked.edging-corner.0`: the fields of a round's corners. */
-const cornersOf = (piece: string): string => `worked.${piece.replace(/^[a-z]+/, '$&-corner')}`;
-
-/** The field that says that a round (`foundation`, `edging.0`) has a corner fewer than the recipe. */
-export const shortField = (piece: string): Field => `worked.a-corner-short.${piece}`;
-
-export const isShort = ({ texts, sideCount }: Pick<Project, 'texts' | 'sideCount'>, piece: string): boolean =>
-  sideCount > 1 && texts[shortField(piece)] === '1';
-
-/** Corner positions that a person's number for a front side takes in. */
-function takenIn({ counted, sideCount }: Project, { corners }: Shape, side: number): number {
-  if (sideCount === 0 || counted === 'stitches-only') return 0;
-  const sizeAt = (corner: number): number => corners.at(corner)?.size ?? 0;
-  return sizeAt(side) + (counted === 'both-corners' ? sizeAt(side - 1) : 0);
-}
-
-/** The recount of the front as ordinary stitches, like the edge. */
-function ordinaryFront(seen: Seen, project: Project, edge: Shape): Seen {
-  if (!seen.front) return seen;
-  const sides = seen.front.sides.map((count, side) =>
-    count === null ? null : count - takenIn(project, edge, side),
-  );
-  return { ...seen, front: { sides } };
-}
-
 /** Path of a problem in core's input → the field in which the person can mend it. */
 export function fieldOf(at: string): Field {
   const path = at.replace(/^edge\./, '');
@@ -303,35 +177,3 @@ function mishapsIn(plan: Plan, known: readonly Mishap[], seen: Seen): readonly M
 
 const inFields = (problems: readonly Problem[]): Problem[] =>
   problems.map((problem) => ({ ...problem, at: fieldOf(problem.at) }));
-
-/** The texts that stand for what was counted on a panel; `edge` is its front. */
-export function textsOfSeen(seen: Seen, project: Project, edge: Shape): Record<Field, string> {
-  const texts: Record<Field, string> = {};
-  const put = (prefix: string, values: readonly (number | null)[] | undefined): void =>
-    values?.forEach((value, i) => {
-      if (value !== null) texts[`${prefix}.${i}`] = `${value}`;
-    });
-  const putRound = (piece: string, counts: Counts | undefined): void => {
-    put(`worked.${piece}`, counts?.sides);
-    put(cornersOf(piece), counts?.corners);
-    if (counts && counts.sides.length < project.sideCount) texts[shortField(piece)] = '1';
-  };
-  putRound('foundation', seen.foundation);
-  seen.edgings?.forEach((edging, n) => {
-    putRound(`edging.${n}`, edging);
-  });
-  put(
-    'seen.front',
-    seen.front?.sides.map((count, side) => (count === null ? null : count + takenIn(project, edge, side))),
-  );
-  put('seen.drift', seen.join?.drift);
-  if (seen.join?.leftOver !== undefined) texts['seen.left-over'] = `${seen.join.leftOver}`;
-  return texts;
-}
-
-/** The texts but for what was counted on the work. */
-export function withoutWorked(texts: Project['texts']): Project['texts'] {
-  return Object.fromEntries(
-    Object.entries(texts).filter(([field]) => !field.startsWith('worked.') && !field.startsWith('seen.')),
-  );
-}

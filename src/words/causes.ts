@@ -1,6 +1,6 @@
 /** What went wrong, in words: the title of a cause, where it happened, and how it comes to the numbers. */
 import type { Cause, CauseKind, Mishap, MishapKind, Plan, Sure } from '../../core/index.ts';
-import { mishapStory, sayMishapPlace } from './mishaps.ts';
+import { mishapTitle, sayMishapPlace } from './mishaps.ts';
 import { many, manyOf } from './numbers.ts';
 import { term } from './terms.ts';
 import type { Speech } from './words.ts';
@@ -17,13 +17,16 @@ export function causeTitle(cause: Cause, plan: Plan, speech: Speech): string {
 
 /** Several causes at once are joined by "and". */
 export function explanationTitle(causes: readonly Cause[], plan: Plan, speech: Speech): string {
-  const [first = '', ...rest] = causes.map((cause) => causeTitle(cause, plan, speech));
-  return [first, ...rest.map((title) => title.charAt(0).toLowerCase() + title.slice(1))].join(' and ');
+  const titles = causes.map((cause) => causeTitle(cause, plan, speech));
+  const and = titles.some((title) => title.includes(',')) ? ', and ' : ' and ';
+  return titles
+    .map((title, i) => (i === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1)))
+    .join(and);
 }
 
 function causeName({ kind, mishaps }: Cause, plan: Plan, speech: Speech): string {
-  if (kind === 'front-miscounted') return 'The front miscounted';
-  return mishapStory(kind, mishaps[0]?.round ?? 'foundation', plan, speech).title;
+  const [first] = mishaps;
+  return kind === 'front-miscounted' || !first ? 'The front miscounted' : mishapTitle(first, plan, speech);
 }
 
 function sayHabit({ mishaps, front, kind }: Cause): string {

@@ -22,6 +22,19 @@ export function mishapStory(kind: MishapKind, round: MishapRound, plan: Plan, sp
   return { title, story };
 }
 
+/** The title of one mishap: sharper than its kind's where its number is known. */
+export function mishapTitle(mishap: Mishap, plan: Plan, speech: Speech): string {
+  const { kind, round = 'foundation', edging = 0, corner = 0, count = 0 } = mishap;
+  const telling: Telling = { plan, dialect: speech.dialect, round };
+  if (kind === 'corner-moved')
+    return `A corner ${many(Math.abs(count), 'stitch', 'stitches')} ${count < 0 ? 'early' : 'late'}`;
+  if (kind === 'corner-chains') {
+    const { corners } = (round === 'edging' && plan.edgings[edging]) || plan.foundation;
+    return `Too ${count < (corners[corner]?.size ?? 0) ? 'few' : 'many'} corner ${things(telling)}`;
+  }
+  return STORIES[kind](telling)[0];
+}
+
 const things = ({ plan }: Telling): 'chains' | 'stitches' =>
   plan.edge.corners[0]?.made === 'stitch' ? 'stitches' : 'chains';
 

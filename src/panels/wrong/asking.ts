@@ -11,6 +11,8 @@ type Looked = readonly NonNullable<Options['looked']>[number][];
 export type Answer = {
   /** The last answer there is; of other counts while `settled` is false. */
   explained: Explained | null;
+  /** It answers these counts, though more may be found. */
+  fresh: boolean;
   /** These are the counts it answers, and nothing more is being looked for. */
   settled: boolean;
   /** It has been looked for long enough to say so. */
@@ -38,8 +40,8 @@ const MOST_CAUSES = 3;
 type Ask = (plan: Plan, seen: Seen, looked: Looked) => Answer;
 
 export function createAsking(onChange: () => void, clock: Clock = pageClock, find = explain): Ask {
-  let asked: { plan: Plan; counts: string } | null = null;
-  let answer: Answer = { explained: null, settled: false, slow: false };
+  let asked = '';
+  let answer: Answer = { explained: null, fresh: false, settled: false, slow: false };
   let stops: (() => void)[] = [];
   const stop = (): void => {
     for (const one of stops) one();
@@ -52,18 +54,19 @@ export function createAsking(onChange: () => void, clock: Clock = pageClock, fin
     const isLast = causes === MOST_CAUSES || (causes === 2 && (explained?.explanations.length ?? 0) > 0);
     // Nothing found with few causes is no answer yet.
     if (isLast || (explained?.explanations.length ?? 0) > 0)
-      answer = { ...answer, explained, settled: isLast };
+      answer = { ...answer, explained, fresh: true, settled: isLast };
     if (isLast) stop();
     else stops.push(clock.after(BREATH, () => turn(plan, seen, looked, (causes + 1) as 2 | 3)));
     onChange();
   };
 
   return (plan, seen, looked) => {
-    const counts = JSON.stringify([seen, looked]);
-    if (asked?.plan === plan && asked.counts === counts) return answer;
+    // A plan is its edge and its choices; it is made anew with every change of the project.
+    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked]);
+    if (now === asked) return answer;
     stop();
-    asked = { plan, counts };
-    answer = { ...answer, settled: false, slow: false };
+    asked = now;
+    answer = { ...answer, fresh: false, settled: false, slow: false };
     const tell = (): void => {
       answer = { ...answer, slow: true };
       onChange();

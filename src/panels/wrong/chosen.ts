@@ -16,6 +16,8 @@ export type Chosen = {
   shown: { mishaps: readonly Mishap[]; before: readonly Mishap[]; from: number } | null;
   /** A cure was taken: the project it made, as long as nothing else changes it. */
   done: { project: Project; cured: Cured } | null;
+  /** A story was told: the page goes to the answer once it is there. */
+  arriving: boolean;
   /** Which way a field without a number yet is meant: early or on the front. */
   minus: Readonly<Record<string, boolean>>;
 };
@@ -26,6 +28,7 @@ export const nothingChosen: Chosen = {
   all: false,
   shown: null,
   done: null,
+  arriving: false,
   minus: {},
 };
 

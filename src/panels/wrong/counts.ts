@@ -1,7 +1,7 @@
 /** Entering what is seen on the back and the front. An empty field means that nobody counted there. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Corner } from '../../../core/index.ts';
-import { isShort, shortField } from '../../state/derive.ts';
+import { isShort, shortField } from '../../state/counts.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { fieldName } from '../../words/problems-view.ts';
 import { countedNumbers, problemAt, readDigits } from '../fields.ts';

@@ -1,6 +1,7 @@
 /** Taking a cure: the project as it is afterwards, and where the work goes on. */
 import type { Cure, Explanation, Plan, Seen, Step, StepKind } from '../../../core/index.ts';
-import { derive, textsOfSeen, withoutWorked } from '../../state/derive.ts';
+import { textsOfSeen, withoutWorked } from '../../state/counts.ts';
+import { derive } from '../../state/derive.ts';
 import type { Making, Project, Snapshot } from '../../state/snapshot.ts';
 import { countedNumbers } from '../fields.ts';
 

@@ -77,7 +77,7 @@ export function focusSoon(id: string): void {
     requestAnimationFrame(() => {
       const found = document.getElementById(id);
       found?.focus({ preventScroll: true });
-      found?.scrollIntoView({ block: 'nearest' });
+      found?.scrollIntoView({ block: 'start' });
     }),
   );
 }

@@ -29,6 +29,10 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
     const { making, problems } = snapshot;
     const isCounted = Object.keys(making.seen).length > 0;
     const answer = isCounted && problems.length === 0 ? ask(making.plan, making.seen, chosen.looked) : null;
+    if (chosen.arriving && answer?.fresh) {
+      chosen = { ...chosen, arriving: false };
+      focusSoon(RESULT_ID);
+    }
     return wrongPanel(snapshot, send, answer, chosen, choose);
   };
 }
@@ -73,9 +77,8 @@ function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult
   const tell = (id: StoryId): void => {
     const seen = seenOfStory(id, plan);
     if (!seen) return;
-    choose({ ...nothingChosen });
+    choose({ ...nothingChosen, arriving: true });
     send({ type: 'TAKE_SEEN', seen });
-    focusSoon(RESULT_ID);
   };
   return html`<section class="stories" aria-label="Usual stories">
     <h3>Which of these is yours?</h3>

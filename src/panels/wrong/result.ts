@@ -58,7 +58,7 @@ function causeEntry(
   return html`<button type="button" class="cause" aria-expanded=${open ? 'true' : 'false'} aria-controls=${open ? id : nothing} @click=${press}>
       <span class="cause-title">${explanationTitle(causes, making.plan, settings)}</span>
       <span class="cause-sure sure-${sure.replace(' ', '-')}">${saySure(sure)}</span>
-      <span class="cause-place">${places.join(' + ')}</span>
+      ${places.map((place) => html`<span class="cause-place">${place}</span>`)}
     </button>
     ${open ? html`<div class="cause-body" id=${id}>${body(explanation, snapshot, send, chosen, choose)}</div>` : nothing}`;
 }

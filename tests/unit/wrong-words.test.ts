@@ -1,0 +1,197 @@
+import { describe, expect, test } from 'vitest';
+import { type Cure, type Look, type LookAt, mishapKinds, type Plan } from '../../core/index.ts';
+import {
+  CAUSE_KINDS,
+  causePlace,
+  causeReason,
+  causeTitle,
+  explanationTitle,
+} from '../../src/words/causes.ts';
+import { CURE_KINDS, cureAfter, cureCost, cureTitle, cureWhere } from '../../src/words/cures.ts';
+import { sayGives } from '../../src/words/gives.ts';
+import { sayFound, sayLook, sayTell } from '../../src/words/looks.ts';
+import { STORY_IDS, sayStory } from '../../src/words/stories.ts';
+import { wordsOnlyIn } from '../../src/words/terms.ts';
+import type { Speech } from '../../src/words/words.ts';
+import { causesOn, explanationOf, PANELS, planOf } from './wrong-panels.ts';
+
+const speechOf = (dialect: Speech['dialect']): Speech => ({ dialect, hand: 'right', units: 'cm' });
+const uk = speechOf('uk');
+const us = speechOf('us');
+
+const LOOKS: LookAt[] = [
+  'side',
+  'corner',
+  'front',
+  'closing',
+  'after-corner',
+  'arm',
+  'corner-place',
+  'along',
+  'join-start',
+  'join-side',
+  'join-corner',
+];
+
+const looksOn = (plan: Plan): Look[] => {
+  const last = plan.edge.sides.length - 1;
+  return LOOKS.flatMap((look) =>
+    (['foundation', 'edging', 'join'] as const).map(
+      (round): Look => ({
+        key: `${look} ${round}`,
+        look,
+        round,
+        edging: 0,
+        side: last,
+        corner: last,
+        end: 'after',
+      }),
+    ),
+  );
+};
+
+const curesOn = (plan: Plan): Cure[] =>
+  CURE_KINDS.flatMap((kind) =>
+    (['as-planned', 'hidden', 'slight', 'shows', 'loose', 'open'] as const).flatMap((looks, i) =>
+      (['meets', 'meets-with-easing', 'does-not-meet'] as const).map(
+        (then, j): Cure => ({
+          kind,
+          looks,
+          then,
+          recommended: false,
+          lost: i * 40,
+          takesOff: j,
+          at: (['two-in-one', 'miss-one', 'two-back-with-one', 'two-front-with-one'] as const).map((act) => ({
+            round: (['foundation', 'edging', 'front', 'join'] as const)[j] ?? 'join',
+            edging: 0,
+            side: plan.edge.sides.length - 1,
+            act,
+            places: [3, 9, 20].slice(0, j + 1),
+          })),
+          to: { round: 'edging', edging: 0, side: 0, place: 4, node: 4, ...(j === 1 ? { corner: 0 } : {}) },
+          frontSides: [{ side: 0, by: j - 1 || 2 }],
+          mishaps: [],
+          seenAfter: {},
+        }),
+      ),
+    ),
+  );
+
+/** Every sentence of the tab that speaks of a panel. */
+const sentencesOn = (plan: Plan, speech: Speech): string[] => [
+  ...causesOn(plan).flatMap((cause) => [
+    causeTitle(cause, plan, speech),
+    causePlace(cause, plan, speech),
+    causeReason(cause, plan, speech),
+    explanationTitle([cause, cause], plan, speech),
+  ]),
+  ...looksOn(plan).map((look) => sayLook(look, plan, speech)),
+  ...looksOn(plan).map((look) => sayTell({ ...look, expect: 3, asRecipe: 2 }, plan, speech)),
+  ...curesOn(plan).flatMap((cure) => [
+    cureTitle(cure, speech),
+    cureCost(cure),
+    cureAfter(cure),
+    ...cureWhere(cure, plan, speech),
+  ]),
+];
+
+describe('the words of every cause', () => {
+  test('there are, for every kind of mishap and for the front', () => {
+    expect([...CAUSE_KINDS].sort()).toEqual([...Object.keys(mishapKinds), 'front-miscounted'].sort());
+  });
+
+  test.each(PANELS)('on %s: whole sentences without jargon, blame or holes', (_name, plan) => {
+    for (const speech of [uk, us])
+      for (const sentence of sentencesOn(plan, speech)) {
+        expect(sentence.trim()).not.toBe('');
+        expect(sentence).not.toMatch(
+          /!|undefined|NaN|null|\[object|\b(please|sorry|invalid|oops|required|error|simulation|mishap)\b/i,
+        );
+        expect(sentence, 'no hole where a word belongs').not.toMatch(/ {2}| [.,]|^[a-z]|-\d/);
+      }
+    for (const cause of causesOn(plan)) expect(causeReason(cause, plan, uk)).toMatch(/\.$/);
+    for (const cause of causesOn(plan))
+      for (const sentence of causeReason(cause, plan, uk).split(/(?<=\.) /))
+        expect(sentence.split(' ').length, sentence).toBeLessThanOrEqual(16);
+  });
+
+  test.each(PANELS)('on %s: UK words in UK terms only, US words in US terms only', (_name, plan) => {
+    const whole = (word: string) => new RegExp(`\\b${word}\\b`, 'i');
+    const inUk = sentencesOn(plan, uk);
+    const inUs = sentencesOn(plan, us);
+    for (const word of wordsOnlyIn('us'))
+      expect(
+        inUk.filter((one) => whole(word).test(one)),
+        word,
+      ).toEqual([]);
+    for (const word of wordsOnlyIn('uk'))
+      expect(
+        inUs.filter((one) => whole(word).test(one)),
+        word,
+      ).toEqual([]);
+    // There is something to tell apart.
+    expect(inUk).not.toEqual(inUs);
+  });
+
+  test('numbers come from the plan: a corner of another size is told with both sizes', () => {
+    const plan = planOf([62, 38, 62, 38]);
+    const [cause] = causesOn(plan).filter(({ kind }) => kind === 'corner-chains');
+    expect(cause && causeReason(cause, plan, uk)).toBe('Corner 4 has 3 chains. The recipe has 2.');
+    expect(cause && causeTitle(cause, plan, uk)).toBe('Too many corner chains');
+  });
+
+  test('a habit is told as one', () => {
+    const plan = planOf([62, 38, 62, 38]);
+    const habit = causesOn(plan).find(({ kind, habit: is }) => kind === 'hidden-missed' && is);
+    expect(habit && causeTitle(habit, plan, uk)).toBe('The hidden stitch missed, at every corner');
+    expect(habit && causeTitle(habit, plan, us)).toBe('The hidden stitch skipped, at every corner');
+    expect(habit && causePlace(habit, plan, uk)).toBe('Edging · every corner');
+  });
+
+  test('several causes are joined by "and"', () => {
+    const plan = planOf([62, 38, 62, 38]);
+    const of = (kind: string) =>
+      causesOn(plan)
+        .filter((cause) => cause.kind === kind)
+        .slice(0, 1);
+    expect(explanationTitle([...of('closing-over-first'), ...of('last-hole')], plan, uk)).toBe(
+      'Closed over the first stitch and the last hole left open',
+    );
+  });
+});
+
+describe('what a cause comes to', () => {
+  const plan = planOf([62, 38, 62, 38]);
+  test.each([
+    [
+      'chains-as-stitches',
+      {},
+      'Every side of the edging has 2 more. Every side of the foundation has 2 more.',
+    ],
+    ['stitch-missed', { round: 'edging', side: 2, place: 9 }, 'Side 3 of the edging has 61, not 62.'],
+    ['corner-forgotten', { round: 'edging', corner: 1 }, 'The edging has 3 corners, not 4.'],
+    ['corner-chains', { round: 'edging', corner: 1, count: 3 }, 'Corner 2 of the edging has 3, not 2.'],
+  ] as const)('%s is read off its making', (kind, where, says) => {
+    expect(sayGives(explanationOf(plan, [{ kind, ...where }]), plan, {})).toBe(says);
+  });
+
+  test('the join is told only where somebody looked at it', () => {
+    const explanation = explanationOf(plan, []);
+    explanation.gives.join = { drift: [-2, -2, -2, -2], leftOver: -3 };
+    expect(sayGives(explanation, plan, {})).toBe('');
+    expect(sayGives(explanation, plan, { join: { leftOver: -3 } })).toBe(
+      'Every corner comes 2 early. 3 stitches are left over on the front.',
+    );
+  });
+});
+
+test('an answer on a button is a number or words, never a code', () => {
+  expect(sayFound(3, uk)).toBe('3');
+  expect(sayFound('over-first', uk)).not.toMatch(/-/);
+});
+
+test('every story is one a beginner could tell, in numbers first', () => {
+  const told = STORY_IDS.map(sayStory);
+  expect(new Set(told).size).toBe(STORY_IDS.length);
+  for (const story of told) expect(story).toMatch(/^[A-Z0-9].*\.$/);
+});
