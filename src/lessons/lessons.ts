@@ -24,6 +24,8 @@ export type LessonsView = {
   /** The stitch that is being shown, and how far its movement has got (1 = at rest). */
   variant: Variant | null;
   t: number;
+  /** The person wants movement; else the stills stand side by side. */
+  moves: boolean;
   progress: Progress;
   today: string;
 };
@@ -95,6 +97,7 @@ export function createLessons({
         answers,
         variant: shown(),
         t,
+        moves: !motion.reduced(),
         progress: done,
         today: today(),
       };

@@ -1,8 +1,10 @@
 /** The lessons on screen: choosing one, being shown, being asked and told. A function of the view. */
-import { html, nothing, type TemplateResult } from 'lit-html';
-import { drawing, forHand, stepDrawing, wholeScene } from '../stitch/drawing.ts';
+import { html, nothing, type SVGTemplateResult, type TemplateResult } from 'lit-html';
+import { drawing, forHand, stepDrawing, stillScene, wholeScene } from '../stitch/drawing.ts';
+import { movesOf } from '../stitch/moves.ts';
 import { stitchName } from '../stitch/say.ts';
 import { mirrored } from '../stitch/stage-whole.ts';
+import type { Variant } from '../stitch/variant.ts';
 import { sayStep } from '../words/step.ts';
 import { dialectName } from '../words/terms.ts';
 import type { Speech } from '../words/words.ts';
@@ -100,13 +102,21 @@ function showing(view: LessonsView, item: Item, send: SendLesson): TemplateResul
 
 /** The place the hook goes, and beside it the movement of the whole stitch; a chain has no place of its own. */
 function shownPictures(item: Item, view: LessonsView): unknown {
-  const { speech, variant, t } = view;
+  const { speech, variant } = view;
   if (item.question?.kind === 'gap') return gap(item, view, true);
   if (item.question?.kind === 'faces') return facing(view);
   const place = stepDrawing(item.step, item.making, speech);
   if (variant === null) return figure(place, '');
-  const movement = figure(drawing(wholeScene(variant, t, speech.hand)), stitchName(variant.kind, speech));
+  const movement = figure(movementOf(variant, view), stitchName(variant.kind, speech));
   return variant.kind === 'chain' ? movement : [figure(place, 'In here'), movement];
+}
+
+/** The whole stitch on its way; for those who want no movement, what it leaves after each move. */
+function movementOf(variant: Variant, { t, moves, speech }: LessonsView): TemplateResult | SVGTemplateResult {
+  const of = movesOf(variant.kind).length;
+  if (moves || of === 1) return drawing(wholeScene(variant, t, speech.hand));
+  const stills = Array.from({ length: of }, (_, i) => drawing(stillScene(variant, i + 1, speech.hand)));
+  return html`<div class="lesson-stills ${of > 4 ? 'many' : ''}">${stills}</div>`;
 }
 
 /** Both pieces with their sides numbered, each from its own right side, then the back as the front sees it. */
@@ -183,11 +193,11 @@ function toldPicture(item: Item, view: LessonsView): unknown {
 }
 
 function buttons(view: LessonsView, send: SendLesson, again = false): TemplateResult {
-  const { variant } = view;
+  const mayMove = view.variant !== null && view.moves;
   return html`<div class="lesson-moves">
     ${backButton(view, send)}
     ${again ? html`<button type="button" class="button" @click=${() => send({ type: 'AGAIN' })}>Try again</button>` : nothing}
-    ${variant === null ? nothing : html`<button type="button" class="button" @click=${() => send({ type: 'AGAIN' })}>Move again</button>`}
+    ${mayMove ? html`<button type="button" class="button" @click=${() => send({ type: 'AGAIN' })}>Move again</button>` : nothing}
     <button type="button" class="button strong lesson-next" data-first @click=${() => send({ type: 'NEXT' })}>Next <span aria-hidden="true">›</span></button>
   </div>`;
 }
