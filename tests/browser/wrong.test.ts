@@ -1,0 +1,342 @@
+/** Finding out what went wrong, as a beginner does it: by stories, fields and buttons. */
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { explain } from '../../core/index.ts';
+import { derive } from '../../src/state/derive.ts';
+import { example, standardSettings } from '../../src/state/project.ts';
+import {
+  axeClean,
+  expectNoSidewaysScroll,
+  type OpenOptions,
+  openApp,
+  readSnapshot,
+  sendEvent,
+  viewports,
+} from './harness.ts';
+
+async function openTab(options: OpenOptions = {}) {
+  const app = await openApp(options);
+  await app.page.getByRole('tab', { name: 'What went wrong' }).click();
+  await app.page.locator('.story').first().waitFor({ state: 'attached' });
+  return app;
+}
+
+const story = (page: Page, says: string) => page.locator('.story', { hasText: says });
+const causes = (page: Page) => page.locator('.cause-title');
+const openCause = (page: Page) => page.locator('.cause-body');
+const field = (page: Page, name: string) => page.locator(`#field-${name.replaceAll('.', '-')}`);
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+
+/** The search is over: nothing more is being looked for. */
+async function tell(page: Page, says: string): Promise<void> {
+  await story(page, says).click();
+  await causes(page).first().waitFor();
+}
+
+const lastEdging = async (page: Page) => {
+  const { making } = await readSnapshot(page);
+  return making.plan.edgings.at(-1)?.sides ?? [];
+};
+
+describe('every side of the edging is 2 more', () => {
+  test('is told with one press, fills the counts in, and names the causes, best first', async () => {
+    const { page, expectClean } = await openTab();
+    const planned = await lastEdging(page);
+    await tell(page, 'Every side is 2 more than it should be.');
+    for (const [side, count] of planned.entries())
+      expect(await field(page, `worked.edging.0.${side}`).inputValue()).toBe(`${count + 2}`);
+    expect(await causes(page).nth(0).textContent()).toBe('Corner chains taken for side stitches');
+    expect(await causes(page).nth(1).textContent()).toBe("The edging's own stitches forgotten");
+    await expect.poll(() => causes(page).allTextContents()).toContain('The front miscounted, on every side');
+    expect(await openCause(page).count()).toBe(1);
+    expect(await openCause(page).textContent()).toMatch(/The 2 corner chains of the front/);
+    expect(await openCause(page).textContent()).toMatch(/Every side of the edging has 2 more\./);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('wrong-result');
+    expectClean();
+  });
+
+  test('is found from typed numbers as well, with a field that is empty not counted', async () => {
+    const { page, expectClean } = await openTab();
+    const planned = await lastEdging(page);
+    await field(page, 'worked.edging.0.0').fill(`${(planned[0] ?? 0) + 2}`);
+    await causes(page).first().waitFor();
+    const ways = page.locator('.wrong-says');
+    const few = async () => Number.parseInt((await ways.textContent()) ?? '', 10);
+    await expect.poll(few).toBeGreaterThan(1);
+    expect((await readSnapshot(page)).making.seen.edgings?.[0]?.sides).toEqual([
+      (planned[0] ?? 0) + 2,
+      null,
+      null,
+      null,
+    ]);
+    for (const side of [1, 2, 3])
+      await field(page, `worked.edging.0.${side}`).fill(`${(planned[side] ?? 0) + 2}`);
+    await expect.poll(() => causes(page).first().textContent()).toBe('Corner chains taken for side stitches');
+    expectClean();
+  });
+
+  test('is shown on the drawing, at the place where it happens, and the counts come back as typed', async () => {
+    const { page, expectClean } = await openTab();
+    await sendEvent(page, { type: 'JUMP', to: 20 });
+    await tell(page, 'Each side is 1 short.');
+    const typed = (await readSnapshot(page)).project.texts;
+    expect(await causes(page).first().textContent()).toBe('The hidden stitch missed, at every corner');
+    await button(page, 'Show it on the drawing').click();
+    await expect
+      .poll(async () => (await readSnapshot(page)).making.mishaps.map(({ kind }) => kind))
+      .toEqual(new Array(4).fill('hidden-missed'));
+    const shown = await readSnapshot(page);
+    expect(shown.making.pairing.sides.map(({ surplus }) => surplus)).toEqual([-1, -1, -1, -1]);
+    await button(page, /^Go to where it happens/).click();
+    const there = await readSnapshot(page);
+    expect(there.step).toMatchObject({ stage: 'edging', mishap: 0 });
+    await expect.poll(() => openCause(page).textContent()).toMatch(/The walk stands here/);
+    await button(page, 'Back to your counts').click();
+    const back = await readSnapshot(page);
+    expect(back.project.texts).toEqual(typed);
+    expect(back.project.mishaps).toEqual([]);
+    expect(back.place).toBe(20);
+    expectClean();
+  });
+});
+
+describe('what was counted', () => {
+  test('is cleared with one press, and the stories come back', async () => {
+    const { page } = await openTab();
+    await tell(page, '1 side is 1 short.');
+    await button(page, 'Clear all counts').click();
+    await expect.poll(() => page.locator('.wrong-result').count()).toBe(0);
+    expect((await readSnapshot(page)).making.seen).toEqual({});
+    expect(await story(page, 'Each side is 1 short.').isVisible()).toBe(true);
+  });
+
+  test('as the recipe has it, is said to be so', async () => {
+    const { page } = await openTab();
+    const planned = await lastEdging(page);
+    await field(page, 'worked.edging.0.1').fill(`${planned[1]}`);
+    await expect
+      .poll(() => page.locator('.wrong-result').textContent())
+      .toMatch(/All that you counted is as the recipe has it\./);
+  });
+
+  test('the buttons of an empty field begin at the recipe', async () => {
+    const { page } = await openTab();
+    const planned = await lastEdging(page);
+    await button(page, 'Decrease edging side 2 by 1').click();
+    expect(await field(page, 'worked.edging.0.1').inputValue()).toBe(`${(planned[1] ?? 0) - 1}`);
+  });
+
+  test('with a corner too few has a side fewer, and the forgotten corner is named', async () => {
+    const { page, expectClean } = await openTab();
+    await tell(page, 'There is a corner too few.');
+    expect(await field(page, 'worked.edging.0.3').count()).toBe(0);
+    await expect
+      .poll(() => page.getByLabel('This round has a corner too few').first().isChecked())
+      .toBe(true);
+    await expect.poll(() => causes(page).first().textContent()).toBe('A corner forgotten');
+    expectClean();
+  });
+
+  test('that cannot be read is told when asked, keeps its text, and finds no causes meanwhile', async () => {
+    const { page } = await openTab();
+    const one = field(page, 'worked.edging.0.1');
+    await one.fill('37');
+    await causes(page).first().waitFor();
+    await one.fill('thirty');
+    await button(page, 'Check my counts').click();
+    await expect.poll(() => one.getAttribute('aria-invalid')).toBe('true');
+    expect(await one.inputValue()).toBe('thirty');
+    expect(await causes(page).count()).toBe(0);
+    await one.fill('37');
+    await causes(page).first().waitFor();
+  });
+
+  test('is here what was really worked there', async () => {
+    const { page } = await openTab();
+    await field(page, 'worked.edging.0.1').fill('37');
+    await page.getByRole('tab', { name: 'Your edge' }).click();
+    expect(await field(page, 'worked.edging.0.1').inputValue()).toBe('37');
+  });
+});
+
+describe('a join under way', () => {
+  test('corners that come 2 early are typed without a sign, and the beginning is named', async () => {
+    const { page, expectClean } = await openTab();
+    await page.locator('.seen-join > summary').click();
+    for (const corner of [0, 1, 2, 3]) await field(page, `seen.drift.${corner}`).fill('2');
+    await field(page, 'seen.left-over').fill('0');
+    expect((await readSnapshot(page)).making.seen.join).toEqual({ drift: [-2, -2, -2, -2], leftOver: 0 });
+    await expect.poll(() => causes(page).first().textContent()).toBe('Begun some stitches off');
+    expect(await openCause(page).textContent()).toMatch(/Every corner comes 2 early\./);
+    const late = page
+      .getByRole('group', { name: 'front corner 1 in the join' })
+      .getByRole('button', { name: 'late' });
+    await late.click();
+    expect((await readSnapshot(page)).making.seen.join?.drift?.[0]).toBe(2);
+    expect(await field(page, 'seen.drift.0').inputValue()).toBe('2');
+    expectClean();
+  });
+});
+
+describe('the words', () => {
+  test('are US words where they are chosen', async () => {
+    const { page } = await openTab();
+    await sendEvent(page, { type: 'SETTLE', settings: { dialect: 'us' } });
+    await tell(page, 'Each side is 1 short.');
+    await expect
+      .poll(() => causes(page).first().textContent())
+      .toBe('The hidden stitch skipped, at every corner');
+    expect(await page.locator('.wrong-panel').textContent()).not.toMatch(/double crochet|missed/);
+  });
+});
+
+describe('fetching', () => {
+  test('nothing of it is fetched before the tab is shown', async () => {
+    const { page, record } = await openApp();
+    await page.locator('.recipe').waitFor();
+    const before = record.requests.length;
+    await page.getByRole('tab', { name: 'What went wrong' }).click();
+    await page.locator('.story').first().waitFor();
+    expect(record.requests.slice(before).some((address) => address.endsWith('.js'))).toBe(true);
+  });
+
+  test('typing is heard at once, however long the search takes', async () => {
+    const { page } = await openTab();
+    const input = field(page, 'worked.edging.0.1');
+    await input.focus();
+    await page.keyboard.type('37', { delay: 40 });
+    expect(await input.inputValue()).toBe('37');
+    expect((await readSnapshot(page)).project.texts['worked.edging.0.1']).toBe('37');
+  });
+});
+
+describe('with a thumb or a mouse', () => {
+  test.each([
+    ['phone', 'light'],
+    ['phone', 'dark'],
+    ['desktop', 'light'],
+    ['desktop', 'dark'],
+  ] as const)(
+    'on a %s, %s: axe finds nothing in any state, and nothing is cut off',
+    async (device, theme) => {
+      const { page, expectClean } = await openTab({
+        viewport: viewports[device],
+        dark: theme === 'dark',
+        touch: device === 'phone',
+      });
+      await axeClean(page);
+      await tell(page, 'Each side is 1 short.');
+      await axeClean(page);
+      await page.locator('.seen-join > summary').click();
+      await page.locator('.seen-piece .fold.inner > summary').first().click();
+      await button(page, 'Show it on the drawing').click();
+      await button(page, 'Back to your counts').first().waitFor();
+      await axeClean(page);
+      await expectNoSidewaysScroll(page);
+      await page.setViewportSize({ width: 320, height: 700 });
+      await expectNoSidewaysScroll(page);
+      const cutOff = await page.evaluate(() =>
+        [...document.querySelectorAll('.wrong-panel :is(button, select, input, p, span)')]
+          .filter((element) => element.getBoundingClientRect().right > innerWidth)
+          .map((element) => element.textContent?.trim()),
+      );
+      expect(cutOff).toEqual([]);
+      expectClean();
+    },
+  );
+
+  test('all of it works with the keyboard alone', async () => {
+    const { page, expectClean } = await openTab();
+    await story(page, 'Each side is 1 short.').press('Enter');
+    await causes(page).first().waitFor();
+    const second = page.locator('.cause').nth(1);
+    await second.press('Enter');
+    await expect.poll(() => second.getAttribute('aria-expanded')).toBe('true');
+    await second.press('Enter');
+    await expect.poll(() => second.getAttribute('aria-expanded')).toBe('false');
+    expectClean();
+  });
+});
+
+/** Whether the search gives cures and a next count. */
+const gives = (() => {
+  const derived = derive(example, standardSettings);
+  if (!derived.ok) throw new Error('The example must always be readable');
+  const { plan } = derived.value;
+  const sides = (plan.edgings[0]?.sides ?? []).map((count) => count + 2);
+  const found = explain(plan, { edgings: [{ sides }] });
+  if (!found.ok) throw new Error('What was counted must be readable');
+  return { cures: (found.value.explanations[0]?.cures.length ?? 0) > 0, next: !!found.value.nextCount };
+})();
+
+describe.skipIf(!gives.cures || !gives.next)('from the wrong numbers to the cure', () => {
+  test('every side 2 more: one more count names the cause, a cure is chosen, and the walk goes on', async () => {
+    const { page, expectClean } = await openTab();
+    await tell(page, 'Every side is 2 more than it should be.');
+    const card = page.locator('.next-count');
+    await card.waitFor();
+    const before = await causes(page).count();
+    const answers = card.locator('li');
+    expect(await answers.count()).toBeGreaterThan(1);
+    await axeClean(page, '.wrong-panel');
+    await answers.first().getByRole('button').click();
+    await expect.poll(() => causes(page).count()).toBeLessThanOrEqual(before);
+    await causes(page).first().waitFor();
+
+    const best = page.locator('.cure').first();
+    await best.waitFor();
+    expect(await best.textContent()).toMatch(/best/);
+    await best.getByRole('button').click();
+    const done = page.locator('.wrong-done');
+    await done.waitFor();
+    expect(await done.evaluate((element) => element === document.activeElement)).toBe(true);
+    await axeClean(page);
+    const after = await readSnapshot(page);
+    const promised = after.making.pairing.verdict.kind;
+    expect(['meets', 'meets-with-easing']).toContain(promised);
+    await done.getByRole('button', { name: /^Walk on/ }).click();
+    const walking = await readSnapshot(page);
+    expect(walking.tab).toBe('walk');
+    expect(walking.step.index).toBe(walking.place);
+    expectClean();
+  });
+
+  test('every cure on the list makes just the counts it says, and is undone with one press', async () => {
+    const { page, expectClean } = await openTab();
+    await tell(page, 'Each side is 1 short.');
+    const count = await page.locator('.cure').count();
+    expect(count).toBeGreaterThan(0);
+    const typed = (await readSnapshot(page)).project.texts;
+    for (let i = 0; i < count; i++) {
+      const cure = page.locator('.cure').nth(i);
+      if ((await cure.getAttribute('open')) === null) await cure.locator('summary').click();
+      const says = (await cure.textContent()) ?? '';
+      await cure.getByRole('button').click();
+      await page.locator('.wrong-done').waitFor();
+      const { kind } = (await readSnapshot(page)).making.pairing.verdict;
+      if (says.includes('stitch for stitch')) expect(kind, says).toBe('meets');
+      else if (says.includes('meets with easing')) expect(kind, says).not.toBe('meets');
+      else expect(kind, says).toBe('does-not-meet');
+      await page.locator('.wrong-done').getByRole('button', { name: 'Undo' }).click();
+      await page.locator('.cure').first().waitFor();
+      expect((await readSnapshot(page)).project.texts).toEqual(typed);
+    }
+    expectClean();
+  });
+
+  test('a join begun off is taken out, and the walk goes back to its beginning', async () => {
+    const { page, expectClean } = await openTab();
+    await tell(page, 'Every corner comes 2 early in the join.');
+    await expect.poll(() => causes(page).first().textContent()).toBe('Begun some stitches off');
+    await page.locator('.cure').first().getByRole('button').click();
+    await page.locator('.wrong-done').waitFor();
+    await page
+      .locator('.wrong-done')
+      .getByRole('button', { name: /^Walk on/ })
+      .click();
+    const { making, step, tab } = await readSnapshot(page);
+    expect(making.pairing.verdict.kind).toBe('meets');
+    expect([tab, step.stage]).toEqual(['walk', 'join']);
+    expectClean();
+  });
+});
