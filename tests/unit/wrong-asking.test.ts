@@ -96,6 +96,21 @@ describe('asking for causes', () => {
     expect(ask(plan, counted(61), [])).toMatchObject({ fresh: true, settled: true });
   });
 
+  test('goes on to several causes, though one explains it, only where that was asked for', () => {
+    const { clock, pass } = handClock();
+    const { asked, find } = search(1);
+    const ask = createAsking(() => {}, clock, find);
+    ask(plan, counted(61), []);
+    pass(2000);
+    expect(asked.map(([, causes]) => causes)).toEqual([1]);
+    ask(plan, counted(61), [], true);
+    pass(151);
+    expect(ask(plan, counted(61), [], true)).toMatchObject({ fresh: true, settled: false });
+    pass(2000);
+    expect(asked.map(([, causes]) => causes)).toEqual([1, 1, 2, 3]);
+    expect(ask(plan, counted(61), [], true).settled).toBe(true);
+  });
+
   test('says that it is looking only after 200 ms, and shows the old answer meanwhile as not fresh', () => {
     const { clock, pass } = handClock();
     const ask = createAsking(() => {}, clock, search(3).find);

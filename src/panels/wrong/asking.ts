@@ -1,8 +1,8 @@
 /**
  * Asks for the causes once typing rests, and keeps the answer until something else was counted.
  *
- * One slip explains most counts and is found at once; two, and then three, are looked for in turns of their own, so
- * that the page never waits for the longest search.
+ * One slip explains most counts and is found at once. Two, and then three, take far longer: they are looked for where
+ * one explains nothing, or where the person asks for it, in turns of their own.
  */
 import { type Explained, explain, type Options, type Plan, type Seen } from '../../../core/index.ts';
 
@@ -37,7 +37,8 @@ const BREATH = 30;
 
 const MOST_CAUSES = 3;
 
-type Ask = (plan: Plan, seen: Seen, looked: Looked) => Answer;
+/** `further`: look for two and three slips also where one explains it. */
+type Ask = (plan: Plan, seen: Seen, looked: Looked, further?: boolean) => Answer;
 
 export function createAsking(onChange: () => void, clock: Clock = pageClock, find = explain): Ask {
   let asked = '';
@@ -48,21 +49,21 @@ export function createAsking(onChange: () => void, clock: Clock = pageClock, fin
     stops = [];
   };
 
-  const turn = (plan: Plan, seen: Seen, looked: Looked, causes: 1 | 2 | 3): void => {
+  const turn = (plan: Plan, seen: Seen, looked: Looked, further: boolean, causes: 1 | 2 | 3): void => {
     const found = find(plan, seen, { looked, causes });
     const explained = found.ok ? found.value : null;
-    const isLast = causes === MOST_CAUSES || (causes === 2 && (explained?.explanations.length ?? 0) > 0);
+    const isFound = (explained?.explanations.length ?? 0) > 0;
+    const isLast = causes === MOST_CAUSES || (isFound && !further);
     // Nothing found with few causes is no answer yet.
-    if (isLast || (explained?.explanations.length ?? 0) > 0)
-      answer = { ...answer, explained, fresh: true, settled: isLast };
+    if (isLast || isFound) answer = { ...answer, explained, fresh: true, settled: isLast };
     if (isLast) stop();
-    else stops.push(clock.after(BREATH, () => turn(plan, seen, looked, (causes + 1) as 2 | 3)));
+    else stops.push(clock.after(BREATH, () => turn(plan, seen, looked, further, (causes + 1) as 2 | 3)));
     onChange();
   };
 
-  return (plan, seen, looked) => {
+  return (plan, seen, looked, further = false) => {
     // A plan is its edge and its choices; it is made anew with every change of the project.
-    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked]);
+    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked, further]);
     if (now === asked) return answer;
     stop();
     asked = now;
@@ -71,7 +72,7 @@ export function createAsking(onChange: () => void, clock: Clock = pageClock, fin
       answer = { ...answer, slow: true };
       onChange();
     };
-    stops = [clock.after(REST, () => turn(plan, seen, looked, 1)), clock.after(SLOW, tell)];
+    stops = [clock.after(REST, () => turn(plan, seen, looked, further, 1)), clock.after(SLOW, tell)];
     return answer;
   };
 }

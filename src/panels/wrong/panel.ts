@@ -4,6 +4,7 @@ import type { Explained } from '../../../core/index.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { many } from '../../words/numbers.ts';
 import { type StoryId, sayStory } from '../../words/stories.ts';
+import { fieldId } from '../fields.ts';
 import { check, problemSummary } from '../problem-summary.ts';
 import { type Answer, createAsking } from './asking.ts';
 import { type Choose, type Chosen, nothingChosen } from './chosen.ts';
@@ -28,7 +29,10 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
   return (snapshot, send) => {
     const { making, problems } = snapshot;
     const isCounted = Object.keys(making.seen).length > 0;
-    const answer = isCounted && problems.length === 0 ? ask(making.plan, making.seen, chosen.looked) : null;
+    const answer =
+      isCounted && problems.length === 0
+        ? ask(making.plan, making.seen, chosen.looked, chosen.further)
+        : null;
     if (chosen.arriving && answer?.fresh) {
       chosen = { ...chosen, arriving: false };
       focusSoon(RESULT_ID);
@@ -50,17 +54,17 @@ export function wrongPanel(
     ${problemSummary(snapshot)}
     <h2 class="unseen">What went wrong</h2>
     ${doneStrip(snapshot, send, chosen, choose)}
-    <p class="intro">${isCounted ? 'Every count narrows it down. Leave empty what you did not count.' : 'Your count is off? It has a cause, and mostly a cheap cure.'}</p>
-    ${isCounted ? nothing : stories(snapshot, send, choose)}
+    ${isDone ? nothing : html`<p class="intro">${isCounted ? 'Every count narrows it down. Leave empty what you did not count.' : 'Your count is off? It has a cause, and mostly a cheap cure.'}</p>`}
+    ${isCounted || isDone ? nothing : stories(snapshot, send, choose)}
     <section class="seen" aria-labelledby="seen-heading">
-      <h3 id="seen-heading">${isCounted ? 'What you counted' : 'Or enter what you counted'}</h3>
-      ${isCounted ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
+      <h3 id="seen-heading">${isCounted || isDone ? 'What you counted' : 'Or enter what you counted'}</h3>
+      ${isCounted || isDone ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
       ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
       ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
     </section>
     ${isCounted && !isDone ? result(snapshot, send, answer, chosen, choose) : nothing}
     ${
-      isCounted
+      isCounted || isDone
         ? html`<details class="fold"><summary>Usual stories</summary>${stories(snapshot, send, choose)}</details>`
         : nothing
     }
@@ -139,5 +143,20 @@ function found(
         <p>${nearest ? `The nearest is ${many(nearest.off, 'stitch', 'stitches')} off. Count once more where it differs.` : 'Count once more, side by side.'}</p>`;
   const listed = best ? explanations : nearest ? [nearest.explanation] : [];
   return html`${says} ${lookedList(snapshot, chosen, choose)} ${nextCountCard(explained, snapshot, send, chosen, choose)}
-    ${causesList(listed, snapshot, send, chosen, choose)}`;
+    ${causesList(listed, snapshot, send, chosen, choose)}
+    ${best && best.causes.length === 1 && !chosen.further ? html`<button type="button" class="button" @click=${() => choose({ further: true })}>Look for several mishaps at once</button>` : nothing}
+    ${recount(snapshot)}`;
+}
+
+/** The front itself may be miscounted, whatever else fits. */
+function recount({ making }: Snapshot): TemplateResult | typeof nothing {
+  if (making.seen.front) return nothing;
+  const open = (): void => {
+    const field = document.getElementById(fieldId('seen.front.0'));
+    field?.closest('details')?.setAttribute('open', '');
+    field?.focus({ preventScroll: true });
+    field?.scrollIntoView({ block: 'center' });
+  };
+  return html`<div class="recount"><p>A miscounted front looks just like this, more often than you think.</p>
+    <button type="button" class="button" @click=${open}>Count the front again</button></div>`;
 }
