@@ -30,7 +30,8 @@ export function stitchPanel(
       <p class="stitch-count">${done === 0 ? `${of} moves` : `move ${done} of ${of}`}</p>
       <button type="button" class="button small" @click=${() => send({ type: 'CLOSE' })}>Close the stitch</button>
     </header>
-    <figure class="stitch-figure">${large(view, speech)}<figcaption role="status">${caption(view, speech)}</figcaption></figure>
+    <figure class="stitch-figure">${large(view, speech)}<figcaption>${caption(view, speech)}</figcaption></figure>
+    <p class="unseen" role="status">${spoken(view, speech)}</p>
     <div class="stitch-moves">
       ${goButton('‹ move', 'Back by one move', done === 0, () => send({ type: 'BACK' }))}
       ${goButton('Next move ›', 'Next move', done === of, () => send({ type: 'NEXT' }), true)}
@@ -58,6 +59,10 @@ function caption({ variant, done }: StitchView, speech: Speech): TemplateResult 
   const says = done === 0 ? 'This is where you begin.' : sayMove(variant, done - 1, speech);
   return html`<b>${says}</b>${loops === '' ? nothing : html` <span class="stitch-loops">${loops}.</span>`}`;
 }
+
+/** Only moves are told: that a stitch begins is told with its step. */
+const spoken = ({ variant, done }: StitchView, speech: Speech): string =>
+  done === 0 ? '' : `${sayMove(variant, done - 1, speech)} ${sayLoops(variant, done)}`;
 
 function small(
   { variant, done }: StitchView,

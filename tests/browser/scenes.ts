@@ -5,6 +5,7 @@
 import type { Page } from 'playwright-core';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import type { Device, OpenOptions } from './app.ts';
+import { walkScenes } from './scenes-walk.ts';
 
 export type PictureScene = {
   /** Part of the file's name: lower case and hyphens. */
@@ -106,4 +107,5 @@ export const scenes: PictureScene[] = [
     events: [...typed({ 'worked.edging.0.2': '61' }), { type: 'SHOW', tab: 'wrong' }],
     whole: true,
   },
+  ...walkScenes,
 ];
