@@ -1,0 +1,65 @@
+/** The drawing on machines that lose their graphics, or have none. */
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { openApp, readRenderers, sendEvent, settle } from './harness.ts';
+
+/** Share of pixels in the drawing that differ from its background. Read off a picture, as an eye would. */
+async function inked(page: Page): Promise<number> {
+  const board = page.locator('#table');
+  const picture = (await board.screenshot()).toString('base64');
+  return page.evaluate(async (data) => {
+    const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0));
+    const image = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
+    context.drawImage(image, 0, 0);
+    const pixels = context.getImageData(0, 0, image.width, image.height).data;
+    const ground = pixels.slice(4 * 60, 4 * 60 + 3);
+    let other = 0;
+    for (let i = 0; i < pixels.length; i += 4)
+      if (Math.abs(pixels[i]! - ground[0]!) + Math.abs(pixels[i + 1]! - ground[1]!) > 40) other++;
+    return other / (pixels.length / 4);
+  }, picture);
+}
+
+describe('the drawing', () => {
+  test('uses one graphics context, and comes back after it is lost', async () => {
+    const { page, expectClean } = await openApp();
+    const [renderer, ...others] = await readRenderers(page);
+    expect(renderer).toMatch(/^webgl/);
+    expect(others).toEqual([]);
+    const before = await inked(page);
+    expect(before).toBeGreaterThan(0.02);
+    await page.evaluate(async () => {
+      const canvas = document.querySelector('canvas') as HTMLCanvasElement;
+      const context = (canvas.getContext('webgl2') ?? canvas.getContext('webgl')) as WebGLRenderingContext;
+      const loss = context.getExtension('WEBGL_lose_context');
+      const lost = new Promise((done) => canvas.addEventListener('webglcontextlost', done, { once: true }));
+      loss?.loseContext();
+      await lost;
+      const restored = new Promise((done) =>
+        canvas.addEventListener('webglcontextrestored', done, { once: true }),
+      );
+      await new Promise((done) => setTimeout(done, 50));
+      loss?.restoreContext();
+      await restored;
+    });
+    await settle(page);
+    expect(Math.abs((await inked(page)) - before)).toBeLessThan(before * 0.05);
+    await sendEvent(page, { type: 'TYPE', field: 'side.0', text: '30' });
+    await settle(page);
+    expect(await inked(page)).toBeGreaterThan(0.02);
+    expectClean();
+  });
+
+  test('is the same without any graphics context, and nothing is said', async () => {
+    const withGraphics = await openApp();
+    const before = await inked(withGraphics.page);
+    const { page, expectClean, record } = await openApp({ query: 'flat' });
+    expect(await readRenderers(page)).toEqual(['2d']);
+    expect(Math.abs((await inked(page)) - before)).toBeLessThan(before * 0.15);
+    expect(record.requests.filter((address) => /pixi/.test(address))).toEqual([]);
+    await sendEvent(page, { type: 'NEXT' });
+    expectClean();
+  });
+});
