@@ -10,6 +10,7 @@ import {
   type PairRun,
   type Plan,
   pair,
+  planBack,
   type Round,
   type Worked,
 } from '../../../core/index.ts';
@@ -196,6 +197,31 @@ describe.each(manners)('%s', (manner) => {
         const mayEase = manner === 'corner-to-corner' && front >= 20;
         if (mayEase && pairing.betterTurn === 0) expect(pairing.verdict.kind).toBe('meets-with-easing');
         else expect(pairing.verdict.kind).toBe('does-not-meet');
+      }),
+      runs,
+    );
+  });
+});
+
+describe('a front that was worked', () => {
+  it('pairs as its counts do', () => {
+    fc.assert(
+      fc.property(smallJoins, fc.constantFrom(...manners), ({ plan, mishaps }, manner) => {
+        // The back of one panel is the front of another, with its own back in turn.
+        const front = workOf(plan).edgings.at(-1) as Round;
+        const edge = { ...countRound(front), total: front.length };
+        const { edgings, foundationCorner } = plan.choices;
+        const choices = {
+          edgings: edgings.map(({ arm, increase }) => ({ arm, increase })),
+          foundationCorner,
+        };
+        const back = given(planBack(edge, { ...choices, foundationClosing: { adds: 0 } }));
+        const kept = mishaps.filter(({ kind }) => kind.startsWith('join') || kind === 'last-hole');
+        const worked = workOf(back, kept);
+        const options = { start: worked.join, manner };
+        expect(given(pair(front, worked.edgings.at(-1), options))).toEqual(
+          given(pair(edge, worked.edgings.at(-1), options)),
+        );
       }),
       runs,
     );

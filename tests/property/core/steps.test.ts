@@ -193,6 +193,25 @@ describe('steps', () => {
     );
   });
 
+  it('say in the join that a corner lies ahead, unless the join comes to its end first', () => {
+    fc.assert(
+      fc.property(makings, (making) => {
+        const { plan } = making;
+        const taken = all(stepsIn(making));
+        const start = taken.find(({ kind }) => kind === 'join-attach')?.target.node ?? 0;
+        const around = (from: number): number => (start - from + plan.edge.total - 1) % plan.edge.total;
+        const wrong = taken.filter((step) => {
+          if (step.kind !== 'slip-stitch' || step.corner >= 0) return false;
+          const left = step.of - 1 - step.place;
+          const isAhead = plan.edge.corners.length > 0 && left <= around(step.node);
+          return step.toCorner !== (isAhead ? left : -1);
+        });
+        expect(wrong).toEqual([]);
+      }),
+      runs,
+    );
+  });
+
   it('end at their ends, whatever index is asked for', () => {
     fc.assert(
       fc.property(smallPanels, fc.oneof(fc.integer(), fc.double()), (panel, index) => {
