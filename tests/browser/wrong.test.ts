@@ -100,6 +100,21 @@ describe('every side of the edging is 2 more', () => {
   });
 });
 
+test('another count takes a cause off the drawing first, and the front can be counted again from the list', async () => {
+  const { page, expectClean } = await openTab();
+  await tell(page, 'Each side is 1 short.');
+  await button(page, 'Show it on the drawing').click();
+  await expect.poll(async () => (await readSnapshot(page)).project.mishaps.length).toBe(4);
+  await page.locator('.cause').first().click();
+  await button(page, 'Back to your counts').waitFor();
+  await field(page, 'worked.edging.0.1').fill('36');
+  await expect.poll(async () => (await readSnapshot(page)).project.mishaps.length).toBe(0);
+  expect((await readSnapshot(page)).making.seen.edgings?.[0]?.sides[1]).toBe(36);
+  await button(page, 'Count the front again').click();
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-seen-front-0');
+  expectClean();
+});
+
 describe('what was counted', () => {
   test('is cleared with one press, and the stories come back', async () => {
     const { page } = await openTab();

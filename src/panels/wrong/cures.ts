@@ -6,6 +6,7 @@ import { cureAfter, cureCost, cureTitle, cureWhere } from '../../words/cures.ts'
 import { sayWhere } from '../../words/where.ts';
 import type { Choose, Chosen } from './chosen.ts';
 import { curedProject, goesOnAt } from './cured.ts';
+import { focusSoon } from './focus.ts';
 import { walkTo } from './showing.ts';
 
 export const DONE_ID = 'wrong-done';
@@ -70,28 +71,3 @@ export function doneStrip(
     </div>
   </section>`;
 }
-
-/** What was pressed is gone with the next drawing of the page: the focus goes on to what came of it. */
-export function focusSoon(id: string): void {
-  requestAnimationFrame(() =>
-    requestAnimationFrame(() => {
-      const found = document.getElementById(id);
-      found?.focus({ preventScroll: true });
-      if (found) bringUp(found);
-    }),
-  );
-}
-
-/** To the top of the panel; in one column, below the drawing that stays. Beside the drawing only the panel moves. */
-function bringUp(element: HTMLElement): void {
-  const panel = element.closest('.panel');
-  if (!panel || getComputedStyle(panel).overflowY !== 'auto') {
-    element.scrollIntoView({ block: 'start' });
-    return;
-  }
-  const from = panel.getBoundingClientRect().top;
-  panel.scrollBy({ top: element.getBoundingClientRect().top - from - ROOM_ABOVE });
-}
-
-/** CSS px between the panel's top and what is brought there. */
-const ROOM_ABOVE = 16;

@@ -6,6 +6,7 @@ import { explanationTitle } from '../../words/causes.ts';
 import { sayFound, sayLook } from '../../words/looks.ts';
 import { many } from '../../words/numbers.ts';
 import type { Choose, Chosen } from './chosen.ts';
+import { goToField } from './focus.ts';
 import { fieldOfLook, personsFound } from './looks.ts';
 
 /** Answers with a button each; where there are more, the field above takes the others. */
@@ -21,6 +22,7 @@ export function nextCountCard(
   if (!nextCount) return nothing;
   const { making, settings } = snapshot;
   const give = (found: Found): void => answer(nextCount, found, snapshot, send, chosen, choose);
+  const field = fieldOfLook(nextCount);
   const answers = nextCount.answers.slice(0, MOST_BUTTONS);
   return html`<section class="next-count" aria-labelledby="next-count-asks">
     <p class="muted">1 look tells most</p>
@@ -33,6 +35,7 @@ export function nextCountCard(
         </li>`,
       )}
     </ul>
+    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field)}>Another number</button>` : nothing}
   </section>`;
 }
 

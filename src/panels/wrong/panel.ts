@@ -4,15 +4,15 @@ import type { Explained } from '../../../core/index.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { many } from '../../words/numbers.ts';
 import { type StoryId, sayStory } from '../../words/stories.ts';
-import { fieldId } from '../fields.ts';
 import { check, problemSummary } from '../problem-summary.ts';
 import { type Answer, createAsking } from './asking.ts';
-import { type Choose, type Chosen, nothingChosen } from './chosen.ts';
+import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
-import { doneStrip, focusSoon } from './cures.ts';
+import { doneStrip } from './cures.ts';
+import { focusSoon, goToField } from './focus.ts';
 import { joinFold } from './join.ts';
 import { lookedList, nextCountCard } from './next-count.ts';
-import { causesList } from './result.ts';
+import { causesList, openKey } from './result.ts';
 import { isShown, putBack } from './showing.ts';
 import { seenOfStory, storiesFor } from './stories.ts';
 
@@ -26,6 +26,13 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
     chosen = { ...chosen, ...part };
     onChange();
   };
+  /** Another count is about the work and not about what is shown: that comes off the drawing first. */
+  const typing =
+    (snapshot: Snapshot, send: Send): Send =>
+    (event) => {
+      if (event.type === 'TYPE' && isShown(snapshot, chosen)) putBack(chosen, send, choose);
+      send(event);
+    };
   return (snapshot, send) => {
     const { making, problems } = snapshot;
     const isCounted = Object.keys(making.seen).length > 0;
@@ -37,7 +44,7 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
       chosen = { ...chosen, arriving: false };
       focusSoon(RESULT_ID);
     }
-    return wrongPanel(snapshot, send, answer, chosen, choose);
+    return wrongPanel(snapshot, typing(snapshot, send), answer, chosen, choose);
   };
 }
 
@@ -109,19 +116,24 @@ function result(
   };
   return html`<section class="wrong-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="wrong-heading">
     <h3 id="wrong-heading">What happened</h3>
-    ${otherShown(snapshot, send, chosen, choose)}
+    ${otherShown(snapshot, send, answer, chosen, choose)}
     ${inside()}
   </section>`;
 }
 
-/** A cause is on the drawing: said here too, for its own entry may be closed. */
+/** The way back where the entry of what is shown is closed, or not on the list any more. */
 function otherShown(
   snapshot: Snapshot,
   send: Send,
+  answer: Answer | null,
   chosen: Chosen,
   choose: Choose,
 ): TemplateResult | typeof nothing {
-  if (!isShown(snapshot, chosen) || chosen.open !== null) return nothing;
+  const { shown } = chosen;
+  if (!shown || !isShown(snapshot, chosen)) return nothing;
+  const explanations = answer?.explained?.explanations ?? [];
+  const open = openKey(explanations, chosen);
+  if (explanations.some((one) => one.mishaps === shown.mishaps && keyOf(one) === open)) return nothing;
   return html`<button type="button" class="button" @click=${() => putBack(chosen, send, choose)}>Back to your counts</button>`;
 }
 
@@ -151,12 +163,6 @@ function found(
 /** The front itself may be miscounted, whatever else fits. */
 function recount({ making }: Snapshot): TemplateResult | typeof nothing {
   if (making.seen.front) return nothing;
-  const open = (): void => {
-    const field = document.getElementById(fieldId('seen.front.0'));
-    field?.closest('details')?.setAttribute('open', '');
-    field?.focus({ preventScroll: true });
-    field?.scrollIntoView({ block: 'center' });
-  };
   return html`<div class="recount"><p>A miscounted front looks just like this, more often than you think.</p>
-    <button type="button" class="button" @click=${open}>Count the front again</button></div>`;
+    <button type="button" class="button" @click=${() => goToField('seen.front.0')}>Count the front again</button></div>`;
 }

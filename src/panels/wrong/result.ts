@@ -35,7 +35,7 @@ export function causesList(
 }
 
 /** The one that was pressed, as long as it is there; else the best. */
-function openKey(explanations: readonly Explanation[], { open }: Chosen): string | null {
+export function openKey(explanations: readonly Explanation[], { open }: Chosen): string | null {
   if (open === null) return null;
   const keys = explanations.map(keyOf);
   return open !== undefined && keys.includes(open) ? open : (keys[0] ?? null);
