@@ -3,6 +3,7 @@
  * pictures to jump to, so that before and after stay in sight.
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { many } from '../words/numbers.ts';
 import { falseFriend } from '../words/terms.ts';
 import type { Speech } from '../words/words.ts';
 import { drawing, movingScene, stillScene } from './drawing.ts';
@@ -27,7 +28,7 @@ export function stitchPanel(
   return html`<section class="stitch" aria-label="Inside the stitch">
     <header class="stitch-head">
       <h3>${stitchName(variant.kind, speech)}</h3>
-      <p class="stitch-count">${done === 0 ? `${of} moves` : `move ${done} of ${of}`}</p>
+      <p class="stitch-count">${done === 0 ? many(of, 'move') : `move ${done} of ${of}`}</p>
       <button type="button" class="button small" @click=${() => send({ type: 'CLOSE' })}>Close the stitch</button>
     </header>
     <figure class="stitch-figure">${large(view, speech)}<figcaption>${caption(view, speech)}</figcaption></figure>
