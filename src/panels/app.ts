@@ -5,7 +5,6 @@ import { PROBLEM_PREFIX } from '../words/problems-view.ts';
 import { announcer } from './announcer.ts';
 import { fieldId } from './fields.ts';
 import { QUESTION_ID } from './ids.ts';
-import { listenToKeys } from './keys.ts';
 import { openQuestion } from './question-card.ts';
 import { sayChange } from './screen-summary.ts';
 import { type Slots, shell } from './shell.ts';
@@ -57,8 +56,10 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   root.replaceChildren();
   draw();
   focusFirst(shown);
-  void import('./later.ts').then(({ openLater }) => {
+  let stopKeys = (): void => {};
+  void import('./later.ts').then(({ openLater, listenToKeys }) => {
     if (stopped) return;
+    stopKeys = listenToKeys(root, host.snapshot, host.send);
     slots.later = openLater(host.snapshot(), drawSoon);
     drawSoon();
   });
@@ -67,7 +68,6 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
     drawSoon();
   });
   const stopNotices = host.notices?.subscribe(drawSoon);
-  const stopKeys = listenToKeys(root, host.snapshot, host.send);
   const sizes = new ResizeObserver(() => {
     for (const listener of regionListeners) listener();
   });

@@ -18,6 +18,8 @@ import { walkPanel } from './walk-panel.ts';
 import { workedPanel } from './worked-panel.ts';
 import { wrongTab } from './wrong/tab.ts';
 
+export { listenToKeys } from './keys.ts';
+
 type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 
 export type Later = {
