@@ -53,7 +53,7 @@ function piecesOf(snapshot: Snapshot): Piece[] {
       open: false,
     },
     {
-      title: 'Front, counted again',
+      title: 'Front again',
       tone: 'front',
       round: null,
       sides: edge.corners.length === 0 ? edge.sides : countedNumbers(snapshot),

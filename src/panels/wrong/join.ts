@@ -77,7 +77,7 @@ function signedField(
         most: 100_000,
         problem: problemAt(snapshot, field),
         noteId,
-        note: html`<p class="count-note" id=${noteId}>${says}</p>`,
+        note: says ? html`<p class="count-note" id=${noteId}>${says}</p>` : nothing,
       },
       take,
     )}

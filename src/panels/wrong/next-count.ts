@@ -27,10 +27,10 @@ export function nextCountCard(
   return html`<section class="next-count" aria-labelledby="next-count-asks">
     <p class="muted">1 look tells most</p>
     <h4 id="next-count-asks">${sayLook(nextCount, making.plan, settings)}</h4>
-    <ul>
+    <ul class=${answers.every(({ found }) => typeof found === 'number' && field) ? 'in-numbers' : 'in-words'}>
       ${answers.map(
         ({ found, leaves }) => html`<li>
-          <button type="button" class="button" @click=${() => give(found)}>${sayFound(personsFound(nextCount, found, snapshot), settings)}</button>
+          <button type="button" class="button" @click=${() => give(found)}>${sayFound(nextCount, personsFound(nextCount, found, snapshot), settings)}</button>
           <span>${meaning(leaves, explanations, snapshot)}</span>
         </li>`,
       )}
@@ -49,7 +49,8 @@ function answer(
   choose: Choose,
 ): void {
   const field = fieldOfLook(look);
-  if (field) send({ type: 'TYPE', field, text: `${personsFound(look, found, snapshot)}` });
+  if (field && typeof found === 'number')
+    send({ type: 'TYPE', field, text: `${personsFound(look, found, snapshot)}` });
   else {
     const { answers: _answers, bits: _bits, open: _open, ...place } = look;
     choose({ looked: [...looked.filter(({ key }) => key !== look.key), { ...place, found }] });
@@ -80,7 +81,7 @@ export function lookedList(
     ${looked.map((one) => {
       const says = sayLook(one, making.plan, settings);
       const takeBack = (): void => choose({ looked: looked.filter(({ key }) => key !== one.key) });
-      return html`<li><span>${says} <b>${sayFound(one.found, settings)}</b></span>
+      return html`<li><span>${says} <b>${sayFound(one, one.found, settings)}</b></span>
         <button type="button" class="button" aria-label="Take back: ${says}" @click=${takeBack}>Take back</button></li>`;
     })}
   </ul>`;
