@@ -1,14 +1,16 @@
 /** The lanes of a whole panel and their parts; shared by the panel joined and by the pieces apart. */
 import type { Corner } from '../../core/index.ts';
 import { Glyph, Look, type Part, Tone } from '../table/draw-list.ts';
+import { type Base, baseLine } from './base.ts';
 import { type LaneContent, laneParts } from './lane-parts.ts';
 import { finder, type Lane, layLane } from './lanes.ts';
 import { makeMarks, makePart, putMark } from './parts.ts';
 import type { Source } from './progress.ts';
 import type { Drawn, Ring } from './ring.ts';
 import type { Stretch } from './rounds.ts';
-import { type Base, baseLine, type LaneStretch, laneStretches, type Rounding, rounding } from './shape.ts';
+import { type LaneStretch, laneStretches, type Rounding, rounding } from './shape.ts';
 import { emptySlots } from './slots.ts';
+import { spread } from './spread.ts';
 
 /** From the front edge to the edging that meets it: two braids and the seam between, in stitches. */
 export const PARTNER = 1.9;
@@ -17,31 +19,82 @@ const EDGING_STEP = 1.05;
 const TO_POSTS = 0.6;
 const POST = 1.45;
 
+/** The outermost lane of a small panel may be this loose, in stitches; lanes lie closer together sooner than that. */
+const LOOSEST = 1.45;
+/** How close together lanes may lie, as a share of what they have on panels with room. */
+const CLOSEST_LANES = 0.4;
+
 export type Panel = {
   ring: Ring;
   base: Base;
   radii: Rounding;
+  /** Distances between lanes as a share of what they are where there is room: 1 on all but small or sharp panels. */
+  tight: number;
+  /** From the front to the edging that meets it. */
+  partner: number;
   /** Insets: the front at 0, edgings by index, tops and middle of the posts, all. */
   edging: (edging: number) => number;
   posts: number;
+  /** Length of a post. */
+  post: number;
   depth: number;
   stretches: (inset: number) => LaneStretch[];
   lane: (inset: number, mirrored: boolean, aside?: number) => Lane;
 };
 
-/** The outline and lanes of a panel; `partner` is how far inside the front the last edging lies. */
+type Laid = Omit<Panel, 'ring' | 'lane'>;
+
+/**
+ * The outline and lanes of a panel; `partner` is how far inside the front the last edging lies where there is room.
+ * Where the front would be too loose around all lanes within it, these are laid closer together.
+ */
 export function layPanel({ edge }: Pick<Drawn, 'edge'>, ring: Ring, partner: number): Panel {
+  const laid = layLoosely(edge, ring, partner);
+  const stretches = laid.stretches;
+  const lane = (inset: number, mirrored: boolean, aside = 0) => {
+    // Outside the panel corners grow, and what stands there keeps to the place it belongs to.
+    const wide = inset < 0 && laid.radii.outer > 0 ? 1 - inset / laid.radii.outer : 1;
+    return layLane(stretches(inset), ring.slots, mirrored, aside, wide);
+  };
+  return { ...laid, ring, lane };
+}
+
+function layLoosely(edge: Drawn['edge'], ring: Ring, partner: number): Laid {
+  const roomy = layTight(edge, ring, partner, 1);
+  if (looseness(ring, roomy) <= LOOSEST) return roomy;
+  let [low, high] = [CLOSEST_LANES, 1];
+  for (let i = 0; i < 7; i++) {
+    const middle = (low + high) / 2;
+    if (looseness(ring, layTight(edge, ring, partner, middle)) <= LOOSEST) low = middle;
+    else high = middle;
+  }
+  return layTight(edge, ring, partner, low);
+}
+
+/** The widest that the positions of a side lie apart on the outermost lane. */
+function looseness(ring: Ring, laid: Laid): number {
+  const counts = ring.slots.cells.map(({ count }) => count);
+  const covers = spread(laid.stretches(0), counts);
+  const pitches = covers.map(({ from, to }, i) =>
+    i % 2 === 0 && counts[i]! > 0 ? (to - from) / counts[i]! : 0,
+  );
+  return Math.max(...pitches);
+}
+
+function layTight(edge: Drawn['edge'], ring: Ring, roomyPartner: number, tight: number): Laid {
   const edgings = ring.rounds.length - 1;
-  const edging = (index: number) => partner + (edgings - 1 - index) * EDGING_STEP;
-  const posts = edging(0) + TO_POSTS;
-  const depth = posts + POST + 0.3;
-  const sides = edge.sides.map((_, i) => Math.max(1, ring.slots.cells[2 * i]?.count ?? 1));
-  const base = baseLine(sides, edge.corners.length > 0, depth);
-  const radii = rounding(base, edge.corners, depth, partner);
+  const partner = tight * roomyPartner;
+  const edging = (index: number) => partner + (edgings - 1 - index) * EDGING_STEP * tight;
+  const posts = edging(0) + TO_POSTS * tight;
+  const post = POST * tight;
+  const depth = posts + post + 0.3 * tight;
+  // The outline itself gives way too, but less: the innermost lane needs its places.
+  const scale = Math.min(1, 0.6 + tight / 2);
+  const cells = (odd: number) => edge.sides.map((_, i) => ring.slots.cells[2 * i + odd]?.count ?? 0);
+  const base = baseLine(cells(0), edge.corners.length > 0 ? cells(1) : [], depth, scale);
+  const radii = rounding(base, edge.corners, depth, partner, scale);
   const stretches = (inset: number) => laneStretches(base, radii, inset);
-  const lane = (inset: number, mirrored: boolean, aside = 0) =>
-    layLane(stretches(inset), ring.slots, mirrored, aside);
-  return { ring, base, radii, edging, posts, depth, stretches, lane };
+  return { base, radii, tight, partner, edging, posts, post, depth, stretches };
 }
 
 export type Built = { parts: Part[]; sources: Map<string, Source> };
@@ -98,6 +151,7 @@ export function buildFront(drawn: Drawn, panel: Panel, placing: Placing): Built 
     anticlockwise: !placing.mirrored,
     mirrored: placing.vees,
     way: 1,
+    tight: panel.tight,
   });
   const first = new Map(content.stretches.map(({ key, from }) => [key, from]));
   return {
@@ -136,7 +190,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       looks: posts ? NO_LOOKS : looksOf(panel.ring, last ? 'back' : 'none', laid.round.marks),
     };
     const lane = panel.lane(inset, placing.mirrored, placing.aside);
-    const middle = posts ? panel.lane(inset + POST / 2, placing.mirrored, placing.aside) : lane;
+    const middle = posts ? panel.lane(inset + panel.post / 2, placing.mirrored, placing.aside) : lane;
     const built = laneParts(lane, middle, content, {
       tone: posts ? Tone.foundation : Tone.edging,
       layer: posts ? 1 : 3,
@@ -144,6 +198,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       anticlockwise: placing.mirrored,
       mirrored: placing.vees,
       way: -1,
+      tight: panel.tight,
     });
     parts.push(...built);
     if (posts && laid.round.marks.length > 0) parts.push(mishapPart(laid.round.marks, content.slots, middle));
@@ -178,7 +233,7 @@ export function buildGaps(drawn: Drawn, panel: Panel, lanes: { front?: Lane; bac
     const find = finder(lane);
     slots.forEach((slot, index) => {
       const { x, y, angle, room } = find(slot);
-      const scale = Math.min(1.1, Math.max(0.4, room));
+      const scale = Math.min(1.1 * Math.min(1, 0.4 + 0.6 * panel.tight), Math.max(0.4, room));
       putMark(marks, index, { x, y, angle, scale, glyph: Glyph.hollow, tone: Tone.gap, look: Look.gap });
     });
     parts.push(makePart({ key, marks, ribbons: [], layer: 6, solid: true }));

@@ -34,6 +34,8 @@ export type LaneLook = {
   mirrored: boolean;
   /** 1 where slots rise along the lane in working order, -1 where they fall: the front and the back. */
   way: 1 | -1;
+  /** Lanes lie closer together by this factor; stitches and posts are drawn smaller to fit. */
+  tight: number;
 };
 
 export type LaneContent = {
@@ -81,6 +83,7 @@ function marksOf(lane: Lane, stretch: Stretch, content: LaneContent, look: LaneL
   const marks = makeMarks(stretch.to - stretch.from);
   const find = finder(lane);
   const turn = look.anticlockwise ? Math.PI : 0;
+  const largest = 1.15 * Math.min(1, 0.4 + 0.6 * look.tight);
   for (let node = stretch.from; node < stretch.to; node++) {
     const place = find(content.slots[node]!);
     const glyph = glyphOf(kindAt(content, stretch, node), look.posts);
@@ -91,7 +94,7 @@ function marksOf(lane: Lane, stretch: Stretch, content: LaneContent, look: LaneL
       x: place.x + place.outX * proud,
       y: place.y + place.outY * proud,
       angle: post ? place.angle : place.angle + turn,
-      scale: post ? POST : Math.min(1.15, Math.max(0.3, place.room)),
+      scale: post ? POST * look.tight : Math.min(largest, Math.max(0.3, place.room)),
       glyph,
       tone: look.tone,
       look: own as typeof Look.plain,
@@ -110,7 +113,7 @@ function ribbonsOf(lane: Lane, stretch: Stretch, content: LaneContent, look: Lan
     .filter(([from, to]) => to > from)
     .map(([from, to]) => ({
       points: ribbonLine(lane, content.slots[from]!, content.slots[to - 1]!, look.way),
-      width: look.posts && from < stretch.cornerFrom ? POST : BRAID_WIDTH,
+      width: look.tight * (look.posts && from < stretch.cornerFrom ? POST : BRAID_WIDTH),
       tone: look.tone,
       firstMark: from - stretch.from,
       markCount: to - from,

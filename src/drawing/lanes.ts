@@ -1,6 +1,7 @@
 /** Places on a lane by slot: which stretch, where, which way out, and how much room a stitch has. */
 import type { LaneStretch } from './shape.ts';
 import type { Slots } from './slots.ts';
+import { cut, spread } from './spread.ts';
 
 /** `outX`, `outY`, `tilt`: the way out and the angle of a glyph where a stretch is straight. */
 export type LaneCell = LaneStretch & {
@@ -19,17 +20,45 @@ export type Lane = {
   aside: number;
 };
 
-/** A lane with its stretches laid over the ring. Slot u covers u - ½ to u + ½. */
-export function layLane(stretches: readonly LaneStretch[], ring: Slots, mirrored: boolean, aside = 0): Lane {
-  const cells = stretches
-    .filter((s) => (ring.cells[s.cell]?.count ?? 0) > 0)
-    .map((s) => {
-      const { from, count } = ring.cells[s.cell]!;
-      const outX = Math.cos(s.angle) * (mirrored ? -1 : 1);
-      const outY = Math.sin(s.angle);
-      const covers = { first: from - 0.5 + s.from * count, last: from - 0.5 + s.to * count };
-      return { ...s, ...covers, outX, outY, tilt: Math.atan2(outX, -outY) };
-    });
+/** A lane with the ring's places laid along its stretches. Slot u covers u - ½ to u + ½. `wide`: see `spread`. */
+export function layLane(
+  stretches: readonly LaneStretch[],
+  ring: Slots,
+  mirrored: boolean,
+  aside = 0,
+  wide = 1,
+): Lane {
+  const covers = spread(
+    stretches,
+    ring.cells.map(({ count }) => count),
+    wide,
+  );
+  const around = stretches.reduce((sum, { length }) => sum + length, 0);
+  const cells: LaneCell[] = [];
+  let start = 0;
+  const placed = stretches.map((stretch) => {
+    const from = start;
+    start += stretch.length;
+    return { stretch, from, to: start };
+  });
+  ring.cells.forEach(({ from: slot, count }, cell) => {
+    const cover = covers[cell]!;
+    const length = cover.to - cover.from;
+    if (count === 0 || length <= 0) return;
+    // A side may begin on the arc of the corner before it: for side 0, at the lane's end.
+    for (const turn of [-around, 0, around]) {
+      for (const { stretch, from, to } of placed) {
+        const [a, b] = [Math.max(cover.from, from + turn), Math.min(cover.to, to + turn)];
+        if (b - a <= 1e-9 * around) continue;
+        const piece = cut(stretch, a - from - turn, b - from - turn);
+        const outX = Math.cos(piece.angle) * (mirrored ? -1 : 1);
+        const outY = Math.sin(piece.angle);
+        const at = (along: number) => slot - 0.5 + ((along - cover.from) / length) * count;
+        const covered = { first: at(a), last: at(b) };
+        cells.push({ ...piece, cell, ...covered, outX, outY, tilt: Math.atan2(outX, -outY) });
+      }
+    }
+  });
   return { cells, count: ring.count, mirrored, aside };
 }
 
@@ -45,6 +74,9 @@ export type Place = {
   room: number;
 };
 
+/** Cuts leave a rounding error between one piece and the next. */
+const holds = (cell: LaneCell, u: number) => u >= cell.first - 1e-6 && u <= cell.last + 1e-6;
+
 /** A finder of places on a lane. Neighbouring slots are found without a search. */
 export function finder(lane: Lane): (slot: number) => Place {
   const { cells, count, mirrored, aside } = lane;
@@ -52,7 +84,7 @@ export function finder(lane: Lane): (slot: number) => Place {
   let at = 0;
   return (slot) => {
     const u = ((((slot + 0.5) % count) + count) % count) - 0.5;
-    for (let turns = cells.length; turns > 0 && !(u >= cells[at]!.first && u <= cells[at]!.last); turns--) {
+    for (let turns = cells.length; turns > 0 && !holds(cells[at]!, u); turns--) {
       at = (at + (u < cells[at]!.first ? cells.length - 1 : 1)) % cells.length;
     }
     const cell = cells[at]!;

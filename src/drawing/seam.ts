@@ -60,7 +60,15 @@ export function seamStretches(ring: Slots): SeamStretch[] {
 /** Free room at each end of a bar, in stitches: the braids lie there. */
 const CLEAR = 0.46;
 
-export function seamParts(stretches: readonly SeamStretch[], outer: Lane, inner: Lane, middle: Lane): Part[] {
+/** Bars between two lanes; `tight` is how much closer together than elsewhere these lie. */
+export function seamParts(
+  stretches: readonly SeamStretch[],
+  outer: Lane,
+  inner: Lane,
+  middle: Lane,
+  tight = 1,
+): Part[] {
+  const clear = CLEAR * tight;
   return stretches.map((stretch) => {
     const marks = makeMarks(hasMarks(stretch.count, outer) ? stretch.count : 0);
     const findOuter = finder(outer);
@@ -74,10 +82,10 @@ export function seamParts(stretches: readonly SeamStretch[], outer: Lane, inner:
           const [dx, dy] = [b.x - a.x, b.y - a.y];
           const length = Math.hypot(dx, dy) || 1;
           putMark(marks, index++, {
-            x: a.x + (dx / length) * CLEAR,
-            y: a.y + (dy / length) * CLEAR,
+            x: a.x + (dx / length) * clear,
+            y: a.y + (dy / length) * clear,
             angle: Math.atan2(-dx, dy),
-            scale: Math.max(0.2, length - 2 * CLEAR),
+            scale: Math.max(0.2, length - 2 * clear),
             glyph: Glyph.bar,
             tone: Tone.ink,
             look: Look.plain,

@@ -55,7 +55,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const front = panel.lane(0, mirrored);
   const partner = panel.lane(panel.edging(ring.rounds.length - 2), mirrored);
   const seam = seamStretches(ring.slots);
-  const bars = seamParts(seam, front, partner, panel.lane(PARTNER / 2, mirrored));
+  const bars = seamParts(seam, front, partner, panel.lane(panel.partner / 2, mirrored), panel.tight);
   const barSources = new Map<string, Source>(
     seam.map(({ key, from, slots }) => [key, { of: 'seam', first: from, slots }]),
   );
@@ -164,7 +164,7 @@ function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Label[] {
 /** From where the front turns to where the back turns. */
 function clashRulers(drawn: Drawn, panel: Panel, mirrored: boolean): Sign[] {
   const { pairing } = drawn;
-  const middle = panel.lane(PARTNER / 2, mirrored);
+  const middle = panel.lane(panel.partner / 2, mirrored);
   const { cells, count } = panel.ring.slots;
   return pairing.clashes.slice(0, MOST_RINGS).map(({ frontCorner, late }) => {
     const cell = cells[2 * frontCorner + 1]!;
