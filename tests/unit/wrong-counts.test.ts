@@ -208,6 +208,21 @@ describe('a cure taken', () => {
     expect(store.snapshot().making.mishaps).toEqual([]);
   });
 
+  test('where the back was made for the wrong number, it stays as it was made, and the gap shows', () => {
+    const store = open();
+    const before = madeNow(store);
+    // Only what differs from the recipe is given, and nothing does.
+    const seenAfter: Seen = {
+      foundation: { sides: [null, null, null, null], corners: [null, null, null, null] },
+      edgings: [{ sides: [null, null, null, null], corners: [null, null, null, null] }],
+    };
+    const cure = cureOf({ kind: 'correct-the-number', frontSides: [{ side: 1, by: 1 }], seenAfter });
+    store.send({ type: 'OPEN', project: curedProject(store.snapshot(), cure), place: 0, answered: [] });
+    expect(store.snapshot().making.edge.sides).toEqual([62, 39, 62, 38]);
+    expect(madeNow(store)).toEqual(before);
+    expect(store.snapshot().making.pairing.verdict.kind).not.toBe('meets');
+  });
+
   test('the work goes on where the cure says', () => {
     const { making } = open().snapshot();
     const node = making.worked.foundation.turns[1] ?? 0;
@@ -221,6 +236,10 @@ describe('a cure taken', () => {
     expect(stageAt({ kind: 'make-up', at })[0]).toBe('edging');
     expect(stageAt({ kind: 'ease-in' })[0]).toBe('join');
     expect(stageAt({ kind: 'redo-join' })[0]).toBe('join');
+    expect(stageAt({ kind: 'make-up', at, to }).slice(0, 2)).toEqual(['foundation', node]);
+    const inJoin = { round: 'join', edging: 0, side: -1, corner: 2, place: 0, node: -1 } as const;
+    const again = making.steps.at(goesOnAt(making, cureOf({ kind: 'redo-join', to: inJoin }), 7));
+    expect([again.stage, again.corner]).toEqual(['join', making.plan.cornerFaces[2]]);
     expect(stageAt({ kind: 'close-hole' })[2]).toBe('last-hole');
     expect(goesOnAt(making, cureOf({ kind: 'leave' }), 7)).toBe(7);
   });

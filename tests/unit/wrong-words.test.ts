@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { questionsOf } from '../../core/explain/looks.ts';
 import { type Cure, type Look, type LookAt, mishapKinds, type Plan } from '../../core/index.ts';
 import {
   CAUSE_KINDS,
@@ -185,9 +186,54 @@ describe('what a cause comes to', () => {
   });
 });
 
-test('an answer on a button is a number or words, never a code', () => {
-  expect(sayFound(3, uk)).toBe('3');
-  expect(sayFound('over-first', uk)).not.toMatch(/-/);
+describe('an answer on a button', () => {
+  const at = (look: LookAt, round: Look['round'] = 'edging'): Look => ({ key: '', look, round });
+  test.each([
+    ['side', 38, '38'],
+    ['corner-place', 0, 'in its place'],
+    ['corner-place', -2, '2 early'],
+    ['corner-place', 1, '1 late'],
+    ['join-start', -2, '2 too soon'],
+    ['join-side', 1, '1 side off'],
+    ['join-corner', 'passed over', 'missed'],
+    ['closing', 'as asked', 'as in the recipe'],
+    ['closing', 'start-counted + closing-forgotten', 'the first stitch missed, the last place worked too'],
+    ['along', 'stitch-missed 2', '2 missed'],
+    ['along', 'stitch-doubled 1', '1 too many in 1 place'],
+    ['side', 'not there', 'not there'],
+  ] as const)('%s %s is "%s"', (look, found, says) => {
+    expect(sayFound(at(look), found, uk)).toBe(says);
+  });
+
+  test('speaks US terms', () => {
+    expect(sayFound(at('along'), 'stitch-missed 2', us)).toBe('2 skipped');
+  });
+
+  test('is never a code, whatever can be found on a panel', () => {
+    const plan = planOf([62, 38, 62, 38]);
+    const { foundation, edgings } = explanationOf(plan, []).gives;
+    const gives = { foundation, edgings, front: plan.edge.sides };
+    const told = causesOn(plan).map((cause) => ({ mishaps: cause.mishaps, causes: [cause], gives }));
+    const found = questionsOf(plan, true).flatMap((question) =>
+      told.map((one) => ({ question, found: question.expects(one) })),
+    );
+    expect(found.length).toBeGreaterThan(100);
+    for (const { question, found: answer } of found) {
+      expect(sayFound(question, answer, uk), `${answer}`).toMatch(/^[a-z0-9][a-z0-9 ,]*$/);
+      expect(sayTell({ ...question, expect: answer, asRecipe: 2 }, plan, uk)).toMatch(/\.$/);
+    }
+  });
+
+  test('tells the recipe’s own number apart from another', () => {
+    const plan = planOf([62, 38, 62, 38]);
+    const look: Look = { key: '', look: 'side', round: 'foundation', side: 1 };
+    expect(sayTell({ ...look, expect: 38, asRecipe: 36 }, plan, uk)).toBe(
+      'Count side 2 of the foundation. 38 means this, 36 does not.',
+    );
+    expect(sayTell({ ...look, expect: 36, asRecipe: 36 }, plan, uk)).toBe(
+      'Count side 2 of the foundation. It is 36, as in the recipe.',
+    );
+  });
 });
 
 test('every story is one a beginner could tell, in numbers first', () => {

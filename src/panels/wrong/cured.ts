@@ -32,7 +32,7 @@ export function curedProject(snapshot: Snapshot, cure: Cure): Project {
   const derived = derive(corrected, settings);
   if (!derived.ok) return corrected;
   const { plan, edge } = derived.value;
-  const worked = textsOfSeen(onlyOff(cure.seenAfter, plan), corrected, edge);
+  const worked = textsOfSeen(onlyOff(filled(cure.seenAfter, making.plan), plan), corrected, edge);
   return { ...corrected, texts: { ...corrected.texts, ...worked } };
 }
 
@@ -56,6 +56,21 @@ export function onlyOff({ foundation, edgings }: Seen, plan: Plan): Seen {
   };
 }
 
+/** Counts that were left out because they are as the plan has them, put in. */
+function filled({ foundation, edgings }: Seen, plan: Plan): Seen {
+  const round = (
+    counts: Counts | undefined,
+    planned: Plan['foundation'] | Plan['edgings'][number],
+  ): Counts => ({
+    sides: counts ? counts.sides.map((count, i) => count ?? planned.sides[i] ?? null) : planned.sides,
+    corners: planned.corners.map(({ size }, i) => (counts?.corners ? (counts.corners[i] ?? size) : size)),
+  });
+  return {
+    foundation: round(foundation, plan.foundation),
+    edgings: plan.edgings.map((planned, n) => round(edgings?.[n], planned)),
+  };
+}
+
 /** A round of which nothing was given counts as one in which nothing differs. */
 const whole = (counts: Counts, sideCount: number): Counts =>
   counts.sides.length === 0 ? { sides: new Array<null>(sideCount).fill(null) } : counts;
@@ -66,25 +81,36 @@ type Walked = Pick<Making, 'steps' | 'plan'>;
 export function goesOnAt({ steps, plan }: Walked, cure: Cure, place: number): number {
   const { to, at } = cure;
   switch (cure.kind) {
-    case 'rip-back': {
-      if (!to) return place;
-      const round = to.round === 'join' || to.round === 'foundation' ? to.round : 'edging';
-      const step = steps.stepOf(round, to.node, to.edging);
-      return step >= 0 ? step : beginningOf({ steps }, round, to.edging);
-    }
+    case 'rip-back':
+      return to ? stepAt({ steps, plan }, to) : place;
     case 'make-up': {
+      if (to) return stepAt({ steps, plan }, to);
       const [first] = at;
       const round = first?.round === 'join' || first?.round === 'foundation' ? first.round : 'edging';
       return beginningOf({ steps }, round, first?.edging ?? plan.edgings.length - 1);
     }
     case 'ease-in':
-    case 'redo-join':
       return beginningOf({ steps }, 'join', 0);
+    case 'redo-join':
+      return to ? stepAt({ steps, plan }, to) : beginningOf({ steps }, 'join', 0);
     case 'close-hole':
       return lastHole({ steps }) ?? place;
     default:
       return place;
   }
+}
+
+/** The step that makes again what goes first; in the join, the corner from which it is made again. */
+function stepAt({ steps, plan }: Walked, { round, edging, node, corner }: NonNullable<Cure['to']>): number {
+  const stage = round === 'join' || round === 'foundation' ? round : 'edging';
+  const step = node < 0 ? -1 : steps.stepOf(stage, node, edging);
+  if (step >= 0) return step;
+  const front = corner === undefined ? undefined : plan.cornerFaces[corner];
+  const joined =
+    stage === 'join'
+      ? steps.stretches.find((one) => one.stage === 'join' && one.corner === front)
+      : undefined;
+  return joined?.from ?? beginningOf({ steps }, stage, edging);
 }
 
 function beginningOf({ steps }: Pick<Walked, 'steps'>, stage: Step['stage'], edging: number): number {
