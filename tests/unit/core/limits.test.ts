@@ -30,6 +30,15 @@ const edgings = (count: number): Choices => ({
 
 const mishaps = (...list: Mishap[]): Result<unknown> => work(planOf(sidesOf(4, 60)), list);
 
+const roundPanel = (stitches: number, increase: number): Result<unknown> =>
+  planBack(given(readEdge({ sides: [stitches], corner: [], counted: 'stitches-only' })), {
+    edgings: [{ arm: 1, corner: twoChains, increase }],
+  });
+
+/** The same mishap so many times, each adding 200,000 stitches. */
+const adding = (times: number): Mishap[] =>
+  new Array<Mishap>(times).fill({ kind: 'stitch-doubled', side: 1, place: 0, count: 200_000 });
+
 const problemsOf = (result: Result<unknown>): Problem[] => (result.ok ? [] : result.problems);
 
 describe.each<[name: string, good: Result<unknown>, beyond: Result<unknown>, at: string, says: string]>([
@@ -140,6 +149,13 @@ describe.each<[name: string, good: Result<unknown>, beyond: Result<unknown>, at:
     mishaps(...new Array<Mishap>(1001).fill({ kind: 'last-hole' })),
     'mishaps',
     'between 0 and 1000',
+  ],
+  [
+    'as many stitches added as the biggest panel has',
+    mishaps(...adding(12)),
+    mishaps(...adding(13)),
+    'mishaps',
+    'The mishaps must add 2,400,000 stitches or fewer in all',
   ],
   [
     'the last corner in a mishap',

@@ -44,6 +44,13 @@ describe('the start in mid-side', () => {
     expect(foundation.length - (foundation.turns[3] as number) - 2).toBe(34 + 1);
   });
 
+  it('is in the middle where nothing is said, the odd stitch before the corner', () => {
+    const { lead, tail } = planOf([77, 77, 77, 77]).foundation;
+    expect([lead, tail]).toEqual([37, 37]);
+    const odd = planOf([77, 77, 77, 77], { choices: { foundationClosing: { adds: 0 } } }).foundation;
+    expect([odd.lead, odd.tail]).toEqual([38, 37]);
+  });
+
   it('has 35 after the last where the closing adds nothing', () => {
     const choices = { start: { side: 0, lead: 40 }, foundationClosing: { adds: 0 as const } };
     expect(planOf([77, 77, 77, 77], { choices }).foundation.tail).toBe(35);
