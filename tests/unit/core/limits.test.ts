@@ -137,6 +137,13 @@ describe.each<[name: string, good: Result<unknown>, beyond: Result<unknown>, at:
     'The position where the join begins must be 61 or fewer',
   ],
   [
+    'an increase in every stitch but the first',
+    roundPanel(9, 4),
+    roundPanel(10, 5),
+    'choices.edgings[0].increase',
+    'Edging round 1 adds 5 to 5: it can add 4 or fewer',
+  ],
+  [
     'a marker at every stitch',
     plan({ markerEvery: 1 }),
     plan({ markerEvery: 0 }),
