@@ -1,0 +1,336 @@
+/** What the eye needs: a focus to be seen, room for large text, rest, and the left hand's mirror. */
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import type { Tab } from '../../src/state/snapshot.ts';
+import {
+  axeFaults,
+  expectNoSidewaysScroll,
+  openApp,
+  readSnapshot,
+  sendEvent,
+  settle,
+  viewports,
+} from './harness.ts';
+import { answerAll, drawn, setSmallPanel } from './walking.ts';
+
+const TABS: Tab[] = ['edge', 'walk', 'wrong'];
+
+async function openTab(page: Page, tab: Tab): Promise<void> {
+  await sendEvent(page, { type: 'SHOW', tab });
+  await settle(page);
+}
+
+describe('the focus', () => {
+  test.each([
+    ['edge', viewports.phone],
+    ['walk', viewports.phone],
+    ['wrong', viewports.phone],
+    ['walk', viewports.desktop],
+  ] as const)('on %s at %o is never hidden and always marked', async (tab, viewport) => {
+    const app = await openApp({ viewport, reducedMotion: true, touch: viewport === viewports.phone });
+    const { page } = app;
+    await openTab(page, tab);
+    const faults: string[] = [];
+    const seen = new Set<string>();
+    for (let presses = 0; presses < 120; presses++) {
+      await page.keyboard.press('Tab');
+      await drawn(page);
+      const held = await page.evaluate(() => {
+        const element = document.activeElement as HTMLElement;
+        if (element === document.body) return null;
+        const name = element.getAttribute('aria-label') ?? element.id ?? element.textContent?.trim() ?? '';
+        const key = `${element.tagName} ${name || element.textContent?.trim()} ${element.closest('[class]')?.className}`;
+        // A radio of no size is seen by its label, and a cell of the list by the list.
+        const drawn =
+          (element.matches('input[type="radio"], input[type="checkbox"]') && element.closest('label')) ||
+          element;
+        const rect = drawn.getBoundingClientRect();
+        const [x, y] = [rect.x + rect.width / 2, rect.y + rect.height / 2];
+        const inWindow = x >= 0 && y >= 0 && x <= innerWidth && y <= innerHeight;
+        const top = inWindow ? document.elementFromPoint(x, y) : null;
+        const isSeen =
+          top !== null &&
+          (drawn.contains(top) || top.contains(drawn) || top.closest('label')?.control === element);
+        const marks = [
+          drawn,
+          element,
+          ...[...document.querySelectorAll('label, fieldset, div')].filter(
+            (one) => one.contains(element) && one.matches(':has(:focus-visible)'),
+          ),
+        ];
+        const isMarked = marks.some((one) => {
+          const { outlineStyle, outlineWidth } = getComputedStyle(one);
+          return outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2;
+        });
+        return { key, isSeen, isMarked };
+      });
+      if (held === null) break;
+      if (seen.has(held.key) && seen.size > 5) continue;
+      seen.add(held.key);
+      if (!held.isSeen) faults.push(`hidden: ${held.key}`);
+      if (!held.isMarked) faults.push(`unmarked: ${held.key}`);
+    }
+    expect(seen.size).toBeGreaterThan(10);
+    expect(faults).toEqual([]);
+    app.expectClean();
+  });
+
+  test('looks different from no focus, on what is pressed most', async () => {
+    const app = await openApp({ reducedMotion: true });
+    const { page } = app;
+    await openTab(page, 'walk');
+    for (const selector of [
+      '#next',
+      '#scrubber',
+      '#tab-walk',
+      '.view-whole .view-button >> nth=0',
+      '.switch >> nth=0',
+    ]) {
+      const target = page.locator(selector);
+      const rect = (await target.boundingBox())!;
+      const clip = { x: rect.x - 8, y: rect.y - 8, width: rect.width + 16, height: rect.height + 16 };
+      await page.keyboard.press('Tab');
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      const plain = await page.screenshot({ clip });
+      await target.focus();
+      const focused = await page.screenshot({ clip });
+      expect(focused.equals(plain), selector).toBe(false);
+    }
+    app.expectClean();
+  });
+});
+
+describe('little room, large text', () => {
+  test.each([
+    ['320 by 640', { width: 320, height: 640 }],
+    ['1280 by 1024 at 400 %', { width: 320, height: 256 }],
+  ])('at %s nothing scrolls sideways', async (_, viewport) => {
+    const app = await openApp({ viewport, reducedMotion: true });
+    const { page } = app;
+    for (const tab of TABS) {
+      await openTab(page, tab);
+      await expectNoSidewaysScroll(page);
+    }
+    await sendEvent(page, { type: 'SHOW', tab: 'walk' });
+    await sendEvent(page, { type: 'JUMP', to: 1_000_000 });
+    await settle(page);
+    await expectNoSidewaysScroll(page);
+    await page.getByRole('button', { name: 'Open the lessons' }).click();
+    await page.locator('.lesson-card').first().waitFor();
+    await page.locator('.lesson-level').nth(2).click();
+    await settle(page);
+    const sheet = await page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.querySelector('dialog.sheet-lessons') as Element;
+      return scrollWidth - clientWidth;
+    });
+    expect(sheet).toBeLessThanOrEqual(1);
+    app.expectClean();
+  });
+
+  /** WCAG 1.4.12, as wide as it asks for. */
+  const spaced = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
+    p { margin-block-end: 2em !important; }`;
+
+  test.each([
+    ['phone', viewports.phone],
+    ['desktop', viewports.desktop],
+  ])('with wide text spacing on a %s no text is cut off', async (_, viewport) => {
+    const app = await openApp({ viewport, reducedMotion: true });
+    const { page } = app;
+    await setSmallPanel(page);
+    await page.evaluate((css) => {
+      const sheet = new CSSStyleSheet();
+      sheet.replaceSync(css);
+      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    }, spaced);
+    const cut = () =>
+      page.evaluate(() => {
+        const isText = (node: ChildNode) =>
+          node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '';
+        return [...document.querySelectorAll<HTMLElement>('body *')].flatMap((element) => {
+          if (
+            ![...element.childNodes].some(isText) ||
+            element.closest('.unseen, .brand-name, .twin, .skip, dialog:not([open])')
+          )
+            return [];
+          for (let box: HTMLElement | null = element; box; box = box.parentElement) {
+            const { overflowX, overflowY } = getComputedStyle(box);
+            const [wide, high] = [
+              box.scrollWidth > box.clientWidth + 1,
+              box.scrollHeight > box.clientHeight + 1,
+            ];
+            const isCut =
+              (wide && ['hidden', 'clip'].includes(overflowX)) ||
+              (high && ['hidden', 'clip'].includes(overflowY));
+            if (isCut && box.clientWidth > 0 && box !== document.body && box !== document.documentElement)
+              return [`${element.textContent?.trim().slice(0, 40)} in ${box.className || box.tagName}`];
+          }
+          return [];
+        });
+      });
+    for (const tab of TABS) {
+      await openTab(page, tab);
+      expect(await cut(), tab).toEqual([]);
+      await expectNoSidewaysScroll(page);
+    }
+    await openTab(page, 'walk');
+    await page.getByRole('button', { name: 'Open the lessons' }).click();
+    await page.locator('.lesson-card').first().waitFor();
+    await page.locator('.lesson-level').nth(2).click();
+    await settle(page);
+    expect(await cut(), 'lesson').toEqual([]);
+    app.expectClean();
+  });
+});
+
+describe('rest', () => {
+  test.each(TABS)('on %s nothing moves for three seconds without a press', async (tab) => {
+    const app = await openApp();
+    const { page } = app;
+    await setSmallPanel(page, 'walk');
+    if (tab === 'walk') {
+      await answerAll(page);
+      await sendEvent(page, { type: 'JUMP', to: 36 });
+      await settle(page);
+      await page.getByRole('button', { name: 'See it move by move' }).click();
+    }
+    await openTab(page, tab);
+    // The caret of a field blinks by the browser's own will.
+    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    await page.mouse.move(2, 2);
+    await page.waitForTimeout(500);
+    // The browser paints edges anew, a shade off, after the first time it is photographed.
+    await page.screenshot();
+    await page.waitForTimeout(500);
+    const first = await page.screenshot();
+    for (let second = 0; second < 3; second++) {
+      await page.waitForTimeout(1000);
+      expect((await page.screenshot()).equals(first), `after ${second + 1} s`).toBe(true);
+    }
+    app.expectClean();
+  });
+
+  /** Counts the pictures that the drawing goes through while `act` happens; the flat painter's canvas can be read. */
+  async function picturesDuring(page: Page, act: () => Promise<unknown>): Promise<number> {
+    await page.evaluate(() => {
+      const seen: number[] = [];
+      Object.assign(window, { seen });
+      const small = document.createElement('canvas');
+      [small.width, small.height] = [240, 180];
+      const pen = small.getContext('2d', { willReadFrequently: true })!;
+      const look = (): void => {
+        pen.clearRect(0, 0, 240, 180);
+        for (const canvas of document.querySelectorAll<HTMLCanvasElement>('#table canvas'))
+          pen.drawImage(canvas, 0, 0, 240, 180);
+        let sum = 0;
+        for (const value of pen.getImageData(0, 0, 240, 180).data) sum = (Math.imul(sum, 31) + value) | 0;
+        if (seen.at(-1) !== sum) seen.push(sum);
+        requestAnimationFrame(look);
+      };
+      look();
+    });
+    await page.waitForTimeout(200);
+    await act();
+    await page.waitForTimeout(900);
+    return page.evaluate(() => (window as unknown as { seen: number[] }).seen.length);
+  }
+
+  test('a step is one change where no movement is wanted, and a movement of several where it is', async () => {
+    const pictures: Record<string, number> = {};
+    for (const reducedMotion of [true, false]) {
+      const app = await openApp({ reducedMotion, query: 'flat' });
+      const { page } = app;
+      await setSmallPanel(page);
+      await settle(page);
+      await page.waitForTimeout(500);
+      pictures[`${reducedMotion}`] = await picturesDuring(page, () => sendEvent(page, { type: 'NEXT' }));
+      app.expectClean();
+    }
+    expect(pictures.true).toBe(2);
+    expect(pictures.false).toBeGreaterThan(3);
+  });
+});
+
+describe('the left hand', () => {
+  test('mirrors the drawing and the words of direction, and nothing else', async () => {
+    const app = await openApp({ reducedMotion: true });
+    const { page } = app;
+    await setSmallPanel(page);
+    await answerAll(page);
+    const read = async () => {
+      await drawn(page);
+      const shown = await page.evaluate(() => {
+        const { making } = window.ringtrue!.snapshot();
+        const [whole] = window.ringtrue!.scene().views;
+        const xs = whole!.parts.flatMap(({ marks }) => Array.from(marks.x, (x) => Math.round(x * 100) / 100));
+        const paths = [...document.querySelectorAll('.inside-picture path')].length;
+        return {
+          xs,
+          labels: whole!.labels.map(({ text }) => text).sort(),
+          counts: [making.plan.foundation.sides, making.plan.edgings[0]?.sides, making.pairing.pairs],
+          paths,
+        };
+      });
+      const words = await page.locator('.bar').textContent();
+      return { ...shown, words };
+    };
+    const right = await read();
+    await sendEvent(page, { type: 'SETTLE', settings: { hand: 'left' } });
+    const left = await read();
+    expect(left.counts).toEqual(right.counts);
+    expect(left.labels).toEqual(right.labels);
+    expect(left.paths).toBe(right.paths);
+    expect(left.words).toBe(right.words?.replace('going left', 'going right'));
+    expect(right.words).toContain('going left');
+    const sorted = (xs: number[]) => [...xs].sort((a, b) => a - b).map((x) => x + 0);
+    expect(sorted(left.xs)).toEqual(sorted(right.xs.map((x) => -x)));
+    expect(left.xs).not.toEqual(right.xs);
+    // "Next" means on, for either hand.
+    await page.locator('#next').focus();
+    await page.keyboard.press('ArrowRight');
+    expect((await readSnapshot(page)).place).toBe(1);
+    expect(
+      await page
+        .locator('svg text')
+        .evaluateAll((texts) => texts.filter((text) => (text as SVGGraphicsElement).getCTM()!.a < 0).length),
+    ).toBe(0);
+    app.expectClean();
+  });
+});
+
+describe('axe finds nothing in the walk', () => {
+  test.each([
+    ['desktop', false, 'right'],
+    ['phone', false, 'left'],
+    ['desktop', true, 'left'],
+    ['phone', true, 'right'],
+  ] as const)('on a %s, dark %s, %s hand, at each kind of moment', async (device, dark, hand) => {
+    const app = await openApp({ viewport: viewports[device], dark, reducedMotion: true });
+    const { page } = app;
+    await setSmallPanel(page);
+    await sendEvent(page, { type: 'SETTLE', settings: { hand } });
+    const faults: Record<string, unknown> = {};
+    const check = async (moment: string): Promise<void> => {
+      await settle(page);
+      const found = await axeFaults(page);
+      if (found.length > 0) faults[moment] = found;
+    };
+    await check('counting');
+    await sendEvent(page, { type: 'JUMP', to: 1_000_000 });
+    await check('the question');
+    await answerAll(page);
+    await sendEvent(page, { type: 'JUMP', to: 36 });
+    await settle(page);
+    await page.getByRole('button', { name: 'See it move by move' }).click();
+    await page.getByRole('button', { name: 'Next move', exact: true }).click();
+    await check('inside a stitch');
+    await sendEvent(page, { type: 'JUMP', to: 60 });
+    await check('a caution');
+    await page.locator('#twin [tabindex="0"]').focus();
+    await check('the list of stitches');
+    await sendEvent(page, { type: 'JUMP', to: 1_000_000 });
+    await check('finished');
+    expect(faults).toEqual({});
+    app.expectClean();
+  });
+});
