@@ -62,9 +62,10 @@ export function createLessons({
   const context = (): LessonContext => actor.getSnapshot().context;
   const shown = (): Variant | null => {
     const item = itemOf(context());
-    return item !== null && stageOf(actor.getSnapshot().value) === 'showing'
-      ? variantOf(item.step, item.making)
-      : null;
+    if (item === null || stageOf(actor.getSnapshot().value) !== 'showing') return null;
+    // Where the whole piece is looked at there is no stitch to be moved.
+    const isWhole = item.question?.kind === 'gap' || item.question?.kind === 'faces';
+    return isWhole ? null : variantOf(item.step, item.making);
   };
   const rest = (): void => {
     callOff();
