@@ -45,8 +45,20 @@ export function tallyOn(
   return { foundation: tallyOf(foundation), edgings };
 }
 
+/** The rounds as tallied, with their turns and marks. */
+export function makingsWith(plan: Plan, mishaps: readonly Settled[]): Making[] {
+  const orders = ordersOf(plan, mishaps);
+  const makings = [foundationOf(plan, orders, mishaps)];
+  plan.edgings.forEach((_, n) => {
+    const making = startTally();
+    makeEdging(making, plan, orders, makings[n] as Making, n, mishaps);
+    makings.push(making);
+  });
+  return makings;
+}
+
 /** Side 0 lies at both ends of a round: before the first turn and after the last corner. */
-function tallyOf({ length, turns, sizes }: Making): Tally {
+export function tallyOf({ length, turns, sizes }: Making): Tally {
   if (turns.length === 0) return { sides: [length], corners: [] };
   const sides = turns.map((turn, corner) => {
     const before = corner === 0 ? 0 : (turns[corner - 1] as number) + (sizes[corner - 1] as number);

@@ -30,6 +30,8 @@ export type Telling = {
   kind?: Cause['kind'];
   /** How big the mishap is, where that is not its `count`. */
   size?: number;
+  /** By how much it is rarer than its kind is. */
+  rarer?: number;
 };
 
 export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate {
@@ -44,7 +46,7 @@ export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate
     mishaps,
     front,
     ...(telling.backMadeFor ? { backMadeFor: telling.backMadeFor } : {}),
-    ...rarityOf(kind, { habit, count: size, then: first?.then }),
+    ...rarityOf(kind, { habit, count: size, then: first?.then, rarer: telling.rarer }),
   };
   const settled = inOrder(settle(mishaps).map((one) => ({ ...one, order: orderOf(one) })));
   return {

@@ -52,11 +52,13 @@ const sameAgain = 0.6;
 
 export function rarityOf(
   kind: MishapKind | 'front-miscounted',
-  { habit, count, then }: { habit: boolean; count?: number | undefined; then?: string | undefined },
+  of: { habit: boolean; count?: number | undefined; then?: string | undefined; rarer?: number | undefined },
 ): Commonness {
   const { rarity, source } = commonness[kind];
+  const { habit, count, then, rarer = 0 } = of;
   const further = Math.min(Math.max(0, Math.abs(count ?? 1) - 1), lump) * eachFurther;
-  const total = rarity + further + (habit ? habitCosts : 0) + (then === 'from-total' ? thenFromTotal : 0);
+  const total =
+    rarity + rarer + further + (habit ? habitCosts : 0) + (then === 'from-total' ? thenFromTotal : 0);
   return { rarity: Math.round(total * 100) / 100, source };
 }
 

@@ -6,44 +6,61 @@
  * them, so a set of mishaps that hide one another's size is not looked for.
  */
 
-import { looksLikePlan } from '../plan-again.ts';
-import { done, fail, fieldsOf, own } from '../problems.ts';
+import { noPlan, readPlan } from '../plan-again.ts';
+import { done, fail, fieldsOf, limits, listOf, own } from '../problems.ts';
 import { readSeen } from '../seen-again.ts';
-import { tallyWith } from '../tally.ts';
+import { type Tally, tallyWith } from '../tally.ts';
 import type { Plan, Result, Seen } from '../types.ts';
-import { type Candidate, plainMishaps } from './candidate.ts';
+import { isWhole } from '../whole.ts';
+import { type Candidate, frontWith, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
+import { curesOf } from './cures.ts';
+import { type Question, questionsOf } from './looks.ts';
 import { magnitudesOf } from './magnitudes.ts';
+import { nearestOf } from './nearest.ts';
+import { askAll, nextCountOf, tellsOf, weightOf } from './next.ts';
 import { searchSets } from './search.ts';
 import { outcomeOf, startTrying, type Trying } from './trying.ts';
-import type { Explained, Explanation, Options } from './types.ts';
+import type { Explained, Explanation, Found, Options } from './types.ts';
 import { universeOf } from './universe.ts';
-import { readWanted, roundsOf } from './wanted.ts';
+import { readWanted, roundsOf, type Wanted } from './wanted.ts';
 
 /**
  * The explanations of what was seen. `plan` from `planBack`; `seen` a `Seen`, any of it null or left out; `options`
  * see `Options`. Problems are at `plan` and `seen`.
  */
 export function explain(plan: unknown, seen: unknown, options?: unknown): Result<Explained> {
-  if (!looksLikePlan(plan)) return fail([{ at: 'plan', code: 'plan', says: 'Plan the back first' }]);
+  const planned = readPlan(plan);
+  if (!planned) return fail([noPlan]);
   if (seen !== undefined && !fieldsOf(seen))
     return fail([{ at: 'seen', code: 'seen', says: 'Enter what you counted' }]);
-  return done(explainWith(plan, readSeen(seen), readOptions(options)));
+  return done(explainWith(planned, readSeen(seen), readOptions(options)));
 }
 
-type Settled = { most: number; causes: 1 | 2 | 3; looked: NonNullable<Options['looked']>; advice: boolean };
+type Settled = Required<Omit<Options, 'made'>> & { made: number | null };
 
 function readOptions(options: unknown): Settled {
   const fields = fieldsOf(options) ?? {};
   const most = own(fields, 'most');
   const causes = own(fields, 'causes');
-  const looked = own(fields, 'looked');
+  const made = own(fields, 'made');
   return {
-    most: typeof most === 'number' && most >= 1 ? most : 40,
+    most: isWhole(most, 1, 10_000) ? most : 40,
     causes: causes === 1 || causes === 2 ? causes : 3,
-    looked: Array.isArray(looked) ? looked : [],
+    made: isWhole(made, 1, limits.edgings + 1) ? made : null,
+    looked: readLooked(own(fields, 'looked')),
     advice: own(fields, 'advice') !== false,
   };
+}
+
+function readLooked(value: unknown): { key: string; found: Found }[] {
+  return (listOf(value, limits.mishaps) ?? []).flatMap((one) => {
+    const fields = fieldsOf(one) ?? {};
+    const key = own(fields, 'key');
+    const found = own(fields, 'found');
+    const isFound = typeof found === 'string' || typeof found === 'number';
+    return typeof key === 'string' && isFound ? [{ key, found }] : [];
+  });
 }
 
 function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
@@ -51,21 +68,96 @@ function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
   const trying = startTrying(plan, wanted);
   const magnitudes = magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, [])));
   const candidates = universeOf(plan, wanted, magnitudes);
-  const sets = searchSets(trying, candidates, magnitudes, options.causes);
-  const explanations = sets
+  const sets = searchSets(trying, candidates, options.causes);
+  const tried = trying.tried;
+  const questions = questionsOf(plan, wanted.usesJoin);
+  const ranked = sets
     .map((set) => ({ set, score: rankOf(set.map(({ cause }) => cause)) }))
-    .sort((a, b) => a.score.rank - b.score.rank)
-    .slice(0, options.most)
-    .map(({ set, score }) => explanationOf(trying, set, score));
+    .sort((a, b) => a.score.rank - b.score.rank);
+  const bare = agreeing(ranked, options, trying, questions);
+  const advised = options.advice ? withAdvice(trying, bare, questions, options.made) : { explanations: bare };
   return {
-    explanations,
+    ...advised,
+    ...(sets.length === 0 ? nearest(trying, candidates, options) : {}),
     effort: {
-      tried: trying.tried,
+      tried,
       plain: plainEffort(candidates.length, options.causes),
       candidates: candidates.length,
       sets: sets.length,
+      complete: tried < trying.limit,
     },
   };
+}
+
+type Ranked = { set: Candidate[]; score: ReturnType<typeof rankOf> };
+
+/** The best, as many as are asked for, that agree with what was found by looking. */
+function agreeing(
+  ranked: readonly Ranked[],
+  { looked, most }: Settled,
+  trying: Trying,
+  questions: readonly Question[],
+): Explanation[] {
+  const asked = looked.flatMap(({ key, found }) => {
+    const question = questions.find((one) => one.key === key);
+    return question ? [{ question, found }] : [];
+  });
+  const explanations: Explanation[] = [];
+  for (const { set, score } of ranked) {
+    const explanation = explanationOf(trying, set, score);
+    if (!asked.every(({ question, found }) => question.expects(explanation) === found)) continue;
+    explanations.push(explanation);
+    if (explanations.length === most) break;
+  }
+  return sayHowSure(explanations);
+}
+
+const half = 0.5;
+const eighth = 0.125;
+
+/** In words, from the share of its weight among all that are left. */
+function sayHowSure(explanations: Explanation[]): Explanation[] {
+  const total = explanations.reduce((sum, one) => sum + weightOf(one), 0);
+  return explanations.map((one, index) => {
+    const share = weightOf(one) / total;
+    const sure =
+      index === 0 && share >= half ? 'most likely' : share >= eighth || index === 0 ? 'likely' : 'possible';
+    return { ...one, sure };
+  });
+}
+
+function withAdvice(
+  trying: Trying,
+  bare: readonly Explanation[],
+  questions: readonly Question[],
+  made: number | null,
+): Pick<Explained, 'explanations' | 'nextCount'> {
+  const { plan, wanted } = trying;
+  const asked = askAll(questions, bare);
+  const asRecipe = explanationOf(trying, [], rankOf([]));
+  const roundsMade = made ?? lastSeen(plan, wanted);
+  const explanations = bare.map((one, index) => ({
+    ...one,
+    tell: tellsOf(index, bare.length, asked, asRecipe),
+    cures: curesOf(plan, one, Math.min(roundsMade, plan.edgings.length + 1), wanted.usesJoin),
+  }));
+  const nextCount = nextCountOf(bare, asked);
+  return { explanations, ...(nextCount ? { nextCount } : {}) };
+}
+
+/** Rounds made, as far as what was seen tells. */
+function lastSeen({ edgings }: Plan, { shapes, usesJoin }: Wanted): number {
+  if (usesJoin) return edgings.length + 1;
+  return Math.max(1, shapes.findLastIndex((shape) => shape !== null) + 1);
+}
+
+function nearest(trying: Trying, candidates: Candidate[], options: Settled): Pick<Explained, 'nearest'> {
+  const near = nearestOf(trying, candidates, options.causes);
+  if (!near) return {};
+  const score = rankOf(near.set.map(({ cause }) => cause));
+  const bare = { ...explanationOf(trying, near.set, score), sure: 'possible' as const };
+  const [explanation] = options.advice ? withAdvice(trying, [bare], [], options.made).explanations : [bare];
+  return { nearest: { explanation: explanation as Explanation, off: near.off } };
 }
 
 /** Makings that trying every set would take. */
@@ -88,10 +180,10 @@ function explanationOf(
     rank,
     score: { causes, rarity },
     gives: {
-      foundation: foundation as Explanation['gives']['foundation'],
+      foundation: foundation as Tally,
       edgings,
       ...(outcome.join ? { join: outcome.join } : {}),
-      front: [...outcome.front],
+      front: frontWith(trying.plan, set),
     },
     tell: [],
     cures: [],
@@ -108,5 +200,5 @@ export function explainSets(plan: Plan, seen: Seen, causes: number): Candidate[]
   const wanted = readWanted(plan, seen);
   const magnitudes = magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, [])));
   const candidates = universeOf(plan, wanted, magnitudes);
-  return searchSets(startTrying(plan, wanted), candidates, magnitudes, causes);
+  return searchSets(startTrying(plan, wanted, Number.POSITIVE_INFINITY), candidates, causes);
 }

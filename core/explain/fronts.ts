@@ -56,6 +56,9 @@ function waysOf(recount: number | undefined, given: number, by: number, wanted: 
   return recount - given === by ? ['front', 'recipe'] : ['neither'];
 }
 
+/** Whoever follows the recipe makes the back for the number given; our own judgement. */
+const rarer: Record<BackMadeFor, number> = { recipe: 0, front: 0.1, neither: 0.5 };
+
 function miscounted(plan: Plan, front: FrontMiscount[], backMadeFor: BackMadeFor, habit = false): Candidate {
   const mishaps = backMadeFor === 'recipe' ? [] : front.map(({ side, by }) => onBack(plan, side, by, habit));
   return candidateOf(mishaps, {
@@ -64,6 +67,7 @@ function miscounted(plan: Plan, front: FrontMiscount[], backMadeFor: BackMadeFor
     backMadeFor,
     habit,
     size: front[0]?.by ?? 1,
+    rarer: rarer[backMadeFor],
   });
 }
 

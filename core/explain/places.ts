@@ -32,12 +32,17 @@ export function placeOnSide(plan: Plan, round: number, side: number, share = 0.5
   return armBefore(plan, round) + longest.from + Math.floor(longest.count * share);
 }
 
+/** A side so small that any two mishaps on it can run into one another: every place on it is tried. */
+const tiny = 10;
+
 /** Places that give other counts than that one if something else is amiss close by. */
 export function elsewhereOnSide(plan: Plan, round: number, side: number): number[] {
+  const count = stitchesBelow(plan, round, side);
+  const arm = armBefore(plan, round);
+  if (count <= tiny) return Array.from({ length: count }, (_, place) => arm + place);
   if (round === 0) {
     const other = side === 0 ? legs(plan)[1] : undefined;
     return other && other.count > 0 ? [other.from + Math.floor(other.count / 2)] : [];
   }
-  const last = stitchesBelow(plan, round, side) - 1;
-  return [...new Set([0, last])].filter((place) => place >= 0).map((place) => armBefore(plan, round) + place);
+  return [arm, arm + count - 1];
 }

@@ -109,8 +109,21 @@ export function reachOf(plan: Plan, { settled, front, cause }: Candidate, corner
       chained.length === 0 &&
       !has('corner-forgotten') &&
       !settled.some((one) => isPlanned(one) || one.round === 'join'),
-    most: Math.max(0, ...settled.map((one) => mostBy(plan, one, corner))),
+    most: mostOf(plan, settled, corner),
   };
+}
+
+/** What a habit does in one round it does in the next on top of it. */
+function mostOf(plan: Plan, settled: readonly Settled[], corner: number): number {
+  const k = plan.foundation.sides.length;
+  const most = new Array<number>(k).fill(0);
+  for (const one of settled) {
+    const by = mostBy(plan, one, corner);
+    const sides = sidesOf(one, k) || (one.corner === undefined ? 0 : 1 << one.corner);
+    for (let side = 0; side < k; side++)
+      if (((sides >>> side) & 1) === 1) most[side] = (most[side] as number) + by;
+  }
+  return Math.max(...most);
 }
 
 export const biggestCorner = (plan: Plan): number =>

@@ -6,7 +6,6 @@
  * another are tried, all others added up; whatever is found is tried once more before it counts.
  */
 import { type Candidate, fitsWith } from './candidate.ts';
-import type { Magnitudes } from './magnitudes.ts';
 import { type Reach, widened } from './reach.ts';
 import { alone, companyOf, meddle, type Touching, touches, touchingOf } from './touch.ts';
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
@@ -48,16 +47,11 @@ type Searching = {
 };
 
 /** Sets of up to `most` causes, none of which holds a smaller one that explains it all as well. */
-export function searchSets(
-  trying: Trying,
-  candidates: Candidate[],
-  magnitudes: Magnitudes,
-  most: number,
-): Candidate[][] {
+export function searchSets(trying: Trying, candidates: Candidate[], most: number): Candidate[][] {
   const asRecipe = restOf(trying, []);
   if (isExplained(asRecipe)) return [[]];
   if (!canStill(asRecipe)) return [];
-  const searching = startSearch(trying, candidates, magnitudes, asRecipe);
+  const searching = startSearch(trying, candidates, asRecipe);
   for (let size = 1; size <= most; size++) {
     searching.size = size;
     searching.partners = [];
@@ -69,19 +63,14 @@ export function searchSets(
   return smallestOf(searching.found, candidates).map((set) => set.map((one) => candidates[one] as Candidate));
 }
 
-function startSearch(
-  trying: Trying,
-  candidates: Candidate[],
-  magnitudes: Magnitudes,
-  asRecipe: Rest,
-): Searching {
+function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): Searching {
   // With corners forgotten nothing adds up: every making is tried.
   const effects = candidates.map((candidate) => {
     if (asRecipe.over !== null) return null;
     const rest = restOf(trying, [candidate]);
     return rest.over === null ? asRecipe.by.map((by, i) => by - (rest.by[i] as number)) : null;
   });
-  const touching = touchingOf(trying.plan, trying.wanted, magnitudes, candidates);
+  const touching = touchingOf(trying.plan, trying.wanted, candidates);
   const bySum = new Map<number, number[]>();
   effects.forEach((effect, one) => {
     if (!effect || isShadow(touching, candidates[one] as Candidate) || effect.every((by) => by === 0)) return;
@@ -135,8 +124,8 @@ const bars = ({ shapes }: Wanted, { forgets, spans }: Reach, k: number): boolean
       shape !== null && (shape.corners ?? shape.sides) >= k && spans.some(({ from }) => from <= round),
   );
 
-const isShadow = ({ tight }: Touching, { elsewhere, settled }: Candidate): boolean =>
-  elsewhere && ((tight >>> (settled[0]?.side ?? 0)) & 1) === 0;
+const isShadow = ({ tiny }: Touching, { elsewhere, settled }: Candidate): boolean =>
+  elsewhere && ((tiny >>> (settled[0]?.side ?? 0)) & 1) === 0;
 
 /** The two biggest bounds there are, of causes that have one. */
 function biggestOf({ reaches }: Touching): [number, number] {
@@ -175,6 +164,7 @@ function extend(searching: Searching, set: number[], rest: Rest, size: number): 
   const sum = size === 2 ? sumOf(rest.by) : 0;
   const mustBeUnbounded = isBeyond(searching, set, rest, size);
   for (const one of [...wide(searching, set, rest), ...able(searching, set, rest)]) {
+    if (isGivenUp(searching.trying)) break;
     if (mustBeUnbounded && searching.touching.reaches[one]?.most !== Number.POSITIVE_INFINITY) continue;
     if (!isOpen(searching, set, one) || !leavesEnough(searching, set, rest, one, size)) continue;
     if (size === 2 && addsUp(searching, set, rest, one))
@@ -188,6 +178,8 @@ function extend(searching: Searching, set: number[], rest: Rest, size: number): 
   }
   for (const one of spent) searching.spent[one] = 0;
 }
+
+export const isGivenUp = ({ tried, limit }: Trying): boolean => tried >= limit;
 
 /** Nothing that could meddle is left or there: what the last cause must change is known without trying. */
 const addsUp = (searching: Searching, set: readonly number[], rest: Rest, one: number): boolean =>
@@ -346,6 +338,7 @@ function completeBeside(searching: Searching, set: number[], rest: Rest): void {
   const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
   const bits = company === alone ? searching.ownSides : searching.nearSides;
   for (const one of partners) {
+    if (isGivenUp(trying)) break;
     if ((sides & ~((bits[one] as number) | company.follows)) !== 0 || searching.spent[one] === 1) continue;
     const reach = touching.reaches[one] as Reach;
     const bound = reach.most + about;

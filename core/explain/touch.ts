@@ -6,7 +6,6 @@
  */
 import type { Plan } from '../types.ts';
 import type { Candidate } from './candidate.ts';
-import type { Magnitudes } from './magnitudes.ts';
 import { stitchesBelow } from './places.ts';
 import { allBits, biggestCorner, type Reach, reachOf, widened } from './reach.ts';
 import type { Spot, Wanted } from './wanted.ts';
@@ -15,43 +14,38 @@ export type Touching = {
   plan: Plan;
   wanted: Wanted;
   k: number;
-  /** Sides so short, for what may be amiss on them, that a hand runs out of stitches there. */
-  tight: number;
+  /** The fewest stitches that any round has on each side, in one run. */
+  runs: number[];
+  /** Sides so short that they may run out altogether, and what is amiss there shows on the next. */
+  tiny: number;
   reaches: Reach[];
 };
 
 /** What those already in a set do to the reach of one that joins it. */
 export type Company = {
-  /** Beside a corner worked elsewhere stitches fall to the next side, and the chains below are worked into. */
-  besideMoved: boolean;
+  /**
+   * Beside a corner worked elsewhere stitches fall to the next side, and the chains below are worked into; on a side
+   * that has run out of stitches, too.
+   */
+  crowded: boolean;
   /** Where later corners are counted on from there, what comes of anything is found on these sides and the last. */
   follows: number;
   /** Corners forgotten, in working order: every later side and corner has another number. */
   forgotten: { round: number; corner: number }[];
 };
 
-export const alone: Company = { besideMoved: false, follows: 0, forgotten: [] };
+export const alone: Company = { crowded: false, follows: 0, forgotten: [] };
 
 /** Stitches a side must have over its mishaps for these not to run into one another or into a corner. */
 const elbowRoom = 12;
 
-export function touchingOf(
-  plan: Plan,
-  wanted: Wanted,
-  magnitudes: Magnitudes,
-  candidates: readonly Candidate[],
-): Touching {
+export function touchingOf(plan: Plan, wanted: Wanted, candidates: readonly Candidate[]): Touching {
   const k = plan.foundation.sides.length;
-  const chains = Math.max(0, ...plan.edge.corners.map(({ size }) => size));
-  let tight = 0;
-  for (let side = 0; side < k; side++) {
-    const most = Math.max(
-      ...[side, side + 1, side + k - 1].flatMap((one) => magnitudes.ofSide[one % k] ?? []),
-    );
-    if (shortestRun(plan, side) - chains < 4 * most + elbowRoom) tight |= 1 << side;
-  }
   const corner = biggestCorner(plan);
-  return { plan, wanted, k, tight, reaches: candidates.map((candidate) => reachOf(plan, candidate, corner)) };
+  const runs = Array.from({ length: k }, (_, side) => shortestRun(plan, side) - corner);
+  const tiny = runs.reduce((bits, run, side) => (run <= elbowRoom ? bits | (1 << side) : bits), 0);
+  const reaches = candidates.map((candidate) => reachOf(plan, candidate, corner));
+  return { plan, wanted, k, runs, tiny, reaches };
 }
 
 function shortestRun(plan: Plan, side: number): number {
@@ -60,13 +54,31 @@ function shortestRun(plan: Plan, side: number): number {
   return isInLegs ? Math.min(least, plan.foundation.lead, plan.foundation.tail) : least;
 }
 
+/** Whether causes of such sizes may run a hand out of stitches on one of the sides; a third may come on top. */
+function isTight({ runs, plan }: Touching, sides: number, stitches: number): boolean {
+  if (sides === 0) return false;
+  for (let side = 0; side < runs.length; side++) {
+    if (!hasBit(sides, side)) continue;
+    const run = runs[side] as number;
+    if (run < 1.5 * (Number.isFinite(stitches) ? stitches : longest(plan)) + elbowRoom) return true;
+  }
+  return false;
+}
+
+const longest = ({ foundation }: Plan): number =>
+  Math.max(...foundation.sides) - Math.min(...foundation.sides);
+
 export function companyOf(
-  { reaches, k }: Touching,
+  touching: Touching,
   set: readonly number[],
   candidates: readonly Candidate[],
 ): Company {
+  const { reaches, k } = touching;
   const those = set.map((one) => reaches[one] as Reach);
-  if (!those.some(({ forgets, moves }) => forgets || moves.length > 0)) return alone;
+  const crowded = those.some(
+    ({ moves, sides, most }) => moves.length > 0 || isTight(touching, sides, 2 * most),
+  );
+  if (!crowded && !those.some(({ forgets }) => forgets)) return alone;
   const forgotten = set
     .flatMap((one) => candidates[one]?.settled ?? [])
     .filter(({ kind }) => kind === 'corner-forgotten')
@@ -79,7 +91,7 @@ export function companyOf(
   const others = those.filter(({ moves }) => !moves.some(({ follows }) => follows));
   const sides = others.reduce((bits, reach) => bits | reach.sides, 0);
   return {
-    besideMoved: those.some(({ moves }) => moves.length > 0),
+    crowded,
     follows: isFollowed ? widened(sides, k) | 1 : 0,
     forgotten,
   };
@@ -96,9 +108,10 @@ export function touches(touching: Touching, one: number, spot: Spot, company: Co
     : touchesSide(touching, reach, spot, company);
 }
 
-function touchesCorner({ tight }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
+function touchesCorner({ runs }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
   // On a short side two corners can pass one another.
-  if (tight !== 0 && reach.moves.some(({ round }) => round <= spot.round)) return true;
+  const passes = runs.some((run) => run < 2 * reach.most + elbowRoom);
+  if (passes && reach.moves.some(({ round }) => round <= spot.round)) return true;
   return reach.spans.some(
     ({ from, corners }) =>
       from === spot.round && corners !== 0 && (company.forgotten.length > 0 || hasBit(corners, spot.index)),
@@ -107,11 +120,12 @@ function touchesCorner({ tight }: Touching, reach: Reach, spot: Spot, company: C
 
 const hasBit = (bits: number, index: number): boolean => ((bits >>> index) & 1) === 1;
 
-function touchesSide({ k }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
+function touchesSide({ k, tiny }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
   for (const { from, sides, corners } of reach.spans) {
     if (spot.round < from) continue;
     if (company === alone) {
-      if (hasBit(sides, spot.index)) return true;
+      const own = (sides & tiny) === 0 ? sides : widened(sides, k);
+      if (hasBit(own, spot.index)) return true;
       continue;
     }
     const near = widened(sides | corners, k) | company.follows;
@@ -142,7 +156,7 @@ function renumbered(bits: number, from: number, to: number, { forgotten }: Compa
 export function meddle(touching: Touching, one: number, other: number): boolean {
   const a = touching.reaches[one] as Reach;
   const b = touching.reaches[other] as Reach;
-  if ((a.sides & b.sides & touching.tight) !== 0) return true;
+  if (isTight(touching, a.sides & b.sides, a.most + b.most)) return true;
   if (a.isPlain && b.isPlain) return false;
   return meddlesWith(touching, a, b) || meddlesWith(touching, b, a);
 }

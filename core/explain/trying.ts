@@ -12,13 +12,18 @@ export type Trying = {
   plan: Plan;
   wanted: Wanted;
   tried: number;
+  /** Makings after which the search gives up, so that nobody waits. */
+  limit: number;
   /** What the hand sets out to do, and the foundation it makes, where nothing is amiss so far. */
   asRecipe: { orders: Orders; foundation: Making };
 };
 
-export function startTrying(plan: Plan, wanted: Wanted): Trying {
+/** Some tenths of a second. */
+const usualLimit = 20_000;
+
+export function startTrying(plan: Plan, wanted: Wanted, limit = usualLimit): Trying {
   const orders = ordersOf(plan, []);
-  return { plan, wanted, tried: 0, asRecipe: { orders, foundation: foundationOf(plan, orders, []) } };
+  return { plan, wanted, tried: 0, limit, asRecipe: { orders, foundation: foundationOf(plan, orders, []) } };
 }
 
 /** What is still unexplained: seen less made, at every spot; or how the shape is off. */

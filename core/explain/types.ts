@@ -141,7 +141,14 @@ export type Explained = {
   nextCount?: NextCount;
   nearest?: Nearest;
   /** How it was found: makings tried, of so many that plain trying would need; sets before the list was cut. */
-  effort: { tried: number; plain: number; candidates: number; sets: number };
+  effort: {
+    tried: number;
+    plain: number;
+    candidates: number;
+    sets: number;
+    /** False where so much is off that the search was given up: there may be other sets of as many causes. */
+    complete: boolean;
+  };
 };
 
 export type Options = {
@@ -149,6 +156,8 @@ export type Options = {
   most?: number;
   /** Most causes in one explanation, 1 to 3 (3). */
   causes?: 1 | 2 | 3;
+  /** Rounds made so far: 1 the foundation, one more for every edging. Default: the last round of which anything was seen. */
+  made?: number;
   /** What was found by looking where `Tell` or `NextCount` said. */
   looked?: { key: string; found: Found }[];
   /** False leaves out tells, cures and the next count. */
