@@ -60,6 +60,7 @@ function inStitch(step: Step, making: Told): Scene {
 /** Steps that are no stitch, and stitches whose place says more than their moves; null for the rest. */
 function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null {
   const { edge: front, choices, foundation } = making.plan;
+  const lying = front.corners.length > 0 ? 'square' : 'round';
   switch (step.kind) {
     case 'count-stitch':
       return edge.counting(
@@ -80,7 +81,7 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
       return afterCorner(foundation.corners[before.corner]?.size ?? 2);
     }
     case 'check-twist':
-      return rings('flat', 'twisted');
+      return rings('flat', 'twisted', lying === 'round');
     case 'close-tops':
     case 'close-round':
     case 'join-close':
@@ -94,31 +95,34 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'attach':
       return edge.attaching();
     case 'cloth-centres':
-      return cushion.pinned('middles');
+      return cushion.pinned('middles', lying);
     case 'cloth-corners':
-      return cushion.pinned('corners');
+      return cushion.pinned('corners', lying);
     case 'cloth-pins':
-      return cushion.pinned('all');
+      return cushion.pinned('all', lying);
     case 'turn-strip':
-      return cushion.turning();
+      return cushion.turning(lying);
     case 'wrong-sides':
-      return cushion.together('front', 'back');
+      return cushion.together('front', 'back', lying);
     case 'join-marker':
-      return edge.markedPair(choices.joinStart.fromCorner, front.corners[step.side]?.made !== 'stitch');
+      return edge.markedPair(
+        lying === 'round' ? 0 : choices.joinStart.fromCorner,
+        front.corners[step.side]?.made !== 'stitch',
+      );
     case 'join-attach':
       return edge.attachingJoin();
     case 'long-loop':
       return edge.longLoop();
     case 'pad-in':
-      return cushion.padding(term('cushion-pad', dialect));
+      return cushion.padding(term('cushion-pad', dialect), lying);
     case 'pin-last':
-      return cushion.lastSide();
+      return cushion.lastSide(lying);
     case 'look-for-holes':
       return edge.hole();
     case 'ends-inside':
       return edge.endsInside();
     case 'finished':
-      return cushion.whole();
+      return cushion.whole(lying);
     default:
       return null;
   }

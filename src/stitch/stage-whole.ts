@@ -1,6 +1,6 @@
 /** Still pictures of a whole piece: the ring before it is closed, and which way front and back run. */
 import { Z } from './loops.ts';
-import { at, type Point } from './point.ts';
+import { at, heading, type Point } from './point.ts';
 import type { Item, Scene, YarnName } from './scene.ts';
 
 export const words = (text: string, x: number, y: number, size = 20): Item => ({
@@ -31,6 +31,13 @@ export function square(x: number, y: number, half: number, round = 0.8): Point[]
     at(x - half, y - r),
   ];
 }
+
+/** A circle as points, for a smooth closed line or area. */
+export const circle = ([x, y]: Point, half: number): Point[] =>
+  Array.from({ length: 12 }, (_, i) => {
+    const [dx, dy] = heading(i * 30);
+    return at(x + dx * half, y + dy * half);
+  });
 
 export const ring = (key: string, points: readonly Point[], yarn: YarnName, z: number): Item => ({
   what: 'strand',
@@ -69,18 +76,76 @@ export const corners = ([x, y]: Point, half: number): Point[] => [
 ];
 
 /** The ring before it is closed: flat, and twisted once. Tops outside, base inside. */
-export function rings(flat: string, twisted: string): Scene {
+export function rings(flat: string, twisted: string, isRound = false): Scene {
   const [outer, inner] = [78, 50];
   const [x1, x2, y] = [102, 298, 122];
+  const lying = isRound
+    ? [...spokes(x1, y, outer, inner), ...closedRound('flat', x1, y, outer, inner)]
+    : [
+        ...posts(x1, y, outer, inner, false),
+        ring('flat-tops', square(x1, y, outer), 'foundation', 20),
+        ring('flat-base', square(x1, y, inner), 'foundation', 20),
+      ];
+  const turned = isRound
+    ? [
+        ...spokes(x2, y, outer, inner, 2),
+        ...twistRound('tops', x2, y, outer, inner),
+        ...twistRound('base', x2, y, inner, outer),
+      ]
+    : [
+        ...posts(x2, y, outer, inner, true),
+        ...twist('tops', x2, y, outer, inner),
+        ...twist('base', x2, y, inner, outer),
+      ];
+  return [...lying, ...turned, words(flat, x1, 248), words(twisted, x2, 248)];
+}
+
+const closedRound = (key: string, x: number, y: number, outer: number, inner: number): Item[] => [
+  ring(`${key}-tops`, circle(at(x, y), outer), 'foundation', 20),
+  ring(`${key}-base`, circle(at(x, y), inner), 'foundation', 20),
+];
+
+/** The posts of a round ring, `without` so many on each side of its lowest place. */
+function spokes(x: number, y: number, outer: number, inner: number, without = -1): Item[] {
+  return Array.from({ length: 24 }, (_, i) => i)
+    .filter((i) => Math.abs(i - 6) > without)
+    .map((i) => {
+      const [dx, dy] = heading(i * 15);
+      return {
+        what: 'line' as const,
+        key: `spoke${i} ${x}`,
+        points: [at(x + dx * outer, y + dy * outer), at(x + dx * inner, y + dy * inner)],
+        broken: false,
+        z: 8,
+      };
+    });
+}
+
+/** One edge of a round ring that is turned over once at its lowest place. */
+function twistRound(key: 'tops' | 'base', x: number, y: number, own: number, other: number): Item[] {
+  const spot = (angle: number, half: number): Point => {
+    const [dx, dy] = heading(angle);
+    return at(x + dx * half, y + dy * half);
+  };
+  const around = Array.from({ length: 11 }, (_, i) => spot(125 + i * 29, own));
+  const end = (way: 1 | -1): Point[] => [
+    spot(90 + way * 35, own),
+    spot(90 + way * 22, own),
+    spot(90 + way * 7, other),
+    spot(90, other),
+  ];
+  const tops = key === 'tops';
+  const strand = (name: string, points: readonly Point[], z: number): Item => ({
+    what: 'strand',
+    key: `${key}-${name}`,
+    points,
+    yarn: 'foundation',
+    z,
+  });
   return [
-    ...posts(x1, y, outer, inner, false),
-    ring('flat-tops', square(x1, y, outer), 'foundation', 20),
-    ring('flat-base', square(x1, y, inner), 'foundation', 20),
-    ...posts(x2, y, outer, inner, true),
-    ...twist('tops', x2, y, outer, inner),
-    ...twist('base', x2, y, inner, outer),
-    words(flat, x1, 248),
-    words(twisted, x2, 248),
+    strand('around', around, 20),
+    strand('left', end(1), tops ? 24 : 22),
+    strand('right', end(-1), tops ? 22 : 24),
   ];
 }
 

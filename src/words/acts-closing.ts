@@ -17,6 +17,7 @@ const NEEDLE = 'Keep needles away from small children.'; // usual for the trade
 export const CLOSING: Record<ClosingKind, (telling: Telling) => Sentences> = {
   'check-twist': () => ({
     act: 'Lay the ring flat and follow the base once round.',
+    check: 'All base chains look the same way, from start to end.',
     ask: 'Does the base stay on one side, all the way round?',
     // First row flat, check, then close (read, public reports).
     caution: 'Once the ring is closed, a twist stays.',

@@ -26,8 +26,11 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
     check: 'The outer edge of the strip lies on the edge of the cloth.',
     caution: PINS,
   }),
-  'cloth-pins': () => ({
-    act: 'Pin from each corner towards the middle.',
+  'cloth-pins': ({ making }) => ({
+    act:
+      making.plan.edge.corners.length > 0
+        ? 'Pin from each corner towards the middle.'
+        : 'Pin between those, all the way round.',
     check: 'Pat any looseness flat, evenly between the pins.',
     caution: PINS,
   }),

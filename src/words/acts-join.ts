@@ -24,27 +24,38 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
     act: 'Lay front and back wrong sides together.',
     check: 'The right sides look outwards. The front faces you.',
   }),
-  'join-marker': ({ making }) => ({
-    act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
-    check: 'The nearest corner place counts as the first.',
-  }),
+  'join-marker': ({ making }) =>
+    hasCorners(making)
+      ? {
+          act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
+          check: 'The nearest corner place counts as the first.',
+        }
+      : {
+          act: 'Put a marker where the join begins, on both pieces.',
+          check: 'On a round piece any place will do.',
+        },
   'join-attach': () => ({
     act: 'Attach the yarn through both marked places.',
     check: 'This pair gets its own slip stitch at the very end.',
   }),
   'slip-stitch': slipStitch,
-  'long-loop': () => ({
+  'long-loop': ({ making }) => ({
     act: 'Draw the loop long, so that nothing runs.',
-    check: 'The last side stays open.',
+    check: `The ${openPart(making)} stays open.`,
   }),
-  'pad-in': ({ t }) => ({
-    act: `Put the ${t('cushion-pad')} in, corner into corner.`,
+  'pad-in': ({ making, t }) => ({
+    act: hasCorners(making)
+      ? `Put the ${t('cushion-pad')} in, corner into corner.`
+      : `Put the ${t('cushion-pad')} in and spread it evenly.`,
+    check: hasCorners(making)
+      ? `Push it into every corner. The ${openPart(making)} is still open.`
+      : `It reaches the edge all round. The ${openPart(making)} is still open.`,
     ask: `Is the ${t('cushion-pad')} in?`,
     // Usual for the trade.
     caution: `Keep the finished ${t('cushion')} out of a baby's sleeping place.`,
   }),
-  'pin-last': () => ({
-    act: 'Pin the last side: ends, middle, then halves.',
+  'pin-last': ({ making }) => ({
+    act: `Pin the ${openPart(making)}: ends, middle, then halves.`,
     check: 'Both pieces lie stitch to stitch.',
     caution: 'Count the pins in, and out again.',
   }),
@@ -67,6 +78,12 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
   }),
   finished: () => ({ act: 'Front and back are one piece.' }),
 };
+
+const hasCorners = ({ plan }: Telling['making']): boolean => plan.edge.corners.length > 0;
+
+/** What is left open for the pad: the last side, or a quarter where there are no sides to tell apart. */
+const openPart = ({ plan }: Telling['making']): string =>
+  plan.edge.sides.length > 1 ? 'last side' : 'last quarter';
 
 function slipStitch({ step, making, t }: Telling): Sentences {
   const name = t('slip-stitch');

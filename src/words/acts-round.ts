@@ -24,10 +24,15 @@ type RoundKind =
 export const STARTING_CHAINS = 4;
 
 export const ROUND: Acts<RoundKind> = {
-  'count-stitch': ({ step, speech }) => ({
+  'count-stitch': ({ step, making, speech }) => ({
     act: `Count ${step.place + 1}: 1 V, going ${onwards(speech)}.`,
     // Exactly one per side is missed, tucked under the corner (read, two tutorials).
-    ...(step.place === 0 && { check: 'The first V can hide under the corner.' }),
+    ...(step.place === 0 && {
+      check:
+        making.plan.edge.corners.length > 0
+          ? 'The first V can hide under the corner.'
+          : 'Put a marker in this V, so that you know where to stop.',
+    }),
   }),
   'count-corner': ({ step, making }) =>
     making.plan.edge.corners[step.corner]?.made === 'stitch'

@@ -57,7 +57,9 @@ export function sayWhere(step: Step, making: Told): string {
 }
 
 /** The number to show large: the place in this side or corner, or nothing where nothing is counted. */
-export const sayCount = (step: Step): string => (countsStitches(step) ? `${step.place + 1}` : '');
+export const sayCount = (step: Step): string =>
+  // A marker is put beside a number of its own, counted from the corner.
+  countsStitches(step) && step.kind !== 'join-marker' ? `${step.place + 1}` : '';
 
 function place(step: Step, { plan }: Told): string[] {
   const round = plan.edge.corners.length === 0;

@@ -176,4 +176,36 @@ describe('the picture of a step', () => {
       expect(bars, kind).toEqual([]);
     }
   });
+
+  test('a round panel is drawn round wherever it is seen whole', () => {
+    const roundEdge = readEdge({ sides: [24], corner: [], counted: 'stitches-only' });
+    const roundPlan = roundEdge.ok ? planBack(roundEdge.value) : roundEdge;
+    if (!roundPlan.ok) throw new Error('round');
+    const roundSteps = steps(roundPlan.value);
+    if (!roundSteps.ok) throw new Error('round steps');
+    const round = { plan: roundPlan.value, steps: roundSteps.value };
+    const wholes = ['check-twist', 'cloth-centres', 'cloth-corners', 'cloth-pins', 'turn-strip'].concat([
+      'wrong-sides',
+      'pad-in',
+      'pin-last',
+      'finished',
+    ]);
+    const from = (of: typeof round, kind: string): Scene =>
+      stepScene(
+        Array.from({ length: of.steps.length }, (_, i) => of.steps.at(i)).find(
+          (step) => step.kind === kind,
+        ) as Step,
+        of,
+        speech,
+      );
+    for (const kind of wholes) {
+      const scene = from(round, kind);
+      expect(scene, kind).not.toEqual(from(told, kind));
+      // All areas are bounded by a smooth line.
+      for (const item of scene)
+        if (item.what === 'area') expect(item.smooth, `${kind} ${item.key}`).toBe(true);
+      const keys = scene.map(({ key }) => key);
+      expect(new Set(keys).size, kind).toBe(keys.length);
+    }
+  });
 });

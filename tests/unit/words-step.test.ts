@@ -310,6 +310,28 @@ describe('corners on their way', () => {
   });
 });
 
+test('a round panel is told of no corner, and of no side but right and wrong', () => {
+  const told = making({ sides: [40], corner: [], counted: 'stitches-only' });
+  for (let i = 0; i < told.steps.length; i++) {
+    const {
+      act,
+      check = '',
+      caution = '',
+      ask = '',
+      where,
+    } = sayStep(told.steps.at(i), told, {
+      dialect: 'uk',
+      hand: 'right',
+      units: 'cm',
+    });
+    const all = [act, check, caution, ask, where].join(' ');
+    expect(all).not.toMatch(/corner/i);
+    expect(all.replace(/\b(right|wrong|one|either) sides?\b/g, '').replace(/side by side/, '')).not.toMatch(
+      /\bsides?\b/,
+    );
+  }
+});
+
 describe('where', () => {
   const told = making({ sides: [60, 40, 60, 40], corner: two, counted: 'stitches-only' });
   const where = (fits: (step: Step) => boolean): string =>
