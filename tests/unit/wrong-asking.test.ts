@@ -40,7 +40,7 @@ function search(needs: number) {
     const { causes = 3 } = options as { causes?: number };
     asked.push([(seen as Seen).edgings?.[0]?.sides[0], causes]);
     const explanations = causes >= needs ? [explanationOf(plan, [])] : [];
-    const effort = { tried: 0, plain: 0, candidates: 0, sets: 0 };
+    const effort = { tried: 0, plain: 0, candidates: 0, sets: 0, complete: true };
     return { ok: true, value: { explanations, effort } satisfies Explained } as const;
   };
   return { asked, find };
