@@ -196,7 +196,7 @@ export function universeFor(plan: Plan, seen: Seen): Candidate[] {
   return universeOf(plan, wanted, magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, []))));
 }
 
-export function explainSets(plan: Plan, seen: Seen, causes: number): Candidate[][] {
+export function setsFor(plan: Plan, seen: Seen, causes: number): Candidate[][] {
   const wanted = readWanted(plan, seen);
   const magnitudes = magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, [])));
   const candidates = universeOf(plan, wanted, magnitudes);

@@ -17,8 +17,8 @@ export type Reach = {
   /** What of the search's rules it falls under. */
   forgets: boolean;
   planned: boolean;
-  /** The sides are worked in another order: no number bounds what that changes. */
-  reorders: boolean;
+  /** What it changes, in all or on side 0, is bounded by no number: sides in another order, corners counted on. */
+  unbounded: boolean;
   turnsJoin: boolean;
   skipsChain: boolean;
   joins: boolean;
@@ -93,7 +93,7 @@ export function reachOf(plan: Plan, { settled, front, cause }: Candidate, corner
     spans: [...spans.values()],
     forgets: has('corner-forgotten'),
     planned: settled.some(isPlanned),
-    reorders: has('order-not-mirrored'),
+    unbounded: has('order-not-mirrored') || moves.some(({ then }) => then === 'from-corner'),
     turnsJoin: has('join-wrong-side', 'join-offset'),
     skipsChain: has('join-chain-skipped'),
     joins: settled.some(({ round }) => round === 'join'),
@@ -134,7 +134,7 @@ export const biggestCorner = (plan: Plan): number =>
 
 function mostBy(plan: Plan, one: Settled, corner: number): number {
   const count = Math.abs(one.count ?? 1);
-  if (isMovedOnEdging(one)) return one.then === 'from-total' ? count + corner : Number.POSITIVE_INFINITY;
+  if (isMovedOnEdging(one)) return count + corner;
   if (one.kind === 'corner-chains') return Math.max(corner, count);
   if (one.kind === 'order-not-mirrored') return Number.POSITIVE_INFINITY;
   // What becomes of its chains; the sides it lays together are no matter of more or less.

@@ -7,7 +7,16 @@
  */
 import { type Candidate, fitsWith } from './candidate.ts';
 import { type Reach, widened } from './reach.ts';
-import { alone, companyOf, meddle, type Touching, touches, touchingOf } from './touch.ts';
+import {
+  alone,
+  type Company,
+  companyOf,
+  meddle,
+  onwards,
+  type Touching,
+  touches,
+  touchingOf,
+} from './touch.ts';
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
 import type { Spot, Wanted } from './wanted.ts';
 
@@ -30,6 +39,8 @@ type Searching = {
   /** Sides each can touch by itself, and beside a corner worked elsewhere, as bits. */
   ownSides: Int32Array;
   nearSides: Int32Array;
+  /** And all that come after those. */
+  onSides: Int32Array;
   /** Every candidate's index. */
   everyone: number[];
   /** Those that each candidate meddles with and that may stand beside it, this time round; found when asked for. */
@@ -93,6 +104,7 @@ function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): S
     biggest: biggestOf(touching),
     ownSides: Int32Array.from(touching.reaches, ({ sides }) => sides),
     nearSides: Int32Array.from(touching.reaches, ({ near }) => near),
+    onSides: Int32Array.from(touching.reaches, ({ sides, corners }) => onwards(sides | corners, touching.k)),
     everyone: candidates.map((_, one) => one),
     partners: [],
     meddlesWith: (a, b) => {
@@ -129,7 +141,7 @@ const isShadow = ({ tiny }: Touching, { elsewhere, settled }: Candidate): boolea
 
 /** The two biggest bounds there are, of causes that have one. */
 function biggestOf({ reaches }: Touching): [number, number] {
-  const most = reaches.map((reach) => reach.most).filter((by) => by < Number.POSITIVE_INFINITY);
+  const most = reaches.filter(({ unbounded }) => !unbounded).map((reach) => reach.most);
   const [first = 0, second = 0] = most.sort((x, y) => y - x);
   return [first, second];
 }
@@ -165,7 +177,7 @@ function extend(searching: Searching, set: number[], rest: Rest, size: number): 
   const mustBeUnbounded = isBeyond(searching, set, rest, size);
   for (const one of [...wide(searching, set, rest), ...able(searching, set, rest)]) {
     if (isGivenUp(searching.trying)) break;
-    if (mustBeUnbounded && searching.touching.reaches[one]?.most !== Number.POSITIVE_INFINITY) continue;
+    if (mustBeUnbounded && !searching.touching.reaches[one]?.unbounded) continue;
     if (!isOpen(searching, set, one) || !leavesEnough(searching, set, rest, one, size)) continue;
     if (size === 2 && addsUp(searching, set, rest, one))
       lookUp(searching, [...set, one], (sum - (searching.sums[one] as number)) | 0);
@@ -204,7 +216,7 @@ function isBeyond(
   rest: Rest,
   size: number,
 ): boolean {
-  if (rest.over !== null) return false;
+  if (rest.over !== null || set.some((one) => touching.reaches[one]?.unbounded)) return false;
   const [first, second] = biggest;
   const bound = size * movedAbout(touching, set) + first + (size > 1 ? first + second : 0);
   return trying.wanted.spots.some((spot, i) => isCount(spot) && Math.abs(rest.by[i] as number) > bound);
@@ -244,7 +256,8 @@ function leavesEnough(
   const { k, reaches } = touching;
   const reach = reaches[one] as Reach;
   if (reach.forgets) return true;
-  const left = offSides(searching, rest) & ~(widened(reach.sides, k) | company.follows);
+  if (company.follows) return true;
+  const left = offSides(searching, rest) & ~widened(reach.sides, k);
   if (left === 0) return true;
   for (let side = 0; side < k; side++) {
     const pair = (1 << side) | (1 << ((side + 1) % k));
@@ -336,10 +349,10 @@ function completeBeside(searching: Searching, set: number[], rest: Rest): void {
   );
   const about = movedAbout(touching, set);
   const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
-  const bits = company === alone ? searching.ownSides : searching.nearSides;
+  const bits = bitsIn(searching, company);
   for (const one of partners) {
     if (isGivenUp(trying)) break;
-    if ((sides & ~((bits[one] as number) | company.follows)) !== 0 || searching.spent[one] === 1) continue;
+    if ((sides & ~(bits[one] as number)) !== 0 || searching.spent[one] === 1) continue;
     const reach = touching.reaches[one] as Reach;
     const bound = reach.most + about;
     const mends = off.every(
@@ -362,6 +375,11 @@ function partnersOf(searching: Searching, set: readonly number[]): number[] {
   return second.length === 0
     ? first
     : [...first, ...second.filter((one) => !searching.meddlesWith(one, other))];
+}
+
+function bitsIn({ ownSides, nearSides, onSides }: Searching, company: Company): Int32Array {
+  if (company === alone) return ownSides;
+  return company.follows ? onSides : nearSides;
 }
 
 const sizeAt = (bySpot: number[][], spot: number): number => bySpot[spot]?.length ?? 0;

@@ -28,13 +28,13 @@ export type Company = {
    * that has run out of stitches, too.
    */
   crowded: boolean;
-  /** Where later corners are counted on from there, what comes of anything is found on these sides and the last. */
-  follows: number;
+  /** Later corners are counted on from one worked elsewhere: what anything changes may show on any side after it. */
+  follows: boolean;
   /** Corners forgotten, in working order: every later side and corner has another number. */
   forgotten: { round: number; corner: number }[];
 };
 
-export const alone: Company = { crowded: false, follows: 0, forgotten: [] };
+export const alone: Company = { crowded: false, follows: false, forgotten: [] };
 
 /** Stitches a side must have over its mishaps for these not to run into one another or into a corner. */
 const elbowRoom = 12;
@@ -73,7 +73,7 @@ export function companyOf(
   set: readonly number[],
   candidates: readonly Candidate[],
 ): Company {
-  const { reaches, k } = touching;
+  const { reaches } = touching;
   const those = set.map((one) => reaches[one] as Reach);
   const crowded = those.some(
     ({ moves, sides, most }) => moves.length > 0 || isTight(touching, sides, 2 * most),
@@ -87,12 +87,9 @@ export function companyOf(
       corner: corner as number,
     }))
     .sort((a, b) => a.round - b.round || b.corner - a.corner);
-  const isFollowed = those.some(({ moves }) => moves.some(({ follows }) => follows));
-  const others = those.filter(({ moves }) => !moves.some(({ follows }) => follows));
-  const sides = others.reduce((bits, reach) => bits | reach.sides, 0);
   return {
     crowded,
-    follows: isFollowed ? widened(sides, k) | 1 : 0,
+    follows: those.some(({ moves }) => moves.some(({ follows }) => follows)),
     forgotten,
   };
 }
@@ -128,11 +125,20 @@ function touchesSide({ k, tiny }: Touching, reach: Reach, spot: Spot, company: C
       if (hasBit(own, spot.index)) return true;
       continue;
     }
-    const near = widened(sides | corners, k) | company.follows;
+    const beside = widened(sides | corners, k);
+    const near = company.follows ? onwards(sides | corners, k) : beside;
     const there = company.forgotten.length > 0 ? renumbered(near, from, spot.round, company, k) : near;
     if (hasBit(there, spot.index)) return true;
   }
   return false;
+}
+
+/** The sides, the one before, and all that come after in the working order: side 0 is worked last, but for its lead. */
+export function onwards(sides: number, k: number): number {
+  const others = sides & ~1;
+  if (others === 0) return sides === 0 ? 0 : 1 | (1 << (k - 1));
+  const first = others & -others;
+  return (allBits(k) & ~((first >>> 1) - 1)) | 1;
 }
 
 /** The bits of sides as a later round numbers them, corners forgotten on the way; and those beside. */
@@ -161,7 +167,7 @@ export function meddle(touching: Touching, one: number, other: number): boolean 
   return meddlesWith(touching, a, b) || meddlesWith(touching, b, a);
 }
 
-function meddlesWith({ wanted, k }: Touching, a: Reach, b: Reach): boolean {
+function meddlesWith({ wanted }: Touching, a: Reach, b: Reach): boolean {
   if (a.forgets) return true;
   if (wanted.usesJoin) {
     if (a.turnsJoin) return true;
@@ -169,13 +175,13 @@ function meddlesWith({ wanted, k }: Touching, a: Reach, b: Reach): boolean {
   }
   if (a.planned && (b.planned || b.chains.length > 0)) return true;
   if (a.chains.some((chain) => b.chains.some((other) => other.round === chain.round))) return true;
-  return a.moves.some((move) => meddlesWithMove(move, b, k));
+  return a.moves.some((move) => meddlesWithMove(move, b));
 }
 
 /** With its own round's stitches nearby, with the chains below it, and, where later corners follow, with all below. */
-function meddlesWithMove(move: Reach['moves'][number], other: Reach, k: number): boolean {
+function meddlesWithMove(move: Reach['moves'][number], other: Reach): boolean {
   if (other.moves.some(({ round }) => round === move.round)) return true;
-  const near = widened(move.sides, k);
+  const near = move.sides;
   if (other.chains.some(({ round, corners }) => round === move.round - 1 && (corners & near) !== 0))
     return true;
   return other.spans.some(

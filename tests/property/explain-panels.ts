@@ -124,3 +124,36 @@ export function countsOf(plan: Plan, mishaps: readonly Mishap[]): Tallies {
 }
 
 export const seenOf = ({ foundation, edgings }: Tallies): Seen => ({ foundation, edgings });
+
+/** A `Seen` with every number left out where the pattern, repeated, says false. */
+export function masked(seen: Seen, counted: readonly boolean[]): Seen {
+  let at = 0;
+  const mask = (list: readonly (number | null)[] = []): (number | null)[] =>
+    list.map((count) => (counted[at++ % counted.length] ? count : null));
+  const round = (of: NonNullable<Seen['foundation']>) => ({
+    sides: mask(of.sides),
+    corners: mask(of.corners),
+  });
+  return {
+    ...(seen.foundation ? { foundation: round(seen.foundation) } : {}),
+    ...(seen.edgings ? { edgings: seen.edgings.map(round) } : {}),
+  };
+}
+
+/** Whether counts are what was seen, wherever something was; a list with nothing counted says nothing. */
+export function matches(made: Tallies, seen: Seen): boolean {
+  const round = (of: Tallies['foundation'], given: Seen['foundation']): boolean => {
+    if (!given) return true;
+    const corners = given.corners ?? null;
+    if (![...given.sides, ...(corners ?? [])].some((count) => count !== null)) return true;
+    const same = (list: readonly number[], wanted: readonly (number | null)[]): boolean =>
+      wanted.every((count, i) => count === null || list[i] === count);
+    const isShaped =
+      of.sides.length === Math.max(1, given.sides.length) &&
+      (corners === null || of.corners.length === corners.length);
+    return isShaped && same(of.sides, given.sides) && same(of.corners, corners ?? []);
+  };
+  return (
+    round(made.foundation, seen.foundation) && made.edgings.every((one, n) => round(one, seen.edgings?.[n]))
+  );
+}

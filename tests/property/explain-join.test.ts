@@ -1,0 +1,34 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { joinOf } from '../../core/explain/join.ts';
+import { pair, work } from '../../core/index.ts';
+import { settle } from '../../core/mishap.ts';
+import { type Tally, tallyWith } from '../../core/tally.ts';
+import { anyMishap, plans } from './explain-panels.ts';
+
+const makings = fc
+  .oneof(plans({ sides: [0, 6], stitches: [1, 9] }), plans({ sides: [0, 12], stitches: [3, 60] }))
+  .chain((plan) => fc.tuple(fc.constant(plan), fc.array(anyMishap(plan), { maxLength: 4 })));
+
+describe('what the join shows, from counts alone', () => {
+  it('is what `pair` shows of the worked rounds', () => {
+    fc.assert(
+      fc.property(makings, ([plan, mishaps]) => {
+        const worked = work(plan, mishaps);
+        if (!worked.ok) throw new Error(worked.problems[0]?.says);
+        const paired = pair(plan.edge, worked.value.edgings.at(-1), {
+          start: worked.value.join,
+          manner: 'stitch-by-stitch',
+        });
+        const settled = settle(mishaps);
+        const last = tallyWith(plan, settled).edgings.at(-1) as Tally;
+        const shown = joinOf(plan, last, settled, plan.edge.sides);
+        const expected = paired.ok
+          ? { drift: paired.value.sides.map(({ drift }) => drift), leftOver: paired.value.leftOver }
+          : null;
+        expect(shown).toEqual(expected);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
