@@ -8,6 +8,7 @@ import { type Box, type Label, type Sign, Tone } from '../table/draw-list.ts';
 import * as say from '../words/marks.ts';
 import { buildBack, buildFront, buildGaps, layPanel, type Panel } from './build.ts';
 import { finder, type Lane } from './lanes.ts';
+import { type Item, placeLabels } from './placing.ts';
 import type { Drawn, Ring } from './ring.ts';
 import { cellMiddle } from './shape.ts';
 import { type Fixture, gapSlot, joinBuilt, laneBox, movingSigns } from './whole.ts';
@@ -34,16 +35,18 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     front: movingSigns(panel, frontLane, front.mirrored, front.aside),
     back: movingSigns(panel, backLane, back.mirrored, back.aside),
   };
+  const bounds = { x0: -aside + box.x0 - pad, x1: aside + box.x1 + pad, y0: box.y0 - pad, y1: box.y1 + pad };
+  const items = [
+    ...sideWords(drawn, panel, 'front', front),
+    ...sideWords(drawn, panel, 'back', back),
+    seenWords(box, -aside, say.saySeenFront(), 'front'),
+    seenWords(box, aside, say.saySeenBack(), 'back'),
+  ];
   return {
     ...built,
-    labels: [
-      ...sideWords(drawn, panel, 'front', front),
-      ...sideWords(drawn, panel, 'back', back),
-      ...seenWords(box, -aside, say.saySeenFront(), 'front'),
-      ...seenWords(box, aside, say.saySeenBack(), 'back'),
-    ],
+    labels: placeLabels(items, bounds),
     signs: rings(drawn, panel, frontLane, backLane),
-    bounds: { x0: -aside + box.x0 - pad, x1: aside + box.x1 + pad, y0: box.y0 - pad, y1: box.y1 + pad },
+    bounds,
     frame: (slot, round) => (round < 0 ? moving.front : moving.back).frame(slot, round),
     window: (slot, half) => [
       ...moving.front.window(slot, half),
@@ -53,13 +56,13 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
 }
 
 /** Which piece lies there: in its middle where there is room, below it where there is none. */
-function seenWords(box: Box, x: number, text: string, key: string): Label[] {
+function seenWords(box: Box, x: number, text: string, key: string): Item {
   const roomy = Math.max(300 / (box.x1 - box.x0), 110 / (box.y1 - box.y0));
   const type = { x, text, tone: Tone.muted, align: 'centre' } as const;
-  return [
-    { ...type, key: `seen.${key}`, y: 0, px: 15, minPx: roomy },
-    { ...type, key: `seen.${key}.below`, y: box.y1, dy: 18, px: 13, maxPx: roomy - 1e-4 },
-  ];
+  return {
+    places: [[{ ...type, key: `seen.${key}`, y: 0, px: 15, minPx: roomy }]],
+    otherwise: { ...type, key: `seen.${key}.below`, y: box.y1, dy: 18, px: 13, maxPx: roomy - 1e-4 },
+  };
 }
 
 function rings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
@@ -70,18 +73,19 @@ function rings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
   });
 }
 
-/** Each side's letter and count, inside it. */
+/** Each side's letter and count, inside it or, where that is taken, outside; the letter alone from further off. */
 function sideWords(
   drawn: Drawn,
   panel: Panel,
   piece: 'front' | 'back',
   placing: { mirrored: boolean; aside: number },
-): Label[] {
+): Item[] {
   const stretches = panel.stretches(piece === 'front' ? 0.6 : panel.depth);
+  const outer = panel.stretches(-0.8);
   const flip = placing.mirrored ? -1 : 1;
   const inside = laneBox(stretches, false);
   const [width, height] = [inside.x1 - inside.x0, inside.y1 - inside.y0];
-  return drawn.edge.sides.flatMap((stitches, side): Label[] => {
+  return drawn.edge.sides.flatMap((stitches, side): Item[] => {
     const anchor = cellMiddle(stretches, 2 * side);
     const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
     const count = piece === 'front' ? stitches : meeting?.back;
@@ -97,25 +101,29 @@ function sideWords(
     const inwards = (by: number) =>
       upright ? { dx: -Math.sign(outX) * 6 } : { dy: -Math.sign(anchor.outY) * by };
     const [letter, both] = [say.sayFacing(side), say.sayFacingCount(side, count)];
+    const plate: Label = {
+      ...place,
+      ...inwards(19),
+      key: `${piece}.${side}`,
+      text: both,
+      px: 16,
+      align,
+      plate: tone,
+      minPx: roomy,
+    };
+    const edge = cellMiddle(outer, 2 * side) ?? anchor;
+    const outside: Label = {
+      ...plate,
+      x: placing.aside + flip * edge.x,
+      y: edge.y,
+      dx: upright ? 14 * Math.sign(outX) : 0,
+      dy: upright ? 0 : 16 * Math.sign(edge.outY),
+      align: !upright ? 'centre' : outX > 0 ? 'left' : 'right',
+    };
     return [
       {
-        ...place,
-        ...inwards(19),
-        key: `${piece}.${side}`,
-        text: both,
-        px: 16,
-        align,
-        plate: tone,
-        minPx: roomy,
-      },
-      {
-        ...place,
-        ...inwards(10),
-        key: `${piece}.${side}.letter`,
-        text: letter,
-        px: 13,
-        align,
-        maxPx: roomy - 1e-4,
+        places: [[plate], [outside]],
+        otherwise: { ...place, ...inwards(10), key: `${plate.key}.letter`, text: letter, px: 13, align },
       },
     ];
   });

@@ -67,8 +67,7 @@ function cyclicBase(lengths: readonly number[], { radius, angles, bow }: Cyclic)
     const sweep = (-(1 - bow) * (angles[corner]! + next)) / 2;
     return { corner, at: onCircle(radius, end), angle: -middle - bowed / 2, sweep };
   });
-  const base = { stretches, bends, room: 0 };
-  return { ...base, room: bow === 0 ? straightRoom(base) : bowedRoom(base) };
+  return { stretches, bends, room: 0 };
 }
 
 function straightRoom({ stretches, bends }: Base): number {
@@ -198,26 +197,34 @@ function teardrop(length: number): Base {
   };
 }
 
-/**
- * The base line for sides in stitches and the sizes of their corners; none on a round panel.
- * `depth` is the room the lanes need inwards, `scale` the length of a stitch.
- */
-export function baseLine(
-  sides: readonly number[],
-  corners: readonly number[],
-  depth: number,
-  scale = 1,
-): Base {
-  const lengths = sides.map((side) => scale * (Number.isFinite(side) && side > 1 ? side : 1));
-  if (corners.length === 0) return circle(lengths, depth + 1);
-  if (lengths.length === 1) return teardrop(lengths[0]!);
-  const base = cyclicBase(lengths, closeSides(lengths));
-  const over = base.bends.map(({ sweep }, i) =>
+/** Lengths of the sides in stitches and the circle they close on; absent with fewer than two sides or no corners. */
+export type Closed = { lengths: number[]; corners: readonly number[]; cyclic?: Cyclic; room: number };
+
+/** Closes sides with corners of these sizes (none on a round panel). The costly part of a base line: do it once. */
+export function closePanel(sides: readonly number[], corners: readonly number[]): Closed {
+  const lengths = sides.map((side) => (Number.isFinite(side) && side > 1 ? side : 1));
+  if (corners.length === 0 || lengths.length < 2) return { lengths, corners, room: 0 };
+  const cyclic = closeSides(lengths);
+  const over = cyclicBase(lengths, cyclic).bends.map(({ sweep }, i) =>
     Math.max(0, 0.85 * corners[i]! - CORNER_ROOM * Math.abs(sweep)),
   );
-  if (!over.some((more) => more > 0.5)) return base;
+  if (!over.some((more) => more > 0.5)) return withRoom(lengths, corners, cyclic);
   const longer = lengths.map(
     (length, i) => length + (over[i]! + over[(i + over.length - 1) % over.length]!) / 2,
   );
-  return cyclicBase(longer, closeSides(longer));
+  return withRoom(longer, corners, closeSides(longer));
+}
+
+function withRoom(lengths: number[], corners: readonly number[], cyclic: Cyclic): Closed {
+  const base = cyclicBase(lengths, cyclic);
+  return { lengths, corners, cyclic, room: cyclic.bow === 0 ? straightRoom(base) : bowedRoom(base) };
+}
+
+/** The base line. `depth` is the room the lanes need inwards, `scale` the length of a stitch. */
+export function baseLine(closed: Closed, depth: number, scale = 1): Base {
+  const lengths = closed.lengths.map((length) => scale * length);
+  const { cyclic } = closed;
+  if (closed.corners.length === 0) return circle(lengths, depth + 1);
+  if (!cyclic) return teardrop(lengths[0]!);
+  return { ...cyclicBase(lengths, { ...cyclic, radius: scale * cyclic.radius }), room: scale * closed.room };
 }

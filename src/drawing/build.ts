@@ -1,7 +1,7 @@
 /** The lanes of a whole panel and their parts; shared by the panel joined and by the pieces apart. */
 import type { Corner } from '../../core/index.ts';
 import { Glyph, Look, type Part, Tone } from '../table/draw-list.ts';
-import { type Base, baseLine } from './base.ts';
+import { type Base, baseLine, type Closed, closePanel } from './base.ts';
 import { type LaneContent, laneParts } from './lane-parts.ts';
 import { finder, type Lane, layLane } from './lanes.ts';
 import { makeMarks, makePart, putMark } from './parts.ts';
@@ -10,7 +10,7 @@ import type { Drawn, Ring } from './ring.ts';
 import type { Stretch } from './rounds.ts';
 import { type LaneStretch, laneStretches, type Rounding, rounding } from './shape.ts';
 import { emptySlots } from './slots.ts';
-import { spread } from './spread.ts';
+import { cornerMiddles, spread } from './spread.ts';
 
 /** From the front edge to the edging that meets it: two braids and the seam between, in stitches. */
 export const PARTNER = 1.9;
@@ -51,24 +51,29 @@ type Laid = Omit<Panel, 'ring' | 'lane'>;
 export function layPanel({ edge }: Pick<Drawn, 'edge'>, ring: Ring, partner: number): Panel {
   const laid = layLoosely(edge, ring, partner);
   const stretches = laid.stretches;
+  const counts = ring.slots.cells.map(({ count }) => count);
+  const middles = cornerMiddles(stretches(0), counts);
   const lane = (inset: number, mirrored: boolean, aside = 0) => {
     // Outside the panel corners grow, and what stands there keeps to the place it belongs to.
     const wide = inset < 0 && laid.radii.outer > 0 ? 1 - inset / laid.radii.outer : 1;
-    return layLane(stretches(inset), ring.slots, mirrored, aside, wide);
+    return layLane(stretches(inset), ring.slots, mirrored, aside, wide, middles);
   };
   return { ...laid, ring, lane };
 }
 
 function layLoosely(edge: Drawn['edge'], ring: Ring, partner: number): Laid {
-  const roomy = layTight(edge, ring, partner, 1);
+  const cells = (odd: number) => edge.sides.map((_, i) => ring.slots.cells[2 * i + odd]?.count ?? 0);
+  const closed = closePanel(cells(0), edge.corners.length > 0 ? cells(1) : []);
+  const lay = (tight: number) => layTight(edge, ring, closed, partner, tight);
+  const roomy = lay(1);
   if (looseness(ring, roomy) <= LOOSEST) return roomy;
   let [low, high] = [CLOSEST_LANES, 1];
   for (let i = 0; i < 7; i++) {
     const middle = (low + high) / 2;
-    if (looseness(ring, layTight(edge, ring, partner, middle)) <= LOOSEST) low = middle;
+    if (looseness(ring, lay(middle)) <= LOOSEST) low = middle;
     else high = middle;
   }
-  return layTight(edge, ring, partner, low);
+  return lay(low);
 }
 
 /** The widest that the positions of a side lie apart on the outermost lane. */
@@ -81,7 +86,13 @@ function looseness(ring: Ring, laid: Laid): number {
   return Math.max(...pitches);
 }
 
-function layTight(edge: Drawn['edge'], ring: Ring, roomyPartner: number, tight: number): Laid {
+function layTight(
+  edge: Drawn['edge'],
+  ring: Ring,
+  closed: Closed,
+  roomyPartner: number,
+  tight: number,
+): Laid {
   const edgings = ring.rounds.length - 1;
   const partner = tight * roomyPartner;
   const edging = (index: number) => partner + (edgings - 1 - index) * EDGING_STEP * tight;
@@ -90,8 +101,7 @@ function layTight(edge: Drawn['edge'], ring: Ring, roomyPartner: number, tight: 
   const depth = posts + post + 0.3 * tight;
   // The outline itself gives way too, but less: the innermost lane needs its places.
   const scale = Math.min(1, 0.6 + tight / 2);
-  const cells = (odd: number) => edge.sides.map((_, i) => ring.slots.cells[2 * i + odd]?.count ?? 0);
-  const base = baseLine(cells(0), edge.corners.length > 0 ? cells(1) : [], depth, scale);
+  const base = baseLine(closed, depth, scale);
   const radii = rounding(base, edge.corners, depth, partner, scale);
   const stretches = (inset: number) => laneStretches(base, radii, inset);
   return { base, radii, tight, partner, edging, posts, post, depth, stretches };

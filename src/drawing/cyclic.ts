@@ -97,6 +97,12 @@ export function closeSides(lengths: readonly number[]): Cyclic {
   };
   let far = MOST_BOW;
   while (longest >= 0.98 * others * reach(far)) far = (1 + far) / 2;
-  if (excess(far) > 0) return inscribe(lengths, far);
-  return inscribe(lengths, bisect(LEAST_BOW, far, excess, 12));
+  // The upper end always closes.
+  let near = LEAST_BOW;
+  for (let i = 0; i < 12 && excess(far) <= 0; i++) {
+    const middle = (near + far) / 2;
+    if (excess(middle) > 0) near = middle;
+    else far = middle;
+  }
+  return inscribe(lengths, far);
 }

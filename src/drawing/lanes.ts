@@ -20,18 +20,20 @@ export type Lane = {
   aside: number;
 };
 
-/** A lane with the ring's places laid along its stretches. Slot u covers u - ½ to u + ½. `wide`: see `spread`. */
+/** A lane with the ring's places laid along its stretches. Slot u covers u - ½ to u + ½. `wide`, `middles`: see `spread`. */
 export function layLane(
   stretches: readonly LaneStretch[],
   ring: Slots,
   mirrored: boolean,
   aside = 0,
   wide = 1,
+  middles: readonly number[] = [],
 ): Lane {
   const covers = spread(
     stretches,
     ring.cells.map(({ count }) => count),
     wide,
+    middles,
   );
   const around = stretches.reduce((sum, { length }) => sum + length, 0);
   const cells: LaneCell[] = [];

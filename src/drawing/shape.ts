@@ -9,7 +9,7 @@
 import type { Corner } from '../../core/index.ts';
 import type { Hand } from '../state/snapshot.ts';
 import type { Box } from '../table/draw-list.ts';
-import { type Arc, type Base, baseLine, type Line, moveInwards, type Point } from './base.ts';
+import { type Arc, type Base, baseLine, closePanel, type Line, moveInwards, type Point } from './base.ts';
 
 /** A stretch of a lane, concrete: a line (radius 0) or an arc. */
 export type LaneStretch = {
@@ -28,6 +28,9 @@ export type LaneStretch = {
   length: number;
 };
 
+/** 12 degrees. */
+const LEAST_TURN = 0.21;
+
 export type Rounding = { outer: number; inner: number };
 
 /**
@@ -43,11 +46,12 @@ export function rounding(
   scale = 1,
 ): Rounding {
   if (base.bends.length === 0) return { outer: 0, inner: 0 };
-  const wanted = base.bends.map(
-    (bend, i) => (0.85 * (corners[i]?.size ?? 0)) / Math.max(0.01, Math.abs(bend.sweep)),
+  // A corner that hardly turns holds nothing, however round: its places lie on its sides.
+  const wanted = base.bends.map(({ sweep }, i) =>
+    Math.abs(sweep) < LEAST_TURN ? 0 : (0.85 * (corners[i]?.size ?? 0)) / Math.abs(sweep),
   );
   const least = scale * (corners.some((corner) => corner.size > 0) ? 1.1 : 0.35);
-  const inner = Math.min(6, Math.max(least, ...wanted));
+  const inner = Math.min(6 * scale * scale, Math.max(least, ...wanted));
   const sharpest = Math.max(...base.bends.map((bend) => Math.tan(Math.min(Math.abs(bend.sweep), 3.1) / 2)));
   const slide = Math.max(0, partner - 0.9 / sharpest);
   return { outer: inner + Math.max(slide, depth - base.room, 0), inner };
@@ -164,7 +168,7 @@ export type Outline = {
  */
 export function outline(sides: readonly number[], corners: readonly Corner[], hand: Hand): Outline {
   const sizes = corners.map(({ size }) => size);
-  const base = baseLine(sides, sizes, 0);
+  const base = baseLine(closePanel(sides, sizes), 0);
   const stretches = laneStretches(base, rounding(base, corners, 0, 0), 0);
   const flip = hand === 'left' ? -1 : 1;
   const mirror = (anchor: Anchor) => ({ ...anchor, x: anchor.x * flip, outX: anchor.outX * flip });

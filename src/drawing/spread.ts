@@ -13,9 +13,15 @@ const WIDEST = 1.7;
 
 /**
  * Covers of the cells of a lane (side 0, corner 0, side 1, …), in the lane's own length. `counts` are the places in
- * each cell; `wide` is how much longer this lane's corners are than the outermost lane's (1 within the panel).
+ * each cell; `wide` is how much longer this lane's corners are than the outermost lane's (1 within the panel);
+ * `middles` are where the outermost lane has the middles of its corners, so that all lanes have them there.
  */
-export function spread(stretches: readonly LaneStretch[], counts: readonly number[], wide = 1): Cover[] {
+export function spread(
+  stretches: readonly LaneStretch[],
+  counts: readonly number[],
+  wide = 1,
+  middles: readonly number[] = [],
+): Cover[] {
   const lengths = counts.map(() => 0);
   for (const { cell, length } of stretches) lengths[cell] = (lengths[cell] ?? 0) + length;
   const sides = Math.ceil(counts.length / 2);
@@ -36,8 +42,11 @@ export function spread(stretches: readonly LaneStretch[], counts: readonly numbe
     const pitch = count > 0 ? Math.min(Math.max(arc / count, least), Math.max(WIDEST * wide, both)) : 0;
     const rest = arc - count * pitch;
     const [one, other] = [counts[2 * corner]!, counts[2 * after]!];
-    const share = rest > 0 ? Math.min(0.75, Math.max(0.25, one / Math.max(1, one + other))) : 0.5;
-    return [rest * share, rest * (1 - share)];
+    const before =
+      middles[corner] === undefined
+        ? rest * shareBefore(rest, one, other)
+        : arc * middles[corner]! - (arc - rest) / 2;
+    return [before, rest - before];
   });
   const covers: Cover[] = [];
   let at = 0;
@@ -52,6 +61,27 @@ export function spread(stretches: readonly LaneStretch[], counts: readonly numbe
     }
   }
   return covers;
+}
+
+/** Where each corner's places have their middle, as a share of its arc. */
+export function cornerMiddles(stretches: readonly LaneStretch[], counts: readonly number[]): number[] {
+  const covers = spread(stretches, counts);
+  const middles: number[] = [];
+  let at = 0;
+  for (const { cell, length } of stretches) {
+    const cover = covers[cell];
+    if (cell % 2 === 1 && cover) middles[cell >> 1] = ((cover.from + cover.to) / 2 - at) / length;
+    at += length;
+  }
+  return middles;
+}
+
+/** The share of what a corner leaves that the side before it takes: half, or less where that side is short for it. */
+function shareBefore(rest: number, before: number, after: number): number {
+  if (rest <= 0) return 0.5;
+  const stretched = rest / 2 / Math.max(1, Math.min(before, after));
+  const fair = Math.min(0.75, Math.max(0.25, before / Math.max(1, before + after)));
+  return 0.5 + (fair - 0.5) * Math.min(1, 4 * stretched);
 }
 
 /** The part of a stretch between two lengths along it. */

@@ -3,6 +3,7 @@ import { type Box, type Label, Tone } from '../table/draw-list.ts';
 import * as say from '../words/marks.ts';
 import { sayCount } from '../words/verdict.ts';
 import type { Panel } from './build.ts';
+import type { Item } from './placing.ts';
 import type { Drawn } from './ring.ts';
 import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
 
@@ -10,16 +11,19 @@ import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
 const SIDE_WIDTH = 78;
 const LINE = 22;
 
-/** `roomy`: the panel has a middle in which words can stand. */
-type Words = { labels: Label[]; bounds: Box; roomy: boolean };
+/** `answer` chooses its place first, `rest` after what is said of gaps. `roomy`: the panel has a middle for words. */
+type Words = { answer: Item[]; rest: Item[]; bounds: Box; roomy: boolean };
 
 export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Words {
   const outer = mirrorBox(boxOf(linePoints(panel.stretches(0))), mirrored);
-  const inner = mirrorBox(boxOf(linePoints(panel.stretches(panel.depth))), mirrored);
+  const within = linePoints(panel.stretches(panel.depth));
+  const inner = mirrorBox(boxOf(within), mirrored);
+  const middleBox = mirrorBox(middleOf(within), mirrored);
   const [width, height] = [outer.x1 - outer.x0, outer.y1 - outer.y0];
   const pad = Math.max(2.6, 0.066 * Math.max(width, height));
-  const fits = roomInside(inner, besideMiddle(panel, drawn.edge.sides.length));
+  const fits = roomInside(middleBox, besideMiddle(panel, drawn.edge.sides.length));
   const below = fits.least > 12;
+  const middle = middleWords(drawn, middleBox, fits, below ? outer.y1 + pad * 1.6 : undefined);
   const bounds = {
     x0: outer.x0 - 1.8,
     x1: outer.x1 + 1.8,
@@ -27,18 +31,46 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
     y1: outer.y1 + pad * (below ? 2.4 : 1),
   };
   return {
-    labels: [
+    answer: middle.filter(({ key }) => !isSecond(key)).map(alone),
+    rest: [
       ...drawn.edge.sides.flatMap((_, side) => sideWords(drawn, panel, side, mirrored, inner)),
-      ...middleWords(drawn, inner, fits, below ? outer.y1 + pad * 1.6 : undefined),
-      ...cornerWords(drawn, panel, mirrored),
+      { places: [middle.filter(({ key }) => key === 'seen')] },
+      { places: [middle.filter(({ key }) => key.startsWith('seen.'))] },
+      ...cornerWords(drawn, panel, mirrored).map(alone),
     ],
     bounds,
     roomy: !below,
   };
 }
 
+const alone = (label: Label): Item => ({ places: [[label]] });
+
+/** Lines that give way where something else must be said: which side is seen. */
+const isSecond = (key: string) => key.startsWith('seen');
+
 function mirrorBox(box: Box, mirrored: boolean): Box {
   return mirrored ? { ...box, x0: -box.x1, x1: -box.x0 } : box;
+}
+
+/** The box of a closed line, as wide as it is in the middle of its height: slanted panels are narrow there. */
+function middleOf(points: Float32Array): Box {
+  const box = boxOf(points);
+  const height = box.y1 - box.y0;
+  let { x0, x1 } = box;
+  for (const share of [0.42, 0.5, 0.58]) {
+    const y = box.y0 + share * height;
+    const crossings: number[] = [];
+    for (let i = 0; i < points.length; i += 2) {
+      const j = (i + 2) % points.length;
+      const [a, b] = [points[i + 1]!, points[j + 1]!];
+      if (a > y === b > y) continue;
+      crossings.push(points[i]! + ((points[j]! - points[i]!) * (y - a)) / (b - a));
+    }
+    if (crossings.length < 2) continue;
+    x0 = Math.max(x0, Math.min(...crossings));
+    x1 = Math.min(x1, Math.max(...crossings));
+  }
+  return { ...box, x0, x1: Math.max(x0, x1) };
 }
 
 type Room = { large: number; small: number; least: number };
@@ -95,7 +127,7 @@ function splitAtComma(text: string): [string, string] {
 }
 
 /** Counts at a side: above and below the front's stands outside, on upright sides both stand inside. */
-function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, inner: Box): Label[] {
+function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, inner: Box): Item[] {
   const length = panel.ring.slots.cells[2 * side]!.count;
   const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
   const at = (inset: number, along?: number): Anchor | undefined => {
@@ -125,9 +157,8 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, 
     align,
     minPx: upright ? minInside : minPx,
   };
-  if (!meeting) return [front];
-  const short = meeting.surplus !== 0;
-  const back: Label = {
+  const short = meeting !== undefined && meeting.surplus !== 0;
+  const back: Label | undefined = meeting && {
     key: `back.${side}`,
     ...pointOf(inside),
     ...(upright ? { dy: LINE / 2 } : { dx: -inside.outX * 30, dy: -Math.sign(inside.outY) * 11 }),
@@ -138,7 +169,28 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, 
     align,
     minPx: minInside,
   };
-  return [front, back];
+  if (!upright) {
+    const further = [0.3, 0.7].map((along) => at(panel.depth + 0.4, along) ?? inside);
+    return [
+      alone(front),
+      ...(back
+        ? [
+            {
+              places: [back, ...further.map((there) => ({ ...back, ...pointOf(there) }))].map((one) => [one]),
+            },
+          ]
+        : []),
+    ];
+  }
+  // Side by side, or one below the other outside where there is no room within.
+  const pair = back ? [front, back] : [front];
+  const clear = at(-1.3) ?? outside;
+  const out = {
+    ...pointOf(clear),
+    dx: 6 * Math.sign(clear.outX),
+    align: clear.outX > 0 ? 'left' : 'right',
+  } as const;
+  return [{ places: [pair, pair.map((label) => ({ ...label, ...out, minPx }))] }];
 }
 
 const pointOf = ({ x, y }: Anchor) => ({ x, y });

@@ -17,6 +17,7 @@ import {
 } from './build.ts';
 import { finder, type Lane, lineBetween } from './lanes.ts';
 import { type Mark, makeMarks, makePart, putMark } from './parts.ts';
+import { boxesOfSigns, type Item, placeLabels } from './placing.ts';
 import type { Source } from './progress.ts';
 import type { Drawn, Ring } from './ring.ts';
 import { seamParts, seamStretches } from './seam.ts';
@@ -67,20 +68,21 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   );
   const words = wordsInside(drawn, panel, mirrored);
   const marker = markers(drawn, panel, mirrored);
+  const rings = gapRings(drawn, panel, front, partner);
+  const arrows = startSigns(panel, mirrored);
+  const alone = (label: Label): Item => ({ places: [[label]] });
+  const items = [
+    ...words.answer,
+    ...gapWords(drawn, panel, mirrored),
+    ...words.rest,
+    ...(words.roomy ? startWords(panel, mirrored).map(alone) : []),
+    ...marker.labels.map(alone),
+  ];
   return {
     parts: [...built.parts, marker.part],
     sources: built.sources,
-    labels: [
-      ...marker.labels,
-      ...words.labels,
-      ...gapWords(drawn, panel, mirrored),
-      ...(words.roomy ? startWords(panel, mirrored) : []),
-    ],
-    signs: [
-      ...gapRings(drawn, panel, front, partner),
-      ...clashRulers(drawn, panel, mirrored),
-      ...startSigns(panel, mirrored),
-    ],
+    labels: placeLabels(items, words.bounds, boxesOfSigns(arrows)),
+    signs: [...rings, ...clashRulers(drawn, panel, mirrored), ...arrows],
     bounds: words.bounds,
     ...movingSigns(panel, front, mirrored),
   };
@@ -138,26 +140,31 @@ function gapRings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
   });
 }
 
-/** "no partner" inside the ring, beside the first few gaps. */
-function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Label[] {
-  const find = finder(panel.lane(panel.depth + 0.9, mirrored));
+/** "no partner" beside the first few gaps: inside the ring, or outside where other words stand there. */
+function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Item[] {
+  const within = finder(panel.lane(panel.depth + 0.9, mirrored));
+  const without = finder(panel.lane(OUTSIDE, mirrored));
   return drawn.pairing.gaps.slice(0, 6).map((gap, index) => {
-    const { x, y, outX, outY } = find(gapSlot(panel, gap.run));
+    const slot = gapSlot(panel, gap.run);
+    const { x, y, outX, outY } = { ...within(slot) };
     const sideways = Math.abs(outX) > 0.6;
     const align = (sideways ? outX > 0 : x > 0) ? 'right' : 'left';
-    return {
-      key: `gap.${index}`,
-      x,
-      y,
-      // Below the side's own count, which stands in the same row.
-      dy: sideways ? 0 : -Math.sign(outY) * 31,
-      text: say.sayNoPartner(gap.count),
-      px: 14,
-      tone: Tone.gap,
-      bold: true,
-      align,
-      plate: Tone.gap,
+    const text = say.sayNoPartner(gap.count);
+    const type = { key: `gap.${index}`, text, px: 14, tone: Tone.gap, bold: true, plate: Tone.gap } as const;
+    // Below the side's own count, which stands in the same row.
+    const inside = (dy: number): Label => ({ ...type, x, y, dy, align });
+    const beyond = without(slot);
+    const outside: Label = {
+      ...type,
+      x: beyond.x,
+      y: beyond.y,
+      dx: sideways ? 14 * Math.sign(outX) : 0,
+      dy: sideways ? 0 : 20 * Math.sign(outY),
+      align: sideways ? (outX > 0 ? 'left' : 'right') : 'centre',
     };
+    const row = sideways ? 0 : -Math.sign(outY) * 31;
+    const places = [inside(row), inside(row + 26), inside(row - 26), outside].map((label) => [label]);
+    return { places };
   });
 }
 
