@@ -206,7 +206,7 @@ describe('forwards, back and straight there', () => {
       expect(await fingerprint(page), `straight to ${to}`).toBe(walked[to]);
     }
     app.expectClean();
-  });
+  }, 120_000);
 
   test('back restores the very picture that was on the screen', async () => {
     const app = await openSmall();
