@@ -182,7 +182,9 @@ describe('coming back', () => {
     expectClean();
   });
 
-  test('killed at 50 random moments, never more than the last tap is lost', async () => {
+  test('killed at 50 random moments, never more than the last tap is lost', {
+    timeout: 240_000,
+  }, async () => {
     const { page } = await openApp({ viewport: viewports.phone, touch: true });
     let random = 12345;
     const nextRandom = (): number => {
