@@ -1,0 +1,122 @@
+/** Mishaps as hands have them, drawn by a seed: the same ones every time. */
+import {
+  type Corner,
+  type Edge,
+  type Mishap,
+  type MishapKind,
+  mishapKinds,
+  type Plan,
+  pair,
+  type Seen,
+  work,
+} from '../../core/index.ts';
+import { countsOf, planOf, seenOf } from './explain-panels.ts';
+
+/** Numbers below `n`, one after another (mulberry32, public domain). */
+export type Draw = (n: number) => number;
+
+export function drawFrom(seed: number): Draw {
+  let state = seed >>> 0;
+  return (n) => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) % n;
+  };
+}
+
+const pick = <T>(draw: Draw, list: readonly T[]): T => list[draw(list.length)] as T;
+
+/** A panel of 3 to 12 sides of 20 to 80 stitches, half of them with equal sides, mostly with one edging. */
+export function drawPlan(draw: Draw): Plan {
+  const sideCount = 3 + draw(10);
+  const even = draw(2) === 0;
+  const side = 20 + draw(61);
+  const corner: Corner = { made: 'chain', size: 1 + draw(3) };
+  return planOf(
+    Array.from({ length: sideCount }, () => (even ? side : 20 + draw(61))),
+    corner,
+    {
+      edgings: Array.from({ length: draw(4) === 0 ? 2 : 1 }, () => ({
+        arm: pick(draw, [1, 1, 1, 2, [2, 1]] as const) as number,
+        corner,
+      })),
+      start: { side: draw(sideCount) },
+      foundationStart: { counts: draw(4) === 0 ? 1 : 0 },
+      foundationClosing: { adds: draw(4) === 0 ? 0 : 1 },
+      edgingClosing: { adds: draw(4) === 0 ? 0 : 1 },
+    },
+  );
+}
+
+export const kindsThatCountsShow = (Object.keys(mishapKinds) as MishapKind[]).filter(
+  (kind) => kind !== 'twisted' && kind !== 'last-hole',
+);
+
+export function drawMishap(draw: Draw, plan: Plan, kind: MishapKind): Mishap {
+  const k = plan.foundation.corners.length;
+  const { rounds, needs } = mishapKinds[kind];
+  const round = pick(draw, rounds);
+  const edging = draw(plan.edgings.length);
+  const side = draw(plan.foundation.sides.length);
+  const corner = draw(k);
+  const sign = draw(2) === 0 ? 1 : -1;
+  const of = round === 'foundation' ? plan.foundation : (plan.edgings[edging] as Plan['edgings'][number]);
+  const planned = (of.corners[corner] as Corner).size;
+  const counts: Partial<Record<MishapKind, number>> = {
+    'corner-moved': sign * (1 + draw(4)),
+    'corner-chains': Math.max(0, planned + pick(draw, [-1, 1, 2])),
+    'stitch-missed': pick(draw, [1, 1, 1, 2, 3, 10]),
+    'stitch-doubled': pick(draw, [1, 1, 1, 2, 3]),
+    'join-offset': sign * (1 + draw(3)),
+    'join-wrong-side': 1 + draw(k - 1),
+  };
+  const end = pick(draw, ['before', 'after'] as const);
+  const arm = plan.edgings[edging]?.arm[end === 'before' ? 0 : 1] ?? 0;
+  const count = kind === 'arm-missed' ? arm : counts[kind];
+  // No corner follows the last of an edging: counted from it or from the total is the same.
+  const isLast = round === 'edging' && corner === k - 1;
+  return {
+    kind,
+    round,
+    ...(round === 'edging' ? { edging } : {}),
+    ...(needs.includes('side') ? { side } : {}),
+    ...(needs.includes('place') ? { place: 3 + draw(Math.max(1, (of.sides[side] as number) - 6)) } : {}),
+    ...(needs.includes('corner') ? { corner } : {}),
+    ...(count === undefined ? {} : { count }),
+    ...(needs.includes('end') ? { end } : {}),
+    ...(needs.includes('then') ? { then: isLast || draw(2) === 0 ? 'from-total' : 'from-corner' } : {}),
+  };
+}
+
+/** What the join shows, by `pair`, stitch by stitch. */
+export function joinSeen(plan: Plan, mishaps: readonly Mishap[], front: Edge = plan.edge): Seen['join'] {
+  const worked = work(plan, mishaps);
+  if (!worked.ok) throw new Error(worked.problems[0]?.says);
+  const back = worked.value.edgings.at(-1);
+  const paired = pair(front, back, { start: worked.value.join, manner: 'stitch-by-stitch' });
+  if (!paired.ok) return {};
+  return { drift: paired.value.sides.map(({ drift }) => drift), leftOver: paired.value.leftOver };
+}
+
+/** Every count of the back; of the join too, where something was amiss in the join. */
+export function seenInFull(plan: Plan, mishaps: readonly Mishap[]): Seen {
+  const seen = seenOf(countsOf(plan, mishaps));
+  const isJoined = mishaps.some(({ kind }) => mishapKinds[kind].rounds[0] === 'join');
+  return isJoined ? { ...seen, join: joinSeen(plan, mishaps) ?? {} } : seen;
+}
+
+/** The same with `share` of the counts left out. */
+export function leaveOut(draw: Draw, seen: Seen, oneIn: number): Seen {
+  const mask = (list: readonly (number | null)[] = []): (number | null)[] =>
+    list.map((count) => (draw(oneIn) === 0 ? null : count));
+  const round = (of: NonNullable<Seen['foundation']>) => ({
+    sides: mask(of.sides),
+    corners: mask(of.corners),
+  });
+  return {
+    ...seen,
+    ...(seen.foundation ? { foundation: round(seen.foundation) } : {}),
+    ...(seen.edgings ? { edgings: seen.edgings.map(round) } : {}),
+  };
+}
