@@ -59,9 +59,14 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
 function seenWords(box: Box, x: number, text: string, key: string): Item {
   const roomy = Math.max(300 / (box.x1 - box.x0), 110 / (box.y1 - box.y0));
   const type = { x, text, tone: Tone.muted, align: 'centre' } as const;
+  const below = { y: box.y1, dy: 18, px: 13 };
+  const short = text.split(',', 1)[0] ?? text;
   return {
     places: [[{ ...type, key: `seen.${key}`, y: 0, px: 15, minPx: roomy }]],
-    otherwise: { ...type, key: `seen.${key}.below`, y: box.y1, dy: 18, px: 13, maxPx: roomy - 1e-4 },
+    otherwise: [
+      { ...type, ...below, key: `seen.${key}.below` },
+      { ...type, ...below, key: `seen.${key}.short`, text: short },
+    ],
   };
 }
 
@@ -116,14 +121,14 @@ function sideWords(
       ...plate,
       x: placing.aside + flip * edge.x,
       y: edge.y,
-      dx: upright ? 14 * Math.sign(outX) : 0,
+      dx: upright ? (14 + 11 * Math.abs(edge.outY / outX)) * Math.sign(outX) : 0,
       dy: upright ? 0 : 16 * Math.sign(edge.outY),
       align: !upright ? 'centre' : outX > 0 ? 'left' : 'right',
     };
     return [
       {
         places: [[plate], [outside]],
-        otherwise: { ...place, ...inwards(10), key: `${plate.key}.letter`, text: letter, px: 13, align },
+        otherwise: [{ ...place, ...inwards(10), key: `${plate.key}.letter`, text: letter, px: 13, align }],
       },
     ];
   });

@@ -8,13 +8,15 @@ import type { Box, Label, Sign } from '../table/draw-list.ts';
 
 /** Words that stand or fall together, with the places they may take, best first: the next where zoomed out further. */
 export type Item = {
+  /** Taken from here on: words that belong to a sign come before it. */
+  keepOff?: readonly Taken[];
   places: readonly Label[][];
-  /** Shown where the zoom is too small for the words: shorter ones, or the same elsewhere. */
-  otherwise?: Label;
+  /** Shown where the zoom is too small for the words: shorter ones, or the same elsewhere, and so on. */
+  otherwise?: readonly Label[];
 };
 
 /** A box of CSS px about a place in the world, shown within a range of zooms (CSS px a stitch). */
-type Taken = {
+export type Taken = {
   x: number;
   y: number;
   left: number;
@@ -28,8 +30,8 @@ type Taken = {
 /** Widths of a letter as shares of its height, on the generous side. */
 const REGULAR = 0.53;
 const BOLD = 0.57;
-/** A view hardly smaller than a phone's, in CSS px: below its zoom nobody sees words collide. */
-const SMALL_VIEW = { width: 340, height: 230 };
+/** A phone's view under a tall verdict, in CSS px: smaller than this nobody sees a whole panel. */
+const SMALL_VIEW = { width: 270, height: 160 };
 
 /** CSS px that a view leaves free around its bounds. */
 const VIEW_MARGIN = 16;
@@ -110,7 +112,8 @@ export function placeLabels(items: readonly Item[], bounds: Box, signs: readonly
       taken.push(boxOfLabel(shown));
     }
   };
-  for (const { places, otherwise } of items) {
+  for (const { places, otherwise, keepOff } of items) {
+    taken.push(...(keepOff ?? []));
     let below = Number.POSITIVE_INFINITY;
     places.forEach((labels, turn) => {
       if (below <= usual) return;
@@ -120,9 +123,13 @@ export function placeLabels(items: readonly Item[], bounds: Box, signs: readonly
       put(limited, zoom);
       below = zoom;
     });
-    if (!otherwise) continue;
-    const rest = Number.isFinite(below) ? { ...otherwise, maxPx: below - 1e-4 } : otherwise;
-    put([rest], leastZoom([rest]));
+    for (const label of otherwise ?? []) {
+      const rest = Number.isFinite(below) ? { ...label, maxPx: below - 1e-4 } : label;
+      const zoom = leastZoom([rest]);
+      if (zoom >= below) continue;
+      put([rest], zoom);
+      below = zoom;
+    }
   }
   return placed;
 }

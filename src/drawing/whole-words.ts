@@ -21,8 +21,12 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
   const middleBox = mirrorBox(middleOf(within), mirrored);
   const [width, height] = [outer.x1 - outer.x0, outer.y1 - outer.y0];
   const pad = Math.max(2.6, 0.066 * Math.max(width, height));
-  const fits = roomInside(middleBox, besideMiddle(panel, drawn.edge.sides.length));
-  const below = fits.least > 12;
+  const fits = roomInside(
+    middleBox,
+    sayCount(drawn.pairing).length,
+    besideMiddle(panel, drawn.edge.sides.length),
+  );
+  const below = fits.beside > 12;
   const middle = middleWords(drawn, middleBox, fits, below ? outer.y1 + pad * 1.6 : undefined);
   const bounds = {
     x0: outer.x0 - 1.8,
@@ -31,8 +35,9 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
     y1: outer.y1 + pad * (below ? 2.4 : 1),
   };
   return {
-    answer: middle.filter(({ key }) => !isSecond(key)).map(alone),
+    answer: middle.filter(({ key }) => !isSecond(key) && key !== LEAST).map(alone),
     rest: [
+      ...middle.filter(({ key }) => key === LEAST).map(alone),
       ...drawn.edge.sides.flatMap((_, side) => sideWords(drawn, panel, side, mirrored, inner)),
       { places: [middle.filter(({ key }) => key === 'seen')] },
       { places: [middle.filter(({ key }) => key.startsWith('seen.'))] },
@@ -46,6 +51,7 @@ export function wordsInside(drawn: Drawn, panel: Panel, mirrored: boolean): Word
 const alone = (label: Label): Item => ({ places: [[label]] });
 
 /** Lines that give way where something else must be said: which side is seen. */
+const LEAST = 'count.least';
 const isSecond = (key: string) => key.startsWith('seen');
 
 function mirrorBox(box: Box, mirrored: boolean): Box {
@@ -73,16 +79,18 @@ function middleOf(points: Float32Array): Box {
   return { ...box, x0, x1: Math.max(x0, x1) };
 }
 
-type Room = { large: number; small: number; least: number };
+/** `beside`: the answer alone, with room left for the words of upright sides. */
+type Room = { large: number; small: number; least: number; beside: number };
 
 /** CSS px a stitch from which the words fit into the middle: whole, in three lines, or the answer alone. */
-function roomInside(inner: Box, beside: number): Room {
+function roomInside(inner: Box, letters: number, beside: number): Room {
   const width = Math.max(0.1, inner.x1 - inner.x0);
   const height = Math.max(0.1, inner.y1 - inner.y0);
   return {
     large: Math.max((310 + beside) / width, (4 * LINE + 40) / height),
     small: Math.max((150 + beside) / width, (4 * LINE + 10) / height),
-    least: Math.max((90 + beside) / width, (3 * LINE) / height),
+    least: Math.max((letters * 10 + 16) / width, (3 * LINE) / height),
+    beside: Math.max((90 + beside) / width, (3 * LINE) / height),
   };
 }
 
@@ -106,7 +114,7 @@ function middleWords({ pairing }: Drawn, inner: Box, fits: Room, below: number |
   const [seenFirst, seenThen] = splitAtComma(seen);
   const large = { ...base, minPx: fits.large };
   const small = { ...base, minPx: fits.small, maxPx: fits.large - 1e-4 };
-  const least = { ...base, minPx: fits.least, maxPx: fits.small - 1e-4 };
+  const least = { ...base, minPx: Math.min(fits.least, fits.small - 1e-3), maxPx: fits.small - 1e-4 };
   const leftOver = { text: left, tone: Tone.gap, bold: true } as const;
   const labels: Label[] = [
     { ...large, key: 'count', dy: -14, text, px: 36, tone: Tone.ink },
@@ -117,7 +125,7 @@ function middleWords({ pairing }: Drawn, inner: Box, fits: Room, below: number |
     { ...small, key: 'seen.2', dy: 22, text: seenThen, px: 14, tone: Tone.muted },
     { ...small, key: 'left.small', dy: 42, px: 14, ...leftOver },
   ];
-  labels.push({ ...least, key: 'count.least', text, px: 17, tone: Tone.ink, bold: true });
+  labels.push({ ...least, key: LEAST, text, px: 17, tone: Tone.ink, bold: true });
   return labels.filter((label) => label.text !== '');
 }
 
@@ -187,7 +195,7 @@ function sideWords(drawn: Drawn, panel: Panel, side: number, mirrored: boolean, 
   const clear = at(-1.3) ?? outside;
   const out = {
     ...pointOf(clear),
-    dx: 6 * Math.sign(clear.outX),
+    dx: (6 + (LINE - 2) * Math.abs(clear.outY / clear.outX)) * Math.sign(clear.outX),
     align: clear.outX > 0 ? 'left' : 'right',
   } as const;
   return [{ places: [pair, pair.map((label) => ({ ...label, ...out, minPx }))] }];

@@ -74,6 +74,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const items = [
     ...words.answer,
     ...gapWords(drawn, panel, mirrored),
+    { places: [], keepOff: boxesOfSigns(rings) },
     ...words.rest,
     ...(words.roomy ? startWords(panel, mirrored).map(alone) : []),
     ...marker.labels.map(alone),

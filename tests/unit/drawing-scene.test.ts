@@ -153,9 +153,11 @@ describe('the whole panel', () => {
   it('lays partners side by side on any rectangle', () => {
     fc.assert(
       fc.property(anyCount, anyCount, (long, short) => {
+        // Narrow ones have rounder corners, so that the lanes fit: there partners slide a little.
+        const narrow = Math.min(long, short) < 24;
         for (const { across, along } of waysBetween([long, short, long, short])) {
-          expect(along).toBeLessThan(1.4);
-          expect(across).toBeLessThan(2.5);
+          expect(along).toBeLessThan(narrow ? 1.7 : 1);
+          expect(across).toBeLessThan(narrow ? 2.6 : 2.2);
         }
       }),
       { numRuns: 15 },
