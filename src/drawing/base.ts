@@ -40,7 +40,7 @@ function onCircle(radius: number, turn: number): Point {
   return { x: radius * Math.cos(turn), y: -radius * Math.sin(turn) };
 }
 
-const lengthOf = (stretch: Line | Arc) =>
+export const lengthOf = (stretch: Line | Arc) =>
   'a' in stretch
     ? Math.hypot(stretch.b.x - stretch.a.x, stretch.b.y - stretch.a.y)
     : Math.abs(stretch.sweep) * stretch.radius;
@@ -79,16 +79,27 @@ function straightRoom({ stretches, bends }: Base): number {
   return Math.min(...rooms);
 }
 
+/** As with straight sides at most; less where arcs shrink sooner or no longer meet near their corner. */
 function bowedRoom(base: Base): number {
   const fits = (moved: number) => {
     const inner = moveInwards(base, moved);
-    return inner.stretches.every((side, i) => {
-      const turned = 'a' in side || side.sweep < 0;
-      return turned && lengthOf(side) >= (1 - SHRINK) * lengthOf(base.stretches[i]!);
+    const near = inner.bends.every(({ at }, i) => {
+      const bend = base.bends[i]!;
+      const there = alongBend(bend, moved);
+      const way = Math.hypot(there.x - bend.at.x, there.y - bend.at.y);
+      return Math.hypot(at.x - there.x, at.y - there.y) <= 0.5 * way + 1e-6;
     });
+    return (
+      near &&
+      inner.stretches.every((side, i) => {
+        const turned = 'a' in side || side.sweep < 0;
+        return turned && lengthOf(side) >= (1 - SHRINK) * lengthOf(base.stretches[i]!);
+      })
+    );
   };
-  let [low, high] = [0, 40];
-  for (let i = 0; i < 20; i++) {
+  let [low, high] = [0, straightRoom(base)];
+  if (fits(high)) return high;
+  for (let i = 0; i < 16; i++) {
     const middle = (low + high) / 2;
     if (fits(middle)) low = middle;
     else high = middle;
@@ -103,7 +114,9 @@ export function moveInwards(base: Base, moved: number): Base {
   const arcs = stretches.every((stretch): stretch is Arc => !('a' in stretch));
   const points = bends.map((bend, i) => {
     const [side, next] = [stretches[i]!, stretches[(i + 1) % stretches.length]!];
-    if (!('a' in side || 'a' in next)) return meetingPoint(side, next, moved, bend);
+    // Arcs that run on almost straight into each other meet nowhere in particular.
+    const turns = Math.abs(bend.sweep) > 0.35;
+    if (turns && !('a' in side || 'a' in next)) return meetingPoint(side, next, moved, bend);
     return alongBend(bend, moved);
   });
   const before = (i: number) => points[(i + points.length - 1) % points.length]!;
@@ -117,23 +130,27 @@ export function moveInwards(base: Base, moved: number): Base {
   const sides = stretches.map((side, i): Arc => {
     const angleTo = ({ x, y }: Point) => Math.atan2(y - side.centre.y, x - side.centre.x);
     const angle = angleTo(before(i));
-    return { ...side, radius: side.radius - moved, angle, sweep: turnTo(angle, angleTo(points[i]!)) };
+    return {
+      ...side,
+      radius: side.radius - moved,
+      angle,
+      sweep: turnTo(angle, angleTo(points[i]!), side.sweep),
+    };
   });
   return {
     ...base,
     stretches: sides,
     bends: bends.map((bend, i) => {
       const angle = sides[i]!.angle + sides[i]!.sweep;
-      const sweep = turnTo(angle, sides[(i + 1) % sides.length]!.angle);
+      const sweep = turnTo(angle, sides[(i + 1) % sides.length]!.angle, bend.sweep);
       return { ...bend, at: points[i]!, angle, sweep };
     }),
   };
 }
 
-/** The smaller turn from one direction to another. */
-function turnTo(from: number, to: number): number {
-  const turn = (((to - from) % TAU) + TAU) % TAU;
-  return turn > Math.PI ? turn - TAU : turn;
+/** The turn from one direction to another, of those that differ by full turns the one nearest to what it was. */
+function turnTo(from: number, to: number, was: number): number {
+  return to - from + TAU * Math.round((was - to + from) / TAU);
 }
 
 /** Where a corner comes to lie once both its sides have moved inwards. */

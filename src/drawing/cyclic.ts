@@ -14,6 +14,8 @@ export type Cyclic = {
 };
 
 const TAU = 2 * Math.PI;
+/** One side is at most this share of what the others could just hold: closer to it the circle grows without end. */
+const FULLEST = 0.97;
 /** Corners turn by this much at most: an inner angle of 32 degrees still holds the lanes. Two sides close in tips of 70. */
 const SHARPEST = (148 * Math.PI) / 180;
 const SHARPEST_LENS = (110 * Math.PI) / 180;
@@ -87,16 +89,16 @@ export function closeSides(lengths: readonly number[]): Cyclic {
   const most = lengths.length < 3 ? SHARPEST_LENS : SHARPEST;
   const longest = Math.max(...lengths);
   const others = lengths.reduce((sum, length) => sum + length, 0) - longest;
-  if (longest < 0.999 * others) {
+  if (longest < FULLEST * others) {
     const straight = inscribe(lengths);
     if (sharpest(straight) <= most) return straight;
   }
   const excess = (bow: number) => {
-    if (longest >= 0.999 * others * reach(bow)) return 1;
+    if (longest >= FULLEST * others * reach(bow)) return 1;
     return sharpest(inscribe(lengths, bow)) - most;
   };
   let far = MOST_BOW;
-  while (longest >= 0.98 * others * reach(far)) far = (1 + far) / 2;
+  while (longest >= FULLEST * others * reach(far)) far = (1 + far) / 2;
   // The upper end always closes.
   let near = LEAST_BOW;
   for (let i = 0; i < 12 && excess(far) <= 0; i++) {

@@ -9,7 +9,16 @@
 import type { Corner } from '../../core/index.ts';
 import type { Hand } from '../state/snapshot.ts';
 import type { Box } from '../table/draw-list.ts';
-import { type Arc, type Base, baseLine, closePanel, type Line, moveInwards, type Point } from './base.ts';
+import {
+  type Arc,
+  type Base,
+  baseLine,
+  closePanel,
+  type Line,
+  moveInwards,
+  type Point,
+  lengthOf as stretchLength,
+} from './base.ts';
 
 /** A stretch of a lane, concrete: a line (radius 0) or an arc. */
 export type LaneStretch = {
@@ -51,11 +60,15 @@ export function rounding(
     Math.abs(sweep) < LEAST_TURN ? 0 : (0.85 * (corners[i]?.size ?? 0)) / Math.abs(sweep),
   );
   const least = scale * (corners.some((corner) => corner.size > 0) ? 1.1 : 0.35);
-  const inner = Math.min(6 * scale * scale, Math.max(least, ...wanted));
+  const around = laneLength(base) + corners.reduce((sum, corner) => sum + corner.size, 0);
+  const most = Math.min(6 * scale * scale, Math.max(least, around / 4 / Math.PI));
+  const inner = Math.min(most, Math.max(least, ...wanted));
   const sharpest = Math.max(...base.bends.map((bend) => Math.tan(Math.min(Math.abs(bend.sweep), 3.1) / 2)));
   const slide = Math.max(0, partner - 0.9 / sharpest);
   return { outer: inner + Math.max(slide, depth - base.room, 0), inner };
 }
+
+const laneLength = (base: Base) => base.stretches.reduce((sum, stretch) => sum + stretchLength(stretch), 0);
 
 /** The lane `inset` stitches inside the outermost one, from the start of side 0, cell by cell. */
 export function laneStretches(base: Base, radii: Rounding, inset: number): LaneStretch[] {
