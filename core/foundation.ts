@@ -13,6 +13,8 @@ import { NodeKind, type Plan, type Round } from './types.ts';
 type Hand = {
   making: Making;
   mishaps: Settled[];
+  /** Those of them that are a stitch missed or doubled. */
+  slips: Settled[];
   plan: Plan;
   /** Node whose base chain the next treble uses; -1 for the first chain of all. */
   lastTreble: number;
@@ -32,7 +34,8 @@ export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled
 /** The acts of the hand, into a making that is just begun. */
 export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: readonly Settled[]): void {
   const mishaps = inRound(all, 'foundation');
-  const hand: Hand = { making, mishaps, plan, lastTreble: -1 };
+  const slips = mishaps.filter(({ kind }) => kind === 'stitch-missed' || kind === 'stitch-doubled');
+  const hand: Hand = { making, mishaps, slips, plan, lastTreble: -1 };
   const legs = legsOf(plan, orders, mishaps);
   beginRing(hand);
   let early = countsFirstFromNothing(hand) ? 1 : 0;
@@ -79,12 +82,10 @@ function countsFirstFromNothing(hand: Hand): boolean {
 function workLeg(hand: Hand, leg: number, target: number, alreadyCounted: number): number {
   const side = leg % hand.plan.foundation.sides.length;
   const from = placeOfLeg(hand.plan, leg);
-  const events = hand.mishaps
-    .filter(
-      (mishap) =>
-        (mishap.kind === 'stitch-missed' || mishap.kind === 'stitch-doubled') && mishap.side === side,
-    )
-    .filter((mishap) => belongsToLeg(hand.plan, leg, mishap.place as number))
+  const slips = hand.slips.filter(
+    (slip) => slip.side === side && belongsToLeg(hand.plan, leg, slip.place as number),
+  );
+  const events = slips
     .map((mishap) => ({
       mishap,
       at: Math.min(Math.max(0, (mishap.place as number) - from), Math.max(0, target - 1)),

@@ -1,5 +1,6 @@
 /** One candidate cause, as the search handles it. */
 import { type Settled, settle } from '../mishap.ts';
+import { limits } from '../problems.ts';
 import type { Mishap, MishapKind, Plan } from '../types.ts';
 import { rarityOf } from './commonness.ts';
 import type { BackMadeFor, Cause, FrontMiscount } from './types.ts';
@@ -94,23 +95,16 @@ function slotsOf({ kind, habit, front }: Cause, settled: readonly Settled[]): st
     const counted = settled.map((one) => `stitches ${at(one)} ${one.side}`);
     return habit ? ['front all', 'stitches foundation 0 all'] : [...sides, ...counted];
   }
-  return settled
-    .map((one) => {
-      const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
-      if (kind.startsWith('stitch')) return `stitches ${at(one)} ${habit ? 'all' : one.side}`;
-      if (kind === 'corner-chains' && habit) return `chains ${at(one)} all`;
-      return `${one.kind} ${where}`;
-    })
-    .concat(followed(settled));
+  return settled.flatMap((one) => {
+    const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
+    if (kind.startsWith('stitch')) return [`stitches ${at(one)} ${habit ? 'all' : one.side}`];
+    if (kind === 'corner-chains' && habit) return [`chains ${at(one)} all`];
+    // A hand that counts on from one corner worked elsewhere has no second one of its own on that edging.
+    const isFollowed = kind === 'corner-moved' && one.round === 'edging' && one.then === 'from-corner';
+    const everywhere = Array.from({ length: limits.sides }, (_, corner) => `${kind} ${at(one)} ${corner} `);
+    return isFollowed ? everywhere : [`${kind} ${where}`];
+  });
 }
-
-/** The hand follows one corner worked elsewhere around an edging, not two. */
-const followed = (settled: readonly Settled[]): string[] =>
-  settled
-    .filter(
-      ({ kind, round, then }) => kind === 'corner-moved' && round === 'edging' && then === 'from-corner',
-    )
-    .map(({ edging }) => `followed ${edging}`);
 
 const rounds = ['plan', 'foundation', 'edging', 'join'];
 

@@ -5,13 +5,15 @@
  * taken up; the last cause of a set is looked up by what is still unexplained. Sets whose causes meddle with one
  * another are tried, all others added up; whatever is found is tried once more before it counts.
  */
-import { type Candidate, fitsWith } from './candidate.ts';
+import type { Candidate } from './candidate.ts';
 import { type Reach, widened } from './reach.ts';
 import {
   alone,
   type Company,
   companyOf,
-  meddle,
+  isTight,
+  meddlesFrom,
+  never,
   onwards,
   type Touching,
   touches,
@@ -43,13 +45,20 @@ type Searching = {
   onSides: Int32Array;
   /** Every candidate's index. */
   everyone: number[];
+  /** Those that may be used at all, this time round; and of these, those that can meddle where there is room. */
+  allowed: number[];
+  meddlers: number[];
   /** Those that each candidate meddles with and that may stand beside it, this time round; found when asked for. */
   partners: (number[] | undefined)[];
+  /** Whether two can stand in one set. */
+  fits: (a: number, b: number) => boolean;
+  meddlesFrom: (a: number, b: number) => number;
   meddlesWith: (a: number, b: number) => boolean;
   /** Candidates that give nothing of their own: the same mishap at another place of a roomy side. */
   shadows: Uint8Array;
   /** Causes that run all round the work: habits, errors in the plan, a corner followed by the later ones. */
   isWide: boolean[];
+  wides: number[];
   /** Corners forgotten that the number of sides seen forbids. */
   isBarred: boolean[];
   /** Candidates all of whose sets are found already. */
@@ -66,6 +75,7 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
   for (let size = 1; size <= most; size++) {
     searching.size = size;
     searching.partners = [];
+    allowFor(searching);
     extend(searching, [], asRecipe, size);
     const smallest = Math.min(...[...searching.found.values()].map((set) => set.length));
     // One cause explains it: pairs are looked at too, for a rare single cause may be less likely than two common ones.
@@ -76,20 +86,34 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
 
 function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): Searching {
   // With corners forgotten nothing adds up: every making is tried.
+  const touching = touchingOf(trying.plan, trying.wanted, candidates);
   const effects = candidates.map((candidate) => {
-    if (asRecipe.over !== null) return null;
+    if (asRecipe.over !== null || isShadow(touching, candidate)) return null;
     const rest = restOf(trying, [candidate]);
     return rest.over === null ? asRecipe.by.map((by, i) => by - (rest.by[i] as number)) : null;
   });
-  const touching = touchingOf(trying.plan, trying.wanted, candidates);
   const bySum = new Map<number, number[]>();
   effects.forEach((effect, one) => {
-    if (!effect || isShadow(touching, candidates[one] as Candidate) || effect.every((by) => by === 0)) return;
+    if (!effect || effect.every((by) => by === 0)) return;
     const sum = sumOf(effect);
     bySum.set(sum, [...(bySum.get(sum) ?? []), one]);
   });
   const n = candidates.length;
+  const everyone = candidates.map((_, one) => one);
+  const isWide = candidates.map(({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach));
   const meddling = new Int8Array(n * n);
+  const from = (a: number, b: number): number => {
+    const pair = a < b ? a * n + b : b * n + a;
+    if (meddling[pair] === 0) meddling[pair] = meddlesFrom(touching, a, b) + 1;
+    return (meddling[pair] as number) - 1;
+  };
+  const fitting = new Int8Array(n * n);
+  const slots = numberedSlots(candidates);
+  const fits = (a: number, b: number): boolean => {
+    const pair = a < b ? a * n + b : b * n + a;
+    if (fitting[pair] === 0) fitting[pair] = shareSlot(slots[a] as number[], slots[b] as number[]) ? -1 : 1;
+    return fitting[pair] === 1;
+  };
   return {
     size: 1,
     trying,
@@ -105,19 +129,37 @@ function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): S
     ownSides: Int32Array.from(touching.reaches, ({ sides }) => sides),
     nearSides: Int32Array.from(touching.reaches, ({ near }) => near),
     onSides: Int32Array.from(touching.reaches, ({ sides, corners }) => onwards(sides | corners, touching.k)),
-    everyone: candidates.map((_, one) => one),
+    everyone,
+    allowed: everyone,
+    meddlers: everyone,
     partners: [],
-    meddlesWith: (a, b) => {
-      const pair = a < b ? a * n + b : b * n + a;
-      if (meddling[pair] === 0) meddling[pair] = meddle(touching, a, b) ? 1 : -1;
-      return meddling[pair] === 1;
-    },
+    fits,
+    meddlesFrom: from,
+    meddlesWith: (a, b) => from(a, b) < never,
     shadows: Uint8Array.from(candidates, (candidate) => (isShadow(touching, candidate) ? 1 : 0)),
-    isWide: candidates.map(({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach)),
+    isWide,
+    wides: everyone.filter((one) => isWide[one]),
     isBarred: candidates.map((_, one) => bars(trying.wanted, touching.reaches[one] as Reach, touching.k)),
     spent: new Uint8Array(n),
     found: new Map(),
   };
+}
+
+/** Slots as numbers: names are compared once, not for every pair. */
+function numberedSlots(candidates: readonly Candidate[]): number[][] {
+  const numbers = new Map<string, number>();
+  return candidates.map(({ slots }) =>
+    slots.map((slot) => {
+      const number = numbers.get(slot) ?? numbers.size;
+      numbers.set(slot, number);
+      return number;
+    }),
+  );
+}
+
+function shareSlot(a: readonly number[], b: readonly number[]): boolean {
+  for (const slot of a) for (const other of b) if (slot === other) return true;
+  return false;
 }
 
 const runsRound = (reach: Reach): boolean => reach.planned || reach.turnsJoin || follows(reach);
@@ -174,14 +216,14 @@ function extend(searching: Searching, set: number[], rest: Rest, size: number): 
   }
   const spent: number[] = [];
   const sum = size === 2 ? sumOf(rest.by) : 0;
+  const off = size === 2 ? offSides(searching, rest) : 0;
   const mustBeUnbounded = isBeyond(searching, set, rest, size);
   for (const one of [...wide(searching, set, rest), ...able(searching, set, rest)]) {
     if (isGivenUp(searching.trying)) break;
     if (mustBeUnbounded && !searching.touching.reaches[one]?.unbounded) continue;
     if (!isOpen(searching, set, one) || !leavesEnough(searching, set, rest, one, size)) continue;
-    if (size === 2 && addsUp(searching, set, rest, one))
-      lookUp(searching, [...set, one], (sum - (searching.sums[one] as number)) | 0);
-    else {
+    const isSettled = size === 2 && settleQuickly(searching, set, rest, one, { sum, off });
+    if (!isSettled) {
       const next = restWith(searching, set, rest, one);
       if (canStill(next)) extend(searching, [...set, one], next, size - 1);
     }
@@ -193,13 +235,27 @@ function extend(searching: Searching, set: number[], rest: Rest, size: number): 
 
 export const isGivenUp = ({ tried, limit }: Trying): boolean => tried >= limit;
 
-/** Nothing that could meddle is left or there: what the last cause must change is known without trying. */
-const addsUp = (searching: Searching, set: readonly number[], rest: Rest, one: number): boolean =>
-  rest.over === null &&
-  searching.effects[one] !== null &&
-  searching.sums[one] !== 0 &&
-  !set.some((other) => searching.meddlesWith(one, other)) &&
-  [...set, one].every((other) => partnersBeside(searching, other).length === 0);
+/**
+ * Where this cause adds up with those that are there, the last one is looked up without trying; true if that was all,
+ * because none that could meddle with them reaches what would be left.
+ */
+function settleQuickly(
+  searching: Searching,
+  set: readonly number[],
+  rest: Rest,
+  one: number,
+  { sum, off }: { sum: number; off: number },
+): boolean {
+  const { sums, effects, ownSides, nearSides, touching } = searching;
+  if (rest.over !== null || effects[one] === null || sums[one] === 0) return false;
+  if (set.some((other) => searching.meddlesWith(one, other))) return false;
+  if (touching.wanted.usesJoin || [...set, one].some((each) => follows(touching.reaches[each]))) return false;
+  const left = off & ~(ownSides[one] as number);
+  const reaches = (last: number): boolean => (left & ~(nearSides[last] as number)) === 0;
+  if ([one, ...set].some((each) => partnersBeside(searching, each).some(reaches))) return false;
+  lookUp(searching, [...set, one], (sum - (sums[one] as number)) | 0);
+  return true;
+}
 
 /** The last cause of a set, by the sum of what is left; 0: nothing is. */
 function lookUp(searching: Searching, set: number[], sum: number): void {
@@ -229,9 +285,8 @@ const movedAbout = ({ reaches }: Touching, set: readonly number[]): number =>
   set.reduce((total, one) => total + (reaches[one] as Reach).most, 2);
 
 /** Those that run all round come first: with them out of the way, what is left lies close together. */
-function wide({ isWide, candidates }: Searching, set: readonly number[], rest: Rest): number[] {
-  if (rest.over !== null || set.filter((one) => isWide[one]).length >= mostWide) return [];
-  return candidates.flatMap((_, one) => (isWide[one] ? [one] : []));
+function wide({ isWide, wides }: Searching, set: readonly number[], rest: Rest): number[] {
+  return rest.over !== null || set.filter((one) => isWide[one]).length >= mostWide ? [] : wides;
 }
 
 /** Two slips that run all round the work are believed of one making, three are not. */
@@ -278,18 +333,16 @@ function offSides({ trying }: Searching, rest: Rest): number {
 /** A corner too few cannot be made good; one too many must be forgotten. */
 const canStill = ({ over }: Rest): boolean => over === null || over.over > 0;
 
-function isOpen(searching: Searching, set: readonly number[], one: number, evenSpent = false): boolean {
-  const { spent, candidates, isWide, isBarred } = searching;
-  if (
-    (spent[one] === 1 && !evenSpent) ||
-    isBarred[one] ||
-    (searching.size > 2 && follows(searching.touching.reaches[one]))
-  )
-    return false;
+function isOpen(searching: Searching, set: readonly number[], one: number): boolean {
+  return searching.spent[one] === 0 && mayJoin(searching, set, one);
+}
+
+function mayJoin(searching: Searching, set: readonly number[], one: number): boolean {
+  const { isWide, isBarred, size, touching, fits } = searching;
+  if (isBarred[one] || (size > 2 && follows(touching.reaches[one]))) return false;
   if (isWide[one] && set.filter((other) => isWide[other]).length >= mostWide) return false;
-  return set.every(
-    (other) => other !== one && fitsWith(candidates[other] as Candidate, candidates[one] as Candidate),
-  );
+  for (const other of set) if (other === one || !fits(other, one)) return false;
+  return true;
 }
 
 function restWith(searching: Searching, set: readonly number[], rest: Rest, one: number): Rest {
@@ -340,33 +393,64 @@ function completeBeside(searching: Searching, set: number[], rest: Rest): void {
       if (isOpen(searching, set, one)) confirm(searching, [...set, one]);
     return;
   }
-  const partners = partnersOf(searching, set);
-  if (partners.length === 0) return;
   const company = companyOf(touching, set, candidates);
+  const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
+  const bits = bitsIn(searching, company);
+  const partners = partnersOf(searching, set).filter(
+    (one) => (sides & ~(bits[one] as number)) === 0 && searching.spent[one] === 0,
+  );
+  if (partners.length === 0) return;
   const { spots } = trying.wanted;
   const off = spots.flatMap((spot, i) =>
     rest.by[i] === 0 ? [] : [{ spot, by: Math.abs(rest.by[i] as number) }],
   );
   const about = movedAbout(touching, set);
-  const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
-  const bits = bitsIn(searching, company);
   for (const one of partners) {
     if (isGivenUp(trying)) break;
-    if ((sides & ~(bits[one] as number)) !== 0 || searching.spent[one] === 1) continue;
     const reach = touching.reaches[one] as Reach;
     const bound = reach.most + about;
     const mends = off.every(
       ({ spot, by }) => (by <= bound || !isCount(spot)) && touches(touching, one, spot, company),
     );
-    if (mends && isOpen(searching, set, one)) confirm(searching, [...set, one]);
+    if (mends && addsBelow(searching, set, rest, one) && isOpen(searching, set, one))
+      confirm(searching, [...set, one]);
   }
 }
 
-function partnersBeside(searching: Searching, one: number): number[] {
-  searching.partners[one] ??= searching.everyone.filter(
-    (other) => searching.meddlesWith(one, other) && isOpen(searching, [one], other, true),
+/** In the rounds below the one in which they meddle, what is left must be just what this cause changes there. */
+function addsBelow(searching: Searching, set: readonly number[], rest: Rest, one: number): boolean {
+  const effect = searching.effects[one];
+  if (!effect) return true;
+  const first = Math.min(...set.map((other) => searching.meddlesFrom(one, other)));
+  const { spots } = searching.trying.wanted;
+  for (let i = 0; i < spots.length; i++) {
+    const spot = spots[i] as Spot;
+    if (isCount(spot) && spot.round < first && rest.by[i] !== effect[i]) return false;
+  }
+  return true;
+}
+
+function allowFor(searching: Searching): void {
+  const { everyone, isBarred, size, touching } = searching;
+  searching.allowed = everyone.filter(
+    (one) => !isBarred[one] && (size < 3 || !follows(touching.reaches[one])),
   );
-  return searching.partners[one];
+  searching.meddlers = searching.allowed.filter((one) => touching.reaches[one]?.isPlain === false);
+}
+
+function partnersBeside(searching: Searching, one: number): number[] {
+  const known = searching.partners[one];
+  if (known) return known;
+  const { allowed, meddlers, meddlesFrom, touching, biggest } = searching;
+  const { isPlain, sides, most } = touching.reaches[one] as Reach;
+  const hasRoom = isPlain && !isTight(touching, sides, most + biggest[0]);
+  const alone = [one];
+  const found: number[] = [];
+  for (const other of hasRoom ? meddlers : allowed)
+    if (other !== one && meddlesFrom(one, other) < never && mayJoin(searching, alone, other))
+      found.push(other);
+  searching.partners[one] = found;
+  return found;
 }
 
 function partnersOf(searching: Searching, set: readonly number[]): number[] {

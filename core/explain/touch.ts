@@ -55,7 +55,7 @@ function shortestRun(plan: Plan, side: number): number {
 }
 
 /** Whether causes of such sizes may run a hand out of stitches on one of the sides; a third may come on top. */
-function isTight({ runs, plan }: Touching, sides: number, stitches: number): boolean {
+export function isTight({ runs, plan }: Touching, sides: number, stitches: number): boolean {
   if (sides === 0) return false;
   for (let side = 0; side < runs.length; side++) {
     if (!hasBit(sides, side)) continue;
@@ -158,33 +158,38 @@ function renumbered(bits: number, from: number, to: number, { forgotten }: Compa
   return count > 0 ? widened(there & allBits(count), count) : 1;
 }
 
-/** Whether two candidates, done together, may give other counts than the sum of what each gives. */
-export function meddle(touching: Touching, one: number, other: number): boolean {
+/** They never meddle. */
+export const never = 100;
+
+/**
+ * The first round in which two candidates, done together, may give other counts than the sum of what each gives: 0
+ * the foundation, n + 1 edging n, one more the join; `never` where they just add up.
+ */
+export function meddlesFrom(touching: Touching, one: number, other: number): number {
   const a = touching.reaches[one] as Reach;
   const b = touching.reaches[other] as Reach;
-  if (isTight(touching, a.sides & b.sides, a.most + b.most)) return true;
-  if (a.isPlain && b.isPlain) return false;
-  return meddlesWith(touching, a, b) || meddlesWith(touching, b, a);
+  if (isTight(touching, a.sides & b.sides, a.most + b.most)) return 0;
+  if (a.isPlain && b.isPlain) return never;
+  return Math.min(meddlesWith(touching, a, b), meddlesWith(touching, b, a));
 }
 
-function meddlesWith({ wanted }: Touching, a: Reach, b: Reach): boolean {
-  if (a.forgets) return true;
-  if (wanted.usesJoin) {
-    if (a.turnsJoin) return true;
-    if (a.skipsChain && (b.chains.length > 0 || b.planned || b.joins)) return true;
-  }
-  if (a.planned && (b.planned || b.chains.length > 0)) return true;
-  if (a.chains.some((chain) => b.chains.some((other) => other.round === chain.round))) return true;
-  return a.moves.some((move) => meddlesWithMove(move, b));
+function meddlesWith({ wanted, plan }: Touching, a: Reach, b: Reach): number {
+  if (a.forgets || (a.planned && (b.planned || b.chains.length > 0))) return 0;
+  let first = never;
+  for (const move of a.moves) if (move.round < first && meddlesWithMove(move, b)) first = move.round;
+  for (const { round } of a.chains)
+    for (const other of b.chains) if (other.round === round && round < first) first = round;
+  if (first < never || !wanted.usesJoin) return first;
+  const skips = a.skipsChain && (b.chains.length > 0 || b.planned || b.joins);
+  return a.turnsJoin || skips ? plan.edgings.length + 1 : never;
 }
 
 /** With its own round's stitches nearby, with the chains below it, and, where later corners follow, with all below. */
-function meddlesWithMove(move: Reach['moves'][number], other: Reach): boolean {
-  if (other.moves.some(({ round }) => round === move.round)) return true;
-  const near = move.sides;
-  if (other.chains.some(({ round, corners }) => round === move.round - 1 && (corners & near) !== 0))
-    return true;
-  return other.spans.some(
-    ({ from, sides }) => (from === move.round || (move.follows && from < move.round)) && (sides & near) !== 0,
-  );
+function meddlesWithMove({ round, sides, follows }: Reach['moves'][number], other: Reach): boolean {
+  for (const move of other.moves) if (move.round === round) return true;
+  for (const chain of other.chains)
+    if (chain.round === round - 1 && (chain.corners & sides) !== 0) return true;
+  for (const span of other.spans)
+    if ((span.from === round || (follows && span.from < round)) && (span.sides & sides) !== 0) return true;
+  return false;
 }
