@@ -1,6 +1,5 @@
 /** One candidate cause, as the search handles it. */
 import { type Settled, settle } from '../mishap.ts';
-import { limits } from '../problems.ts';
 import type { Mishap, MishapKind, Plan } from '../types.ts';
 import { rarityOf } from './commonness.ts';
 import type { BackMadeFor, Cause, FrontMiscount } from './types.ts';
@@ -15,9 +14,14 @@ export type Candidate = {
   front: FrontMiscount[];
   /** Two candidates with a slot in common are one mishap told twice, and never stand in one set. */
   slots: string[];
+  /** A corner of an edging worked elsewhere. */
+  moves?: Moves;
   /** Another place for the same mishap: it matters only where something else is amiss close by. */
   elsewhere: boolean;
 };
+
+/** `isFollowed`: the later corners are counted on from there. */
+export type Moves = { edging: number; isFollowed: boolean };
 
 /** `order`: where it comes in the working order. */
 export type Ordered = Settled & { order: number };
@@ -52,10 +56,16 @@ export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate
   const settled = inOrder(settle(mishaps).map((one) => ({ ...one, order: orderOf(one) })));
   return {
     cause,
-    key: keyOf(cause),
+    // Asked for only of what is found.
+    get key() {
+      return keyOf(cause);
+    },
     settled,
     front: telling.backMadeFor === 'neither' ? [] : front,
     slots: slotsOf(cause, settled),
+    ...(kind === 'corner-moved' && first?.round === 'edging'
+      ? { moves: { edging: first.edging ?? 0, isFollowed: first.then === 'from-corner' } }
+      : {}),
     elsewhere,
   };
 }
@@ -99,10 +109,7 @@ function slotsOf({ kind, habit, front }: Cause, settled: readonly Settled[]): st
     const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
     if (kind.startsWith('stitch')) return [`stitches ${at(one)} ${habit ? 'all' : one.side}`];
     if (kind === 'corner-chains' && habit) return [`chains ${at(one)} all`];
-    // A hand that counts on from one corner worked elsewhere has no second one of its own on that edging.
-    const isFollowed = kind === 'corner-moved' && one.round === 'edging' && one.then === 'from-corner';
-    const everywhere = Array.from({ length: limits.sides }, (_, corner) => `${kind} ${at(one)} ${corner} `);
-    return isFollowed ? everywhere : [`${kind} ${where}`];
+    return [`${kind} ${where}`];
   });
 }
 
@@ -141,4 +148,8 @@ export function frontWith(plan: Plan, set: readonly Candidate[]): number[] {
 
 /** Whether two candidates can stand in one set. */
 export const fitsWith = (a: Candidate, b: Candidate): boolean =>
-  !a.slots.some((slot) => b.slots.includes(slot));
+  !a.slots.some((slot) => b.slots.includes(slot)) && !(a.moves && b.moves && movesTwice(a.moves, b.moves));
+
+/** A hand that counts on from one corner worked elsewhere has no second one of its own on that edging. */
+export const movesTwice = (a: Moves, b: Moves): boolean =>
+  a.edging === b.edging && (a.isFollowed || b.isFollowed);

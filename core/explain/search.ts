@@ -5,7 +5,7 @@
  * taken up; the last cause of a set is looked up by what is still unexplained. Sets whose causes meddle with one
  * another are tried, all others added up; whatever is found is tried once more before it counts.
  */
-import type { Candidate } from './candidate.ts';
+import { type Candidate, movesTwice } from './candidate.ts';
 import { type Reach, widened } from './reach.ts';
 import {
   alone,
@@ -25,6 +25,11 @@ import type { Spot, Wanted } from './wanted.ts';
 type Searching = {
   /** Causes a set may have at most, this time round. */
   size: number;
+  /**
+   * A corner followed around an edging hides what lies beyond it: with one, a single cause more is looked for, not two;
+   * and none where fewer causes explain it.
+   */
+  followsBarred: boolean;
   trying: Trying;
   candidates: Candidate[];
   /** What each changes by itself; null where it changes the shape. */
@@ -74,6 +79,7 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
   const searching = startSearch(trying, candidates, asRecipe);
   for (let size = 1; size <= most; size++) {
     searching.size = size;
+    searching.followsBarred = size > 2 || searching.found.size > 0;
     searching.partners = [];
     allowFor(searching);
     extend(searching, [], asRecipe, size);
@@ -107,15 +113,21 @@ function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): S
     if (meddling[pair] === 0) meddling[pair] = meddlesFrom(touching, a, b) + 1;
     return (meddling[pair] as number) - 1;
   };
+  const bothMove = (a: number, b: number): boolean => {
+    const [one, other] = [candidates[a]?.moves, candidates[b]?.moves];
+    return one !== undefined && other !== undefined && movesTwice(one, other);
+  };
   const fitting = new Int8Array(n * n);
   const slots = numberedSlots(candidates);
   const fits = (a: number, b: number): boolean => {
     const pair = a < b ? a * n + b : b * n + a;
-    if (fitting[pair] === 0) fitting[pair] = shareSlot(slots[a] as number[], slots[b] as number[]) ? -1 : 1;
+    if (fitting[pair] === 0)
+      fitting[pair] = shareSlot(slots[a] as number[], slots[b] as number[]) || bothMove(a, b) ? -1 : 1;
     return fitting[pair] === 1;
   };
   return {
     size: 1,
+    followsBarred: false,
     trying,
     candidates,
     effects,
@@ -164,10 +176,7 @@ function shareSlot(a: readonly number[], b: readonly number[]): boolean {
 
 const runsRound = (reach: Reach): boolean => reach.planned || reach.turnsJoin || follows(reach);
 
-/**
- * A corner worked elsewhere on an edging, and the later ones counted on from it. It hides what lies beyond: with one,
- * a single cause more is looked for, not two.
- */
+/** A corner worked elsewhere on an edging, and the later ones counted on from it. */
 const follows = (reach: Reach | undefined): boolean => reach?.moves.some((move) => move.follows) ?? false;
 
 /** No corner was forgotten at or before a round that has all it should. */
@@ -251,7 +260,9 @@ function settleQuickly(
   if (set.some((other) => searching.meddlesWith(one, other))) return false;
   if (touching.wanted.usesJoin || [...set, one].some((each) => follows(touching.reaches[each]))) return false;
   const left = off & ~(ownSides[one] as number);
-  const reaches = (last: number): boolean => (left & ~(nearSides[last] as number)) === 0;
+  const isCrowded = touching.crowds[one] === 1 || set.some((each) => touching.crowds[each] === 1);
+  const bits = isCrowded ? nearSides : ownSides;
+  const reaches = (last: number): boolean => (left & ~(bits[last] as number)) === 0;
   if ([one, ...set].some((each) => partnersBeside(searching, each).some(reaches))) return false;
   lookUp(searching, [...set, one], (sum - (sums[one] as number)) | 0);
   return true;
@@ -338,8 +349,8 @@ function isOpen(searching: Searching, set: readonly number[], one: number): bool
 }
 
 function mayJoin(searching: Searching, set: readonly number[], one: number): boolean {
-  const { isWide, isBarred, size, touching, fits } = searching;
-  if (isBarred[one] || (size > 2 && follows(touching.reaches[one]))) return false;
+  const { isWide, isBarred, followsBarred, touching, fits } = searching;
+  if (isBarred[one] || (followsBarred && follows(touching.reaches[one]))) return false;
   if (isWide[one] && set.filter((other) => isWide[other]).length >= mostWide) return false;
   for (const other of set) if (other === one || !fits(other, one)) return false;
   return true;
@@ -431,9 +442,9 @@ function addsBelow(searching: Searching, set: readonly number[], rest: Rest, one
 }
 
 function allowFor(searching: Searching): void {
-  const { everyone, isBarred, size, touching } = searching;
+  const { everyone, isBarred, followsBarred, touching } = searching;
   searching.allowed = everyone.filter(
-    (one) => !isBarred[one] && (size < 3 || !follows(touching.reaches[one])),
+    (one) => !isBarred[one] && !(followsBarred && follows(touching.reaches[one])),
   );
   searching.meddlers = searching.allowed.filter((one) => touching.reaches[one]?.isPlain === false);
 }

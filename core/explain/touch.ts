@@ -19,6 +19,8 @@ export type Touching = {
   /** Sides so short that they may run out altogether, and what is amiss there shows on the next. */
   tiny: number;
   reaches: Reach[];
+  /** Those in whose company stitches may fall to the next side. */
+  crowds: Uint8Array;
 };
 
 /** What those already in a set do to the reach of one that joins it. */
@@ -45,7 +47,11 @@ export function touchingOf(plan: Plan, wanted: Wanted, candidates: readonly Cand
   const runs = Array.from({ length: k }, (_, side) => shortestRun(plan, side) - corner);
   const tiny = runs.reduce((bits, run, side) => (run <= elbowRoom ? bits | (1 << side) : bits), 0);
   const reaches = candidates.map((candidate) => reachOf(plan, candidate, corner));
-  return { plan, wanted, k, runs, tiny, reaches };
+  const touching = { plan, wanted, k, runs, tiny, reaches, crowds: new Uint8Array(0) };
+  const crowds = Uint8Array.from(reaches, ({ moves, sides, most }) =>
+    moves.length > 0 || isTight(touching, sides, 2 * most) ? 1 : 0,
+  );
+  return { ...touching, crowds };
 }
 
 function shortestRun(plan: Plan, side: number): number {
@@ -75,9 +81,7 @@ export function companyOf(
 ): Company {
   const { reaches } = touching;
   const those = set.map((one) => reaches[one] as Reach);
-  const crowded = those.some(
-    ({ moves, sides, most }) => moves.length > 0 || isTight(touching, sides, 2 * most),
-  );
+  const crowded = set.some((one) => touching.crowds[one] === 1);
   if (!crowded && !those.some(({ forgets }) => forgets)) return alone;
   const forgotten = set
     .flatMap((one) => candidates[one]?.settled ?? [])

@@ -32,6 +32,11 @@ const nameOf = (set: readonly Candidate[]): string =>
     .sort()
     .join(' + ');
 
+const isFollowed = ({ cause }: Candidate): boolean =>
+  cause.mishaps.some(
+    ({ kind, round, then }) => kind === 'corner-moved' && round === 'edging' && then === 'from-corner',
+  );
+
 function tryAll(plan: Plan, seen: Seen): string[] {
   const fits = (set: Candidate[]): boolean => matches(countsOf(plan, plainMishaps(set)), seen);
   if (fits([])) return [''];
@@ -43,8 +48,11 @@ function tryAll(plan: Plan, seen: Seen): string[] {
       found.add(nameOf([one]));
       alone.add(one.key);
     }
-  all.forEach((one, i) => {
-    for (const other of all.slice(i + 1))
+  // Where one cause is enough, a corner followed around an edging is not looked for beside another.
+  const isIn = (one: Candidate): boolean => alone.size === 0 || !isFollowed(one);
+  const paired = all.filter(isIn);
+  paired.forEach((one, i) => {
+    for (const other of paired.slice(i + 1))
       if (!alone.has(one.key) && !alone.has(other.key) && fitsWith(one, other) && fits([one, other]))
         found.add(nameOf([one, other]));
   });
@@ -69,10 +77,10 @@ function sameSets([plan, mishaps, counted]: [Plan, Parameters<typeof countsOf>[1
 
 describe('the sets found', () => {
   it('are those that plain trying finds, on panels where mishaps run into one another', () => {
-    fc.assert(fc.property(cases(plans({ sides: [0, 4], stitches: [1, 7] })), sameSets), { numRuns: 20 });
+    fc.assert(fc.property(cases(plans({ sides: [0, 4], stitches: [1, 7] })), sameSets), { numRuns: 60 });
   });
 
   it('are those that plain trying finds, on panels with room', () => {
-    fc.assert(fc.property(cases(plans({ sides: [0, 3], stitches: [14, 40] })), sameSets), { numRuns: 2 });
+    fc.assert(fc.property(cases(plans({ sides: [0, 3], stitches: [14, 40] })), sameSets), { numRuns: 8 });
   });
 });

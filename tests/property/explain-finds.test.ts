@@ -22,21 +22,9 @@ import {
   joinSeen,
   kindsThatCountsShow,
   leaveOut,
+  namesOf,
   seenInFull,
 } from './explain-random.ts';
-
-const nameOf = ({ kind, round, edging, side, corner, count, end, then }: Mishap): string =>
-  JSON.stringify([
-    kind,
-    round,
-    round === 'edging' ? (edging ?? 0) : 0,
-    side,
-    corner,
-    end,
-    kind.startsWith('stitch') ? (count ?? 1) : count,
-    then,
-  ]);
-const namesOf = (mishaps: readonly Mishap[]): string => mishaps.map(nameOf).sort().join();
 
 /** Everything that could be counted of a making. */
 function countedOf(plan: Plan, mishaps: readonly Mishap[], withJoin: boolean): string {

@@ -120,3 +120,17 @@ export function leaveOut(draw: Draw, seen: Seen, oneIn: number): Seen {
     ...(seen.edgings ? { edgings: seen.edgings.map(round) } : {}),
   };
 }
+
+/** The mishaps by name: all but which stitch of a side it was, which no count can tell. */
+const nameOf = ({ kind, round, edging, side, corner, count, end, then }: Mishap): string =>
+  JSON.stringify([
+    kind,
+    round,
+    round === 'edging' ? (edging ?? 0) : 0,
+    side,
+    corner,
+    end,
+    kind.startsWith('stitch') ? (count ?? 1) : count,
+    then,
+  ]);
+export const namesOf = (mishaps: readonly Mishap[]): string => mishaps.map(nameOf).sort().join();
