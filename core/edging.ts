@@ -115,11 +115,20 @@ function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
     noteMishap(making, counted.index);
     next++;
   }
-  for (const event of eventsAlong(hand)) {
-    if (event.at > next) along(hand, next, Math.min(event.at, to));
-    next = Math.max(next, event.at);
-    next = event.moved ? workMovedCorner(hand, event.below, event.at) : workCorner(hand, event.below);
-  }
+  const upTo = (place: number): void => {
+    if (place > next) along(hand, next, Math.min(place, to));
+    next = Math.max(next, place);
+  };
+  if (hand.moved.size === 0)
+    for (const corner of hand.corners) {
+      upTo(corner.from);
+      next = workCorner(hand, corner);
+    }
+  else
+    for (const event of eventsAlong(hand)) {
+      upTo(event.at);
+      next = event.moved ? workMovedCorner(hand, event.below, event.at) : workCorner(hand, event.below);
+    }
   along(hand, next, to);
   workClosing(hand, attach, adds);
 }
@@ -130,7 +139,6 @@ const intoAttach = (hand: Hand, attach: number): void =>
 /** The corners in the order in which the hand comes to them: at their own place, and where one is moved to. */
 function eventsAlong(hand: Hand): { at: number; below: Below; moved: boolean }[] {
   const events = hand.corners.map((below) => ({ at: below.from, below, moved: false }));
-  if (hand.moved.size === 0) return events;
   for (const [corner, at] of hand.moved)
     events.push({ at, below: hand.corners[corner] as Below, moved: true });
   return events.sort((a, b) => a.at - b.at);

@@ -148,8 +148,8 @@ export function frontWith(plan: Plan, set: readonly Candidate[]): number[] {
 
 /** Whether two candidates can stand in one set. */
 export const fitsWith = (a: Candidate, b: Candidate): boolean =>
-  !a.slots.some((slot) => b.slots.includes(slot)) && !(a.moves && b.moves && movesTwice(a.moves, b.moves));
+  !a.slots.some((slot) => b.slots.includes(slot)) && !movesTwice(a.moves, b.moves);
 
 /** A hand that counts on from one corner worked elsewhere has no second one of its own on that edging. */
-export const movesTwice = (a: Moves, b: Moves): boolean =>
-  a.edging === b.edging && (a.isFollowed || b.isFollowed);
+export const movesTwice = (a: Moves | undefined, b: Moves | undefined): boolean =>
+  a !== undefined && b !== undefined && a.edging === b.edging && (a.isFollowed || b.isFollowed);

@@ -6,6 +6,7 @@
  * another are tried, all others added up; whatever is found is tried once more before it counts.
  */
 import { type Candidate, movesTwice } from './candidate.ts';
+import { effectsOf, isShadow } from './effects.ts';
 import { type Reach, widened } from './reach.ts';
 import type { Searching } from './searching.ts';
 import {
@@ -43,13 +44,8 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
 }
 
 function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): Searching {
-  // With corners forgotten nothing adds up: every making is tried.
   const touching = touchingOf(trying.plan, trying.wanted, candidates);
-  const effects = candidates.map((candidate) => {
-    if (asRecipe.over !== null || isShadow(touching, candidate)) return null;
-    const rest = restOf(trying, [candidate]);
-    return rest.over === null ? asRecipe.by.map((by, i) => by - (rest.by[i] as number)) : null;
-  });
+  const effects = effectsOf(trying, candidates, asRecipe, touching);
   const bySum = new Map<number, number[]>();
   effects.forEach((effect, one) => {
     if (!effect || effect.every((by) => by === 0)) return;
@@ -65,10 +61,9 @@ function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): S
     if (meddling[pair] === 0) meddling[pair] = meddlesFrom(touching, a, b) + 1;
     return (meddling[pair] as number) - 1;
   };
-  const bothMove = (a: number, b: number): boolean => {
-    const [one, other] = [candidates[a]?.moves, candidates[b]?.moves];
-    return one !== undefined && other !== undefined && movesTwice(one, other);
-  };
+  const movesOn = Int8Array.from(candidates, ({ moves }) => (moves ? moves.edging + 1 : 0));
+  const bothMove = (a: number, b: number): boolean =>
+    movesOn[a] !== 0 && movesOn[a] === movesOn[b] && movesTwice(candidates[a]?.moves, candidates[b]?.moves);
   const fitting = new Int8Array(n * n);
   const slots = numberedSlots(candidates);
   const fits = (a: number, b: number): boolean => {
@@ -138,9 +133,6 @@ const bars = ({ shapes }: Wanted, { forgets, spans }: Reach, k: number): boolean
     (shape, round) =>
       shape !== null && (shape.corners ?? shape.sides) >= k && spans.some(({ from }) => from <= round),
   );
-
-const isShadow = ({ tiny }: Touching, { elsewhere, settled }: Candidate): boolean =>
-  elsewhere && ((tiny >>> (settled[0]?.side ?? 0)) & 1) === 0;
 
 /** The two biggest bounds there are, of causes that have one. */
 function biggestOf({ reaches }: Touching): [number, number] {
@@ -375,7 +367,12 @@ function completeBeside(searching: Searching, set: number[], rest: Rest): void {
     const mends = off.every(
       ({ spot, by }) => (by <= bound || !isCount(spot)) && touches(touching, one, spot, company),
     );
-    if (mends && addsBelow(searching, set, rest, one) && isOpen(searching, set, one))
+    if (
+      mends &&
+      addsBelow(searching, set, rest, one) &&
+      addsInAll(searching, set, rest, one) &&
+      isOpen(searching, set, one)
+    )
       confirm(searching, [...set, one]);
   }
 }
@@ -391,6 +388,27 @@ function addsBelow(searching: Searching, set: readonly number[], rest: Rest, one
     if (isCount(spot) && spot.round < first && rest.by[i] !== effect[i]) return false;
   }
   return true;
+}
+
+/**
+ * Beside one corner worked elsewhere a single slip may fall to another side, but it is still one slip: what is left in
+ * the round, over all its sides, must be just what it changes. (One that falls where the corner is worked is none.)
+ */
+function addsInAll(searching: Searching, set: readonly number[], rest: Rest, one: number): boolean {
+  const { touching, trying, effects, candidates, isWide } = searching;
+  const effect = effects[one];
+  const [move, more] = (touching.reaches[set[0] as number] as Reach).moves;
+  const isSlip = touching.reaches[one]?.isPlain && !isWide[one] && !candidates[one]?.elsewhere;
+  if (set.length > 1 || !effect || !move || more || !isSlip) return true;
+  if (searching.meddlesFrom(one, set[0] as number) !== move.round) return true;
+  let left = 0;
+  let sides = 0;
+  trying.wanted.spots.forEach((spot, i) => {
+    if (spot.part !== 'side' || spot.round !== move.round) return;
+    left += (rest.by[i] as number) - (effect[i] as number);
+    sides++;
+  });
+  return sides < touching.k || left === 0;
 }
 
 function allowFor(searching: Searching): void {
