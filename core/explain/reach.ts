@@ -23,7 +23,10 @@ export type Reach = {
   skipsChain: boolean;
   joins: boolean;
   /** Corners of an edging worked elsewhere; `follows`: and the later ones counted on from there. */
-  moves: { round: number; sides: number; follows: boolean }[];
+  moves: { round: number; corner: number; sides: number; follows: boolean }[];
+  /** Corners right after which something is done, as bits; with it, whatever stands at another place than usual. */
+  besides: number;
+  elsewhere: boolean;
   chains: { round: number; corners: number }[];
   front: number;
   /** All sides it changes by itself, in any round. */
@@ -42,6 +45,10 @@ export const allBits = (k: number): number => (1 << k) - 1;
 /** The sides and those next to them, around the ring. */
 export const widened = (bits: number, k: number): number =>
   (bits | (bits << 1) | (bits >>> 1) | (bits >>> (k - 1)) | ((bits & 1) << (k - 1))) & allBits(k);
+
+/** A corner worked elsewhere on an edging, and the later ones counted on from it. */
+export const follows = (reach: Reach | undefined): boolean =>
+  reach?.moves.some((move) => move.follows) ?? false;
 
 const planKinds: readonly string[] = [
   'chains-as-stitches',
@@ -68,7 +75,7 @@ function sidesOf(one: Settled, k: number): number {
 }
 
 /** `corner`: the size of the plan's biggest corner, by `biggestCorner`. */
-export function reachOf(plan: Plan, { settled, front, cause }: Candidate, corner: number): Reach {
+export function reachOf(plan: Plan, { settled, front, cause, elsewhere }: Candidate, corner: number): Reach {
   const k = plan.foundation.sides.length;
   const spans = new Map<number, Span>();
   for (const one of settled) {
@@ -99,9 +106,15 @@ export function reachOf(plan: Plan, { settled, front, cause }: Candidate, corner
     joins: settled.some(({ round }) => round === 'join'),
     moves: moves.map((one) => ({
       round: roundOf(one),
+      corner: one.corner as number,
       sides: sidesOf(one, k),
       follows: one.then === 'from-corner',
     })),
+    besides: settled.reduce(
+      (bits, one) => (one.kind === 'hidden-missed' ? bits | (1 << (one.corner as number)) : bits),
+      0,
+    ),
+    elsewhere,
     chains: chained.map((one) => ({ round: roundOf(one), corners: 1 << (one.corner as number) })),
     front: cause.backMadeFor === 'neither' ? 0 : front.length,
     isPlain:

@@ -1,7 +1,11 @@
 /** What a search for causes carries along, found once and looked up from then on. */
-import type { Candidate } from './candidate.ts';
-import type { Touching } from './touch.ts';
-import type { Trying } from './trying.ts';
+import { type Candidate, movesTwice } from './candidate.ts';
+import { effectsOf, isShadow } from './effects.ts';
+import { follows, type Reach } from './reach.ts';
+import { sumOf } from './sums.ts';
+import { alone, meddlesFrom, never, onwards, type Touching, touches, touchingOf } from './touch.ts';
+import type { Rest, Trying } from './trying.ts';
+import type { Wanted } from './wanted.ts';
 
 export type Searching = {
   /** Causes a set may have at most, this time round. */
@@ -11,6 +15,8 @@ export type Searching = {
    * and none where fewer causes explain it.
    */
   followsBarred: boolean;
+  /** Sets without causes that run all round are looked for first. */
+  widesBarred: boolean;
   trying: Trying;
   candidates: Candidate[];
   /** What each changes by itself; null where it changes the shape. */
@@ -51,3 +57,99 @@ export type Searching = {
   spent: Uint8Array;
   found: Map<string, number[]>;
 };
+
+export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: Rest): Searching {
+  const touching = touchingOf(trying.plan, trying.wanted, candidates);
+  const effects = effectsOf(trying, candidates, asRecipe, touching);
+  const bySum = new Map<number, number[]>();
+  effects.forEach((effect, one) => {
+    if (!effect || effect.every((by) => by === 0)) return;
+    const sum = sumOf(effect);
+    bySum.set(sum, [...(bySum.get(sum) ?? []), one]);
+  });
+  const n = candidates.length;
+  const everyone = candidates.map((_, one) => one);
+  const isWide = candidates.map(({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach));
+  const meddling = new Int8Array(n * n);
+  const from = (a: number, b: number): number => {
+    const pair = a < b ? a * n + b : b * n + a;
+    if (meddling[pair] === 0) meddling[pair] = meddlesFrom(touching, a, b) + 1;
+    return (meddling[pair] as number) - 1;
+  };
+  const movesOn = Int8Array.from(candidates, ({ moves }) => (moves ? moves.edging + 1 : 0));
+  const bothMove = (a: number, b: number): boolean =>
+    movesOn[a] !== 0 && movesOn[a] === movesOn[b] && movesTwice(candidates[a]?.moves, candidates[b]?.moves);
+  const fitting = new Int8Array(n * n);
+  const slots = numberedSlots(candidates);
+  const fits = (a: number, b: number): boolean => {
+    const pair = a < b ? a * n + b : b * n + a;
+    if (fitting[pair] === 0)
+      fitting[pair] = shareSlot(slots[a] as number[], slots[b] as number[]) || bothMove(a, b) ? -1 : 1;
+    return fitting[pair] === 1;
+  };
+  return {
+    size: 1,
+    followsBarred: false,
+    widesBarred: false,
+    trying,
+    candidates,
+    effects,
+    sums: Int32Array.from(effects, (effect) => (effect ? sumOf(effect) : 0)),
+    bySum,
+    touching,
+    bySpot: trying.wanted.spots.map((spot) =>
+      candidates.map((_, one) => one).filter((one) => touches(touching, one, spot, alone)),
+    ),
+    biggest: biggestOf(touching),
+    ownSides: Int32Array.from(touching.reaches, ({ sides }) => sides),
+    nearSides: Int32Array.from(touching.reaches, ({ near }) => near),
+    onSides: Int32Array.from(touching.reaches, ({ sides, corners }) => onwards(sides | corners, touching.k)),
+    everyone,
+    allowed: everyone,
+    meddlers: everyone,
+    partners: [],
+    fits,
+    meddlesFrom: from,
+    meddlesWith: (a, b) => from(a, b) < never,
+    shadows: Uint8Array.from(candidates, (candidate) => (isShadow(touching, candidate) ? 1 : 0)),
+    isWide,
+    wides: everyone.filter((one) => isWide[one]),
+    isBarred: candidates.map((_, one) => bars(trying.wanted, touching.reaches[one] as Reach, touching.k)),
+    spent: new Uint8Array(n),
+    found: new Map(),
+  };
+}
+
+/** Slots as numbers: names are compared once, not for every pair. */
+function numberedSlots(candidates: readonly Candidate[]): number[][] {
+  const numbers = new Map<string, number>();
+  return candidates.map(({ slots }) =>
+    slots.map((slot) => {
+      const number = numbers.get(slot) ?? numbers.size;
+      numbers.set(slot, number);
+      return number;
+    }),
+  );
+}
+
+function shareSlot(a: readonly number[], b: readonly number[]): boolean {
+  for (const slot of a) for (const other of b) if (slot === other) return true;
+  return false;
+}
+
+const runsRound = (reach: Reach): boolean => reach.planned || reach.turnsJoin || follows(reach);
+
+/** No corner was forgotten at or before a round that has all it should. */
+const bars = ({ shapes }: Wanted, { forgets, spans }: Reach, k: number): boolean =>
+  forgets &&
+  shapes.some(
+    (shape, round) =>
+      shape !== null && (shape.corners ?? shape.sides) >= k && spans.some(({ from }) => from <= round),
+  );
+
+/** The two biggest bounds there are, of causes that have one. */
+function biggestOf({ reaches }: Touching): [number, number] {
+  const most = reaches.filter(({ unbounded }) => !unbounded).map((reach) => reach.most);
+  const [first = 0, second = 0] = most.sort((x, y) => y - x);
+  return [first, second];
+}

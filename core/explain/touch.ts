@@ -48,8 +48,8 @@ export function touchingOf(plan: Plan, wanted: Wanted, candidates: readonly Cand
   const tiny = runs.reduce((bits, run, side) => (run <= elbowRoom ? bits | (1 << side) : bits), 0);
   const reaches = candidates.map((candidate) => reachOf(plan, candidate, corner));
   const touching = { plan, wanted, k, runs, tiny, reaches, crowds: new Uint8Array(0) };
-  const crowds = Uint8Array.from(reaches, ({ moves, sides, most }) =>
-    moves.length > 0 || isTight(touching, sides, 2 * most) ? 1 : 0,
+  const crowds = Uint8Array.from(reaches, (reach) =>
+    reach.moves.length > 0 || isTight(touching, reach.sides, 2 * takes(reach)) ? 1 : 0,
   );
   return { ...touching, crowds };
 }
@@ -61,18 +61,14 @@ function shortestRun(plan: Plan, side: number): number {
 }
 
 /** Whether causes of such sizes may run a hand out of stitches on one of the sides; a third may come on top. */
-export function isTight({ runs, plan }: Touching, sides: number, stitches: number): boolean {
-  if (sides === 0) return false;
-  for (let side = 0; side < runs.length; side++) {
-    if (!hasBit(sides, side)) continue;
-    const run = runs[side] as number;
-    if (run < 1.5 * (Number.isFinite(stitches) ? stitches : longest(plan)) + elbowRoom) return true;
-  }
+export function isTight({ runs }: Touching, sides: number, stitches: number): boolean {
+  for (let side = 0; side < runs.length; side++)
+    if (hasBit(sides, side) && (runs[side] as number) < 1.5 * stitches + elbowRoom) return true;
   return false;
 }
 
-const longest = ({ foundation }: Plan): number =>
-  Math.max(...foundation.sides) - Math.min(...foundation.sides);
+/** Stitches that a cause may take from a run: sides in another order are as long as they were. */
+const takes = ({ most, planned, unbounded }: Reach): number => (planned && unbounded ? 0 : most);
 
 export function companyOf(
   touching: Touching,
@@ -172,7 +168,12 @@ export const never = 100;
 export function meddlesFrom(touching: Touching, one: number, other: number): number {
   const a = touching.reaches[one] as Reach;
   const b = touching.reaches[other] as Reach;
-  if (isTight(touching, a.sides & b.sides, a.most + b.most)) return 0;
+  const sides = a.sides & b.sides;
+  // In another order any side may be where the shortest was.
+  const those = sides !== 0 && (takes(a) < a.most || takes(b) < b.most) ? allBits(touching.k) : sides;
+  // A corner is worked elsewhere within half a side of its place, so that slips in the middle stay on it.
+  const share = a.moves.length + b.moves.length > 0 ? 4 / 3 : 1;
+  if (isTight(touching, those, share * (takes(a) + takes(b)))) return 0;
   if (a.isPlain && b.isPlain) return never;
   return Math.min(meddlesWith(touching, a, b), meddlesWith(touching, b, a));
 }
@@ -188,12 +189,18 @@ function meddlesWith({ wanted, plan }: Touching, a: Reach, b: Reach): number {
   return a.turnsJoin || skips ? plan.edgings.length + 1 : never;
 }
 
-/** With its own round's stitches nearby, with the chains below it, and, where later corners follow, with all below. */
-function meddlesWithMove({ round, sides, follows }: Reach['moves'][number], other: Reach): boolean {
-  for (const move of other.moves) if (move.round === round) return true;
+/**
+ * Where there is room, a corner worked elsewhere meddles with what is done right beside it and with the chains it
+ * leaves behind; where later corners follow it, with all that lies on those sides, in its own round and below.
+ */
+function meddlesWithMove({ round, corner, sides, follows }: Reach['moves'][number], other: Reach): boolean {
+  for (const move of other.moves)
+    if (move.round === round && (move.sides & sides) !== 0 && (follows || move.follows)) return true;
   for (const chain of other.chains)
     if (chain.round === round - 1 && (chain.corners & sides) !== 0) return true;
+  const isClose = follows || other.elsewhere || hasBit(other.besides, corner);
   for (const span of other.spans)
-    if ((span.from === round || (follows && span.from < round)) && (span.sides & sides) !== 0) return true;
+    if (isClose && (span.from === round || (follows && span.from < round)) && (span.sides & sides) !== 0)
+      return true;
   return false;
 }

@@ -1,0 +1,191 @@
+/**
+ * The last cause of a set.
+ *
+ * Rule: one that meddles with none of the others is looked up by the sum of what is still unexplained; one that does
+ * is tried, where nothing that is known about it forbids that it mends all that is left.
+ */
+import type { Candidate } from './candidate.ts';
+import { isOpen, partnersBeside, partnersOf } from './joining.ts';
+import { follows, type Reach } from './reach.ts';
+import type { Searching } from './searching.ts';
+import { sumOf } from './sums.ts';
+import { alone, type Company, companyOf, type Touching, touches } from './touch.ts';
+import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
+import type { Spot } from './wanted.ts';
+
+/**
+ * Where this cause adds up with those that are there, the last one is looked up without trying; true if that was all,
+ * because none that could meddle with them reaches what would be left.
+ */
+export function settleQuickly(
+  searching: Searching,
+  set: readonly number[],
+  rest: Rest,
+  one: number,
+  { sum, off }: { sum: number; off: number },
+): boolean {
+  const { sums, effects, ownSides, nearSides, touching } = searching;
+  if (rest.over !== null || effects[one] === null || sums[one] === 0) return false;
+  if (set.some((other) => searching.meddlesWith(one, other))) return false;
+  if (touching.wanted.usesJoin || [...set, one].some((each) => follows(touching.reaches[each]))) return false;
+  const left = off & ~(ownSides[one] as number);
+  const isCrowded = touching.crowds[one] === 1 || set.some((each) => touching.crowds[each] === 1);
+  const bits = isCrowded ? nearSides : ownSides;
+  const reaches = (last: number): boolean => (left & ~(bits[last] as number)) === 0;
+  if ([one, ...set].some((each) => partnersBeside(searching, each).some(reaches))) return false;
+  lookUp(searching, [...set, one], (sum - (sums[one] as number)) | 0);
+  return true;
+}
+
+/** The last cause of a set, by the sum of what is left; 0: nothing is. */
+function lookUp(searching: Searching, set: number[], sum: number): void {
+  if (sum === 0) confirm(searching, set);
+  for (const one of searching.bySum.get(sum) ?? [])
+    if (isOpen(searching, set, one) && !set.some((other) => searching.meddlesWith(one, other)))
+      confirm(searching, [...set, one]);
+}
+
+/** The last cause of a set: looked up, or tried where it meddles with one that is there. */
+export function complete(searching: Searching, set: number[], rest: Rest): void {
+  if (rest.over === null) lookUp(searching, set, sumOf(rest.by));
+  if (set.length > 0 || rest.over !== null) completeBeside(searching, set, rest);
+}
+
+/** The last cause, where it meddles with one that is there: tried, if it can mend all that is left. */
+function completeBeside(searching: Searching, set: number[], rest: Rest): void {
+  const { touching, trying, candidates } = searching;
+  if (rest.over !== null) {
+    for (const one of able(searching, set, rest))
+      if (isOpen(searching, set, one)) confirm(searching, [...set, one]);
+    return;
+  }
+  const company = companyOf(touching, set, candidates);
+  const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
+  const bits = bitsIn(searching, company);
+  const partners = partnersOf(searching, set).filter(
+    (one) => (sides & ~(bits[one] as number)) === 0 && searching.spent[one] === 0,
+  );
+  if (partners.length === 0) return;
+  const { spots } = trying.wanted;
+  const off = spots.flatMap((spot, i) =>
+    rest.by[i] === 0 ? [] : [{ spot, by: Math.abs(rest.by[i] as number) }],
+  );
+  const about = movedAbout(touching, set);
+  for (const one of partners) {
+    if (isGivenUp(trying)) break;
+    const reach = touching.reaches[one] as Reach;
+    const bound = reach.most + about;
+    // What later corners counted on from one leave over or lack comes to lie on side 0.
+    const isBounded = (spot: Spot): boolean =>
+      isCount(spot) && !reach.unbounded && !(company.follows && spot.index === 0);
+    const mends = off.every(
+      ({ spot, by }) => (by <= bound || !isBounded(spot)) && touches(touching, one, spot, company),
+    );
+    if (
+      mends &&
+      addsBelow(searching, set, rest, one) &&
+      addsInAll(searching, set, rest, one) &&
+      isOpen(searching, set, one)
+    )
+      confirm(searching, [...set, one]);
+  }
+}
+
+/** In the rounds below the one in which they meddle, what is left must be just what this cause changes there. */
+function addsBelow(searching: Searching, set: readonly number[], rest: Rest, one: number): boolean {
+  const effect = searching.effects[one];
+  if (!effect) return true;
+  const first = Math.min(...set.map((other) => searching.meddlesFrom(one, other)));
+  const { spots } = searching.trying.wanted;
+  for (let i = 0; i < spots.length; i++) {
+    const spot = spots[i] as Spot;
+    if (isCount(spot) && spot.round < first && rest.by[i] !== effect[i]) return false;
+  }
+  return true;
+}
+
+/**
+ * Beside one corner worked elsewhere a single slip may fall to another side, but it is still one slip: what is left in
+ * the round, over all its sides, must be just what it changes. (One that falls where the corner is worked is none.)
+ */
+function addsInAll(searching: Searching, set: readonly number[], rest: Rest, one: number): boolean {
+  const { touching, trying, effects, candidates, isWide } = searching;
+  const effect = effects[one];
+  const [move, more] = (touching.reaches[set[0] as number] as Reach).moves;
+  const isSlip = touching.reaches[one]?.isPlain && !isWide[one] && !candidates[one]?.elsewhere;
+  if (set.length > 1 || !effect || !move || more || !isSlip) return true;
+  if (searching.meddlesFrom(one, set[0] as number) !== move.round) return true;
+  let left = 0;
+  let sides = 0;
+  trying.wanted.spots.forEach((spot, i) => {
+    if (spot.part !== 'side' || spot.round !== move.round) return;
+    left += (rest.by[i] as number) - (effect[i] as number);
+    sides++;
+  });
+  return sides < touching.k || left === 0;
+}
+
+function bitsIn({ ownSides, nearSides, onSides }: Searching, company: Company): Int32Array {
+  if (company === alone) return ownSides;
+  return company.follows ? onSides : nearSides;
+}
+
+function confirm(searching: Searching, set: number[]): void {
+  const those = set.map((one) => searching.candidates[one] as Candidate);
+  if (isExplained(restOf(searching.trying, those))) keep(searching, set);
+}
+
+/** Causes of which any explaining set must hold one: those that can touch the spot fewest can touch. */
+export function able(searching: Searching, set: number[], rest: Rest): number[] {
+  const { candidates, touching, bySpot, trying } = searching;
+  const isUseful = (one: number): boolean =>
+    searching.shadows[one] === 0 || set.some((other) => searching.meddlesWith(one, other));
+  if (rest.over !== null) {
+    const { round } = rest.over;
+    return candidates.flatMap(({ settled }, one) => {
+      const mishap = settled[0];
+      const from = mishap?.round === 'edging' ? mishap.edging + 1 : 0;
+      return mishap?.kind === 'corner-forgotten' && from <= round ? [one] : [];
+    });
+  }
+  const company = companyOf(touching, set, candidates);
+  let least: number = -1;
+  for (let spot = 0; spot < rest.by.length; spot++)
+    if (rest.by[spot] !== 0 && (least < 0 || sizeAt(bySpot, spot) < sizeAt(bySpot, least))) least = spot;
+  if (company === alone) return (bySpot[least] ?? []).filter(isUseful);
+  const spot = trying.wanted.spots[least] as Spot;
+  return candidates
+    .map((_, one) => one)
+    .filter((one) => touches(touching, one, spot, company) && isUseful(one));
+}
+
+const sizeAt = (bySpot: number[][], spot: number): number => bySpot[spot]?.length ?? 0;
+
+export const isCount = ({ part }: Spot): boolean => part === 'side' || part === 'corner';
+
+/** Beside those it meddles with, a cause can change a number by what they move about together, and a stitch or two. */
+export const movedAbout = ({ reaches }: Touching, set: readonly number[]): number =>
+  set.reduce((total, one) => total + (reaches[one] as Reach).most, 2);
+
+/** Sides on which something is still unexplained, as bits. */
+export function offSides({ trying }: Searching, rest: Rest): number {
+  const { spots } = trying.wanted;
+  let bits = 0;
+  for (let i = 0; i < spots.length; i++)
+    if (rest.by[i] !== 0 && spots[i]?.part === 'side') bits |= 1 << (spots[i] as Spot).index;
+  return bits;
+}
+
+export const isGivenUp = ({ tried, limit }: Trying): boolean => tried >= limit;
+
+/** Sets that tell the same story at another of several like places are one. */
+export function keep({ found, candidates }: Searching, set: readonly number[]): void {
+  const name = nameOf(set, candidates);
+  if (!found.has(name)) found.set(name, [...set]);
+}
+
+export const nameOf = (set: readonly number[], candidates: readonly Candidate[]): string =>
+  set
+    .map((one) => candidates[one]?.key)
+    .sort()
+    .join(' + ');
