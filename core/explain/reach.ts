@@ -29,6 +29,8 @@ export type Reach = {
   elsewhere: boolean;
   chains: { round: number; corners: number }[];
   front: number;
+  /** The first round it changes. */
+  first: number;
   /** All sides it changes by itself, in any round. */
   sides: number;
   /** Those and the sides beside them, and those beside corners it changes. */
@@ -94,6 +96,7 @@ export function reachOf(plan: Plan, { settled, front, cause, elsewhere }: Candid
   const sides = [...spans.values()].reduce((bits, span) => bits | span.sides, 0);
   const corners = [...spans.values()].reduce((bits, span) => bits | span.corners, 0);
   return {
+    first: Math.min(...[...spans.values()].map(({ from }) => from)),
     sides,
     corners,
     near: widened(sides | corners, k),

@@ -173,7 +173,7 @@ export function meddlesFrom(touching: Touching, one: number, other: number): num
   const those = sides !== 0 && (takes(a) < a.most || takes(b) < b.most) ? allBits(touching.k) : sides;
   // A corner is worked elsewhere within half a side of its place, so that slips in the middle stay on it.
   const share = a.moves.length + b.moves.length > 0 ? 4 / 3 : 1;
-  if (isTight(touching, those, share * (takes(a) + takes(b)))) return 0;
+  if (isTight(touching, those, share * (takes(a) + takes(b)))) return Math.max(a.first, b.first);
   if (a.isPlain && b.isPlain) return never;
   return Math.min(meddlesWith(touching, a, b), meddlesWith(touching, b, a));
 }
