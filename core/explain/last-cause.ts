@@ -137,7 +137,7 @@ function confirm(searching: Searching, set: number[]): void {
 
 /** Causes of which any explaining set must hold one: those that can touch the spot fewest can touch. */
 export function able(searching: Searching, set: number[], rest: Rest): number[] {
-  const { candidates, touching, bySpot, trying } = searching;
+  const { candidates, touching, trying } = searching;
   const isUseful = (one: number): boolean =>
     searching.shadows[one] === 0 || set.some((other) => searching.meddlesWith(one, other));
   if (rest.over !== null) {
@@ -151,15 +151,24 @@ export function able(searching: Searching, set: number[], rest: Rest): number[] 
   const company = companyOf(touching, set, candidates);
   let least: number = -1;
   for (let spot = 0; spot < rest.by.length; spot++)
-    if (rest.by[spot] !== 0 && (least < 0 || sizeAt(bySpot, spot) < sizeAt(bySpot, least))) least = spot;
-  if (company === alone) return (bySpot[least] ?? []).filter(isUseful);
+    if (
+      rest.by[spot] !== 0 &&
+      (least < 0 || ableAt(searching, spot).length < ableAt(searching, least).length)
+    )
+      least = spot;
+  if (company === alone) return ableAt(searching, least).filter(isUseful);
   const spot = trying.wanted.spots[least] as Spot;
   return candidates
     .map((_, one) => one)
     .filter((one) => touches(touching, one, spot, company) && isUseful(one));
 }
 
-const sizeAt = (bySpot: number[][], spot: number): number => bySpot[spot]?.length ?? 0;
+function ableAt({ bySpot, touching, trying, everyone }: Searching, spot: number): number[] {
+  const where = trying.wanted.spots[spot];
+  if (!where) return [];
+  bySpot[spot] ??= everyone.filter((one) => touches(touching, one, where, alone));
+  return bySpot[spot];
+}
 
 export const isCount = ({ part }: Spot): boolean => part === 'side' || part === 'corner';
 

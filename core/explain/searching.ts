@@ -3,7 +3,7 @@ import { type Candidate, movesTwice } from './candidate.ts';
 import { effectsOf, isShadow } from './effects.ts';
 import { follows, type Reach } from './reach.ts';
 import { sumOf } from './sums.ts';
-import { alone, meddlesFrom, never, onwards, type Touching, touches, touchingOf } from './touch.ts';
+import { meddlesFrom, never, onwards, type Touching, touchingOf } from './touch.ts';
 import type { Rest, Trying } from './trying.ts';
 import type { Wanted } from './wanted.ts';
 
@@ -26,8 +26,8 @@ export type Searching = {
   /** Candidates by that sum. */
   bySum: Map<number, number[]>;
   touching: Touching;
-  /** Candidates that can touch each spot by themselves. */
-  bySpot: number[][];
+  /** Candidates that can touch each spot by themselves; found when asked for. */
+  bySpot: (number[] | undefined)[];
   /** The most stitches by which any one cause can change a number, and the next most. */
   biggest: [number, number];
   /** Sides each can touch by itself, and beside a corner worked elsewhere, as bits. */
@@ -70,23 +70,14 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
   const n = candidates.length;
   const everyone = candidates.map((_, one) => one);
   const isWide = candidates.map(({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach));
-  const meddling = new Int8Array(n * n);
-  const from = (a: number, b: number): number => {
-    const pair = a < b ? a * n + b : b * n + a;
-    if (meddling[pair] === 0) meddling[pair] = meddlesFrom(touching, a, b) + 1;
-    return (meddling[pair] as number) - 1;
-  };
   const movesOn = Int8Array.from(candidates, ({ moves }) => (moves ? moves.edging + 1 : 0));
   const bothMove = (a: number, b: number): boolean =>
     movesOn[a] !== 0 && movesOn[a] === movesOn[b] && movesTwice(candidates[a]?.moves, candidates[b]?.moves);
-  const fitting = new Int8Array(n * n);
   const slots = numberedSlots(candidates);
-  const fits = (a: number, b: number): boolean => {
-    const pair = a < b ? a * n + b : b * n + a;
-    if (fitting[pair] === 0)
-      fitting[pair] = shareSlot(slots[a] as number[], slots[b] as number[]) || bothMove(a, b) ? -1 : 1;
-    return fitting[pair] === 1;
-  };
+  const conflict = (a: number, b: number): boolean =>
+    shareSlot(slots[a] as number[], slots[b] as number[]) || bothMove(a, b);
+  const from = remembered(n, (a, b) => meddlesFrom(touching, a, b));
+  const fits = remembered(n, (a, b) => (conflict(a, b) ? 0 : 1));
   return {
     size: 1,
     followsBarred: false,
@@ -97,9 +88,7 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
     sums: Int32Array.from(effects, (effect) => (effect ? sumOf(effect) : 0)),
     bySum,
     touching,
-    bySpot: trying.wanted.spots.map((spot) =>
-      candidates.map((_, one) => one).filter((one) => touches(touching, one, spot, alone)),
-    ),
+    bySpot: [],
     biggest: biggestOf(touching),
     ownSides: Int32Array.from(touching.reaches, ({ sides }) => sides),
     nearSides: Int32Array.from(touching.reaches, ({ near }) => near),
@@ -108,7 +97,7 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
     allowed: everyone,
     meddlers: everyone,
     partners: [],
-    fits,
+    fits: (a, b) => fits(a, b) === 1,
     meddlesFrom: from,
     meddlesWith: (a, b) => from(a, b) < never,
     shadows: Uint8Array.from(candidates, (candidate) => (isShadow(touching, candidate) ? 1 : 0)),
@@ -117,6 +106,20 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
     isBarred: candidates.map((_, one) => bars(trying.wanted, touching.reaches[one] as Reach, touching.k)),
     spent: new Uint8Array(n),
     found: new Map(),
+  };
+}
+
+/** Most candidates of which every pair is remembered: 16 MB. With more, pairs are worked out anew. */
+const mostRemembered = 4096;
+
+/** A small number for every pair, in either order, worked out once. */
+function remembered(n: number, find: (a: number, b: number) => number): (a: number, b: number) => number {
+  if (n > mostRemembered) return find;
+  const known = new Int8Array(n * n);
+  return (a, b) => {
+    const pair = a < b ? a * n + b : b * n + a;
+    if (known[pair] === 0) known[pair] = find(a, b) + 1;
+    return (known[pair] as number) - 1;
   };
 }
 
