@@ -5,7 +5,7 @@
  * or look at one place. What an explanation expects is read off its own making, never off another's.
  */
 import type { Mishap, MishapRound, Plan } from '../types.ts';
-import type { Cause, Explanation, Found, Look } from './types.ts';
+import type { Explanation, Found, Look } from './types.ts';
 
 type Told = Pick<Explanation, 'mishaps' | 'causes' | 'front' | 'gives'>;
 
@@ -211,6 +211,3 @@ function joins(plan: Plan): Question[] {
 }
 
 export const lookOf = ({ effort: _effort, expects: _expects, ...look }: Question): Look => look;
-
-/** A habit or a front miscounted has no one place: told for the words. */
-export const isEverywhere = ({ habit }: Cause): boolean => habit;

@@ -31,7 +31,6 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
   if (!canStill(asRecipe)) return [];
   const searching = startSearch(trying, candidates, asRecipe);
   for (let size = 1; size <= most; size++) {
-    searching.size = size;
     searching.followsBarred = size > 2 || searching.found.size > 0;
     searching.partners = [];
     allowFor(searching);

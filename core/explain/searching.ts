@@ -8,8 +8,6 @@ import type { Rest, Trying } from './trying.ts';
 import type { Wanted } from './wanted.ts';
 
 export type Searching = {
-  /** Causes a set may have at most, this time round. */
-  size: number;
   /**
    * A corner followed around an edging hides what lies beyond it: with one, a single cause more is looked for, not two;
    * and none where fewer causes explain it.
@@ -79,7 +77,6 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
   const from = remembered(n, (a, b) => meddlesFrom(touching, a, b));
   const fits = remembered(n, (a, b) => (conflict(a, b) ? 0 : 1));
   return {
-    size: 1,
     followsBarred: false,
     widesBarred: false,
     trying,

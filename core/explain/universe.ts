@@ -2,9 +2,9 @@
  * Every cause that is tried: single mishaps at every place that makes a difference, habits, and the front miscounted.
  *
  * Rule: places of one side that give the same counts are one candidate, with one place to stand for it. All sizes
- * come from `magnitudes`. What plain trying would try is just these, in sets of one, two and three.
+ * come from `magnitudes`. What plain trying would try is just these, in sets of one, two and three. Two kinds no count
+ * can show and are not tried: the ring twisted, and the last hole left open.
  */
-import type { Settled } from '../mishap.ts';
 import type { Mishap, Plan } from '../types.ts';
 import { type Candidate, candidateOf } from './candidate.ts';
 import { closingCanBe, edgingClosings, foundationClosings } from './closings.ts';
@@ -107,6 +107,3 @@ function joinsIn(plan: Plan, magnitudes: Magnitudes): Candidate[] {
   );
   return [...offsets, ...turned, ...skipped];
 }
-
-/** Kinds that no count can show: they are asked about, not found. */
-export const uncountable: readonly Settled['kind'][] = ['twisted', 'last-hole'];

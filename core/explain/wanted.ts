@@ -1,7 +1,7 @@
 /** What was seen, as a list of spots with a number each: one place to compare a making with. */
 import { fieldsOf, limits, own } from '../problems.ts';
 import type { Tallies, Tally } from '../tally.ts';
-import type { Plan, Seen } from '../types.ts';
+import type { Plan } from '../types.ts';
 import { isWhole } from '../whole.ts';
 import type { JoinSeen } from './types.ts';
 
@@ -122,6 +122,3 @@ export function readAt(wanted: Wanted, { rounds, join, front }: Outcome): Int32A
 
 /** No count is as low as this. */
 const nothingThere = -(2 ** 30);
-
-/** A `Seen` in which everything was counted. */
-export const seenWhole = ({ foundation, edgings }: Tallies): Seen => ({ foundation, edgings });
