@@ -1,16 +1,17 @@
 /** The public face of core: pure functions over plain values. */
-export { ease } from './ease.ts';
-export { readEdge } from './edge.ts';
+
 export { explain } from './explain/explain.ts';
 export type * from './explain/types.ts';
-export { countRound } from './graph.ts';
-export { mishapKinds } from './mishap.ts';
-export { type PairOptions, pair } from './pair.ts';
-export { planBack } from './plan.ts';
-export { checkRounds, type PrintedRounds, type RoundsGiven } from './printed.ts';
+export { readEdge } from './front/edge.ts';
+export { countRound } from './hand/graph.ts';
+export { mishapKinds } from './hand/mishap.ts';
+export { mishapsOf } from './hand/seen.ts';
+export type { Tallies, Tally } from './hand/tally.ts';
+export { work } from './hand/work.ts';
+export { ease } from './join/ease.ts';
+export { type PairOptions, pair } from './join/pair.ts';
+export { planBack } from './planning/plan.ts';
+export { checkRounds, type PrintedRounds, type RoundsGiven } from './planning/printed.ts';
 export { limits } from './problems.ts';
-export { mishapsOf } from './seen.ts';
-export { steps } from './steps.ts';
-export type { Tallies, Tally } from './tally.ts';
 export * from './types.ts';
-export { work } from './work.ts';
+export { steps } from './walk/steps.ts';

@@ -4,7 +4,7 @@
  * Rule: a plan is its edge and its choices; everything else follows. It is planned once more from those two, and what
  * does not come out the same is no plan. So nothing further in need ever doubt a number.
  */
-import { planBack } from './plan.ts';
+import { planBack } from './planning/plan.ts';
 import { fieldsOf, limits, listOf, own } from './problems.ts';
 import type { Plan, Problem } from './types.ts';
 

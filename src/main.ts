@@ -1,11 +1,12 @@
 /** Opens the page: what was kept, the state, the panels, and then the drawing. */
+
+import type { Showing } from './draw-on-table.ts';
 import { deviceOn, deviceStore, keep, readKept } from './keep/storage.ts';
-import { mountPanels } from './panels/app.ts';
-import { createNotices } from './panels/notices/notices.ts';
-import type { Showing } from './showing.ts';
+import { createNotices } from './page/notices/notices.ts';
+import { mountPanels } from './page/page.ts';
+import { wearTheme } from './page-theme.ts';
 import { example, standardSettings } from './state/project.ts';
 import { openStore } from './state/store.ts';
-import { wearTheme } from './wearing.ts';
 
 const device = deviceStore();
 const store = openStore(
@@ -16,7 +17,7 @@ const showing: Showing = { table: null, scene: null };
 const notices = createNotices();
 let offered: Promise<() => void> | null = null;
 const lessons = (): Promise<() => void> => {
-  offered ??= import('./learning.ts').then(({ offerLessons }) => offerLessons(store, device));
+  offered ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
   return offered;
 };
 
@@ -33,7 +34,7 @@ const panels = mountPanels(document.getElementById('app') as HTMLElement, {
 const watching = import('./keep/watch.ts')
   .then(({ watchOver }) => watchOver(store, deviceOn(device), notices.add, opened))
   .catch(() => store.subscribe((snapshot) => keep(device, snapshot)));
-const drawing = import('./showing.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
+const drawing = import('./draw-on-table.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
 const ready = Promise.all([drawing, watching]);
 
 // For tests: the state and the draw list as data, and a way in for events.

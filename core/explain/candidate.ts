@@ -1,5 +1,5 @@
 /** One candidate cause, as the search handles it. */
-import { type Settled, settle } from '../mishap.ts';
+import { type Settled, settle } from '../hand/mishap.ts';
 import type { Mishap, MishapKind, Plan } from '../types.ts';
 import { rarityOf } from './commonness.ts';
 import type { BackMadeFor, Cause, FrontMiscount } from './types.ts';

@@ -4,7 +4,7 @@
  * Rule: every cure is carried out by the hand again, and says itself whether the rounds meet then. A cause that may
  * lie anywhere on a side, or at the beginning of a round, is put right where least comes off: at that side's end.
  */
-import { ease } from '../ease.ts';
+import { ease } from '../join/ease.ts';
 import { limits } from '../problems.ts';
 import type { Mishap, Plan, Seen } from '../types.ts';
 import { mod, sum } from '../whole.ts';

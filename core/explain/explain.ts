@@ -6,10 +6,10 @@
  * them, so a set of mishaps that hide one another's size is not looked for.
  */
 
+import { type Tally, tallyWith } from '../hand/tally.ts';
 import { noPlan, readPlan } from '../plan-again.ts';
 import { done, fail, fieldsOf, limits, listOf, own } from '../problems.ts';
 import { readSeen } from '../seen-again.ts';
-import { type Tally, tallyWith } from '../tally.ts';
 import type { Plan, Result, Seen } from '../types.ts';
 import { isWhole } from '../whole.ts';
 import { type Candidate, frontWith, plainMishaps } from './candidate.ts';

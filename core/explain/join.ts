@@ -1,12 +1,13 @@
 /** What the join shows of a making, from its counts alone; a property test holds it equal to `pair`. */
-import { alignCorners, begunWhereItFits } from '../corners.ts';
-import { laneOf } from '../lane.ts';
-import { meetLanes } from '../meeting.ts';
-import type { Settled } from '../mishap.ts';
-import { sidesMet } from '../side-meetings.ts';
-import type { Tally } from '../tally.ts';
+
+import type { Settled } from '../hand/mishap.ts';
+import type { Tally } from '../hand/tally.ts';
+import { joinMade } from '../hand/work.ts';
+import { alignCorners, begunWhereItFits } from '../join/corners.ts';
+import { laneOf } from '../join/lane.ts';
+import { meetLanes } from '../join/meeting.ts';
+import { sidesMet } from '../join/side-meetings.ts';
 import type { Plan } from '../types.ts';
-import { joinMade } from '../work.ts';
 import type { JoinSeen } from './types.ts';
 
 /** Null where there is nothing to join. `front`: the front's sides as they really are. */

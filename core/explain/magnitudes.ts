@@ -2,7 +2,7 @@
  * How big a mishap may be taken to be: small numbers always, and just those bigger ones that what was seen speaks of.
  * So a whole marker's worth missed is found, and nothing in between is tried for nothing.
  */
-import type { Tally } from '../tally.ts';
+import type { Tally } from '../hand/tally.ts';
 import type { Plan } from '../types.ts';
 import { mod } from '../whole.ts';
 import { misshapen, type Wanted } from './wanted.ts';

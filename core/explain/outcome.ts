@@ -1,7 +1,7 @@
 /** What comes of a making: its rounds, and whether they meet. */
-import type { Making } from '../graph.ts';
-import { type Settled, settle } from '../mishap.ts';
-import { makingsWith, type Tally, tallyOf } from '../tally.ts';
+import type { Making } from '../hand/graph.ts';
+import { type Settled, settle } from '../hand/mishap.ts';
+import { makingsWith, type Tally, tallyOf } from '../hand/tally.ts';
 import type { Mishap, Plan } from '../types.ts';
 
 export type Done = {

@@ -4,8 +4,8 @@
  * Rule: to the first place where it went wrong; but a count that may be put right anywhere on a side, or at the end
  * of a ring whose trebles all look alike, is put right at the end, where least comes off.
  */
-import type { Making } from '../graph.ts';
-import type { Settled } from '../mishap.ts';
+import type { Making } from '../hand/graph.ts';
+import type { Settled } from '../hand/mishap.ts';
 import type { Mishap, MishapRound } from '../types.ts';
 import { lastNotAbove, mod } from '../whole.ts';
 import type { Done } from './outcome.ts';

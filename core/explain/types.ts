@@ -1,5 +1,5 @@
 /** What `explain` answers with: causes, how they are told apart, and how to put them right. */
-import type { Tallies } from '../tally.ts';
+import type { Tallies } from '../hand/tally.ts';
 import type { Mishap, MishapKind, MishapRound, Seen } from '../types.ts';
 
 /** A front side whose number was not right: it has (or was taken to have) `by` stitches more than was given. */

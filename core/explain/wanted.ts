@@ -1,6 +1,7 @@
 /** What was seen, as a list of spots with a number each: one place to compare a making with. */
+
+import type { Tallies, Tally } from '../hand/tally.ts';
 import { fieldsOf, limits, own } from '../problems.ts';
-import type { Tallies, Tally } from '../tally.ts';
 import type { Plan } from '../types.ts';
 import { isWhole } from '../whole.ts';
 import type { JoinSeen } from './types.ts';

@@ -6,11 +6,11 @@ import { NodeKind, type Round } from '../../core/index.ts';
 import type { Pointed } from '../state/snapshot.ts';
 import * as say from '../words/position.ts';
 import type { Speech } from '../words/words.ts';
-import { frontStretches } from './build.ts';
 import { pointedOn } from './focus.ts';
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import { isCorner, type Stretch } from './rounds.ts';
 import { lastNotAbove, slotAt } from './slots.ts';
+import { frontStretches } from './whole/build.ts';
 
 export type Described = { title: string; lines: string[] };
 

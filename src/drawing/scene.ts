@@ -13,15 +13,15 @@ import {
   type Spot,
   Tone,
 } from '../table/draw-list.ts';
-import { buildApart } from './apart.ts';
-import { buildClose, type CloseBuilt, sameWindow, type Window, windowFor, xOf } from './close.ts';
-import { closeBounds, closeWords, HALF_WIDTH, movingWords } from './close-words.ts';
+import { buildClose, type CloseBuilt, sameWindow, type Window, windowFor, xOf } from './close/close.ts';
+import { closeBounds, closeWords, HALF_WIDTH, movingWords } from './close/close-words.ts';
 import { type Focus, focusOf, pointedOn } from './focus.ts';
 import { sizeOf } from './parts.ts';
 import { EVERYTHING, madeOf, type Progress, progressAt, type Source } from './progress.ts';
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import { slotAt } from './slots.ts';
-import { buildWhole, type Fixture } from './whole.ts';
+import { buildApart } from './whole/apart.ts';
+import { buildWhole, type Fixture } from './whole/whole.ts';
 
 /** What the drawing is a function of; a snapshot is one. */
 export type SceneInput = {

@@ -1,9 +1,9 @@
 /** The seam: a bar for every joined pair, from one lane to the other, in join order. */
 import { Glyph, Look, type Part, Tone } from '../table/draw-list.ts';
-import { hasMarks, ribbonLine } from './lane-parts.ts';
-import { finder, type Lane } from './lanes.ts';
 import { makeMarks, makePart, putMark } from './parts.ts';
 import { lastNotAbove, type Slots } from './slots.ts';
+import { hasMarks, ribbonLine } from './whole/lane-parts.ts';
+import { finder, type Lane } from './whole/lanes.ts';
 
 /** Joined pairs that follow each other along one front side and its corner. */
 export type SeamStretch = {

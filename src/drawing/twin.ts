@@ -5,11 +5,11 @@
 import type { Pointed, Snapshot } from '../state/snapshot.ts';
 import * as say from '../words/position.ts';
 import type { Speech } from '../words/words.ts';
-import { frontStretches } from './build.ts';
 import { describePosition, meetsAnother, partnerOf, standingAt } from './describe.ts';
 import { type Progress, progressAt } from './progress.ts';
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import type { Stretch } from './rounds.ts';
+import { frontStretches } from './whole/build.ts';
 
 export type TwinCell = {
   at: Pointed;

@@ -2,12 +2,12 @@
 import { html, nothing, type SVGTemplateResult, type TemplateResult } from 'lit-html';
 import { drawing, forHand } from '../stitch/drawing.ts';
 import { type MoveScenes, sceneAfter } from '../stitch/frame.ts';
-import { slipStitchScenes } from '../stitch/frames-join.ts';
-import { closed } from '../stitch/frames-needle.ts';
-import { doubleCrochetScenes } from '../stitch/frames-short.ts';
-import { tallScenes } from '../stitch/frames-tall.ts';
+import { slipStitchScenes } from '../stitch/frames/join.ts';
+import { closed } from '../stitch/frames/needle.ts';
+import { doubleCrochetScenes } from '../stitch/frames/short.ts';
+import { tallScenes } from '../stitch/frames/tall.ts';
 import type { Scene } from '../stitch/scene.ts';
-import { twoWays } from '../stitch/stage-whole.ts';
+import { twoWays } from '../stitch/stages/whole.ts';
 import type { Speech } from '../words/words.ts';
 import { gapPicture } from './gap-picture.ts';
 import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from './lesson.ts';

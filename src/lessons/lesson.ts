@@ -12,7 +12,7 @@ import {
   type Step,
   steps,
 } from '../../core/index.ts';
-import type { Told } from '../words/telling.ts';
+import type { Told } from '../words/walk/telling.ts';
 import { gapQuestion, type Question, questionsOf, sideQuestion } from './questions.ts';
 
 export const LESSON_IDS = ['foundation', 'closing', 'edging', 'joining', 'mirrored', 'miscounts'] as const;

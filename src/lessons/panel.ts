@@ -3,10 +3,10 @@ import { html, nothing, type SVGTemplateResult, type TemplateResult } from 'lit-
 import { drawing, forHand, stepDrawing, stillScene, wholeScene } from '../stitch/drawing.ts';
 import { movesOf } from '../stitch/moves.ts';
 import { stitchName } from '../stitch/say.ts';
-import { mirrored } from '../stitch/stage-whole.ts';
+import { mirrored } from '../stitch/stages/whole.ts';
 import type { Variant } from '../stitch/variant.ts';
-import { sayStep } from '../words/step.ts';
 import { dialectName } from '../words/terms.ts';
+import { sayStep } from '../words/walk/step.ts';
 import type { Speech } from '../words/words.ts';
 import { choosing } from './choosing.ts';
 import { finished, sayScore } from './finished.ts';

@@ -3,8 +3,8 @@
  * plan, or by working the piece and pairing it; never written down beside the question.
  */
 import { type Mishap, type Plan, pair, type Step, work } from '../../core/index.ts';
-import { armOf } from '../words/arms.ts';
-import type { Told } from '../words/telling.ts';
+import { armOf } from '../words/walk/arms.ts';
+import type { Told } from '../words/walk/telling.ts';
 
 /** Places a hook or needle can go, as answers. */
 export const PLACE_OPTIONS = {

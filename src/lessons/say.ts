@@ -1,10 +1,10 @@
 /** What the lessons say: titles, questions, options, and what was right and why. */
 import type { Mishap, Plan } from '../../core/index.ts';
-import { mishapStory, sayMishapPlace } from '../words/mishaps.ts';
 import { many } from '../words/numbers.ts';
-import { sayStep } from '../words/step.ts';
 import { type TermForm, type TermId, term } from '../words/terms.ts';
+import { sayStep } from '../words/walk/step.ts';
 import type { Speech } from '../words/words.ts';
+import { mishapStory, sayMishapPlace } from '../words/wrong/mishaps.ts';
 import type { Item, LessonId, Level } from './lesson.ts';
 import { isRight, type PlaceId, type PlaceQuestion, type Question, surpluses } from './questions.ts';
 

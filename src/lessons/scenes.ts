@@ -2,13 +2,13 @@
 
 import { forHand } from '../stitch/drawing.ts';
 import { sceneAfter } from '../stitch/frame.ts';
-import { slipStitchScenes } from '../stitch/frames-join.ts';
-import { closingScenes } from '../stitch/frames-needle.ts';
-import { doubleCrochetScenes } from '../stitch/frames-short.ts';
-import { cornerMade, tallScenes } from '../stitch/frames-tall.ts';
+import { slipStitchScenes } from '../stitch/frames/join.ts';
+import { closingScenes } from '../stitch/frames/needle.ts';
+import { doubleCrochetScenes } from '../stitch/frames/short.ts';
+import { cornerMade, tallScenes } from '../stitch/frames/tall.ts';
 import { at, type Point } from '../stitch/point.ts';
 import { flip, type Scene, WIDE } from '../stitch/scene.ts';
-import * as whole from '../stitch/stage-whole.ts';
+import * as whole from '../stitch/stages/whole.ts';
 import type { Speech } from '../words/words.ts';
 import type { Item } from './lesson.ts';
 import type { PlaceId, Question } from './questions.ts';

@@ -6,7 +6,7 @@
  */
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
 import type { Problem } from '../../core/index.ts';
-import { type MakingInput, makingMachine } from '../walk/making.ts';
+import { type MakingInput, makingMachine } from '../making/machine.ts';
 import { textsOfSeen, withoutWorked } from './counts.ts';
 import { derive } from './derive.ts';
 import type { AppEvent, Making, Pointed, Project, Settings, Tab } from './snapshot.ts';

@@ -1,6 +1,6 @@
 /** Puts the app and the making together into one snapshot, and tells those who listen when it is another. */
 import { createActor, type SnapshotFrom } from 'xstate';
-import type { makingMachine } from '../walk/making.ts';
+import type { makingMachine } from '../making/machine.ts';
 import { appMachine } from './app.ts';
 import { derive } from './derive.ts';
 import { example } from './project.ts';

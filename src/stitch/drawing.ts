@@ -1,17 +1,17 @@
 /** Picks and draws: the picture of a move on its way, and the one picture that shows a whole step. */
 import type { SVGTemplateResult } from 'lit-html';
 import type { Step } from '../../core/index.ts';
-import { neighbour, type Told } from '../words/telling.ts';
 import { term } from '../words/terms.ts';
+import { neighbour, type Told } from '../words/walk/telling.ts';
 import type { Speech } from '../words/words.ts';
 import { sceneAfter } from './frame.ts';
-import { closed } from './frames-needle.ts';
-import { afterCorner, tallScenes } from './frames-tall.ts';
+import { closed } from './frames/needle.ts';
+import { afterCorner, tallScenes } from './frames/tall.ts';
 import { picture } from './render.ts';
 import { mirror, type Scene, tweenAll } from './scene.ts';
-import * as cushion from './stage-cushion.ts';
-import * as edge from './stage-edge.ts';
-import { rings } from './stage-whole.ts';
+import * as cushion from './stages/cushion.ts';
+import * as edge from './stages/edge.ts';
+import { rings } from './stages/whole.ts';
 import { scenesOf, type Variant, variantOf } from './variant.ts';
 
 /** The scene after `done` moves, for this hand. */

@@ -1,7 +1,7 @@
 /** Holds an open stitch for the page: the machine, and the movement between two rests. */
 import { createActor } from 'xstate';
 import type { Step } from '../../core/index.ts';
-import type { Told } from '../words/telling.ts';
+import type { Told } from '../words/walk/telling.ts';
 import { type StitchEvent, stitchMachine } from './machine.ts';
 import type { StitchView } from './panel.ts';
 import { variantOf } from './variant.ts';

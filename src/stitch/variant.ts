@@ -1,12 +1,12 @@
 /** Which pictures belong to a step: the stitch, and what about its surroundings changes them. */
 import type { Step } from '../../core/index.ts';
-import { armOf, isCornerStep } from '../words/arms.ts';
-import { neighbour, type Told } from '../words/telling.ts';
+import { armOf, isCornerStep } from '../words/walk/arms.ts';
+import { neighbour, type Told } from '../words/walk/telling.ts';
 import type { MoveScenes } from './frame.ts';
-import { type SlipStitchAt, slipStitchScenes } from './frames-join.ts';
-import { closingScenes, runningScenes } from './frames-needle.ts';
-import { type ChainAfter, chainScenes, type DoubleCrochetAt, doubleCrochetScenes } from './frames-short.ts';
-import { tallScenes } from './frames-tall.ts';
+import { type SlipStitchAt, slipStitchScenes } from './frames/join.ts';
+import { closingScenes, runningScenes } from './frames/needle.ts';
+import { type ChainAfter, chainScenes, type DoubleCrochetAt, doubleCrochetScenes } from './frames/short.ts';
+import { tallScenes } from './frames/tall.ts';
 import { kindOf, type StitchKind } from './moves.ts';
 import type { YarnName } from './scene.ts';
 

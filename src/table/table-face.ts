@@ -1,8 +1,8 @@
 /** What a table offers and what it asks for: its public face. */
 import type { ThemeName, Yarns } from '../theme/theme.ts';
-import type { Rect } from './camera.ts';
 import type { Scene, SceneView, Spot } from './draw-list.ts';
-import type { Painter } from './painter.ts';
+import type { Painter } from './painters/painter.ts';
+import type { Rect } from './view/camera.ts';
 
 export type ViewId = SceneView['id'];
 

@@ -6,19 +6,19 @@
  * paper beneath the views is the host's.
  */
 import { THEMES } from '../theme/theme.ts';
-import { contains, isEmpty, type Rect } from './camera.ts';
 import type { Scene, SceneView, Spot } from './draw-list.ts';
-import { pngOf, svgOf } from './export.ts';
-import { openFlatPainter } from './flat.ts';
-import { listen } from './gestures.ts';
-import { type Inks, mixInks } from './inks.ts';
-import { follow, type Looking, panned, wantedCamera, zoomed } from './looking.ts';
-import { isOver } from './motion.ts';
-import type { GpuCanvas, Painter } from './painter.ts';
-import { boxIn, spotIn } from './spots.ts';
+import { type Inks, mixInks } from './glyphs/inks.ts';
+import { pngOf, svgOf } from './painters/export.ts';
+import { openFlatPainter } from './painters/flat.ts';
+import type { GpuCanvas, Painter } from './painters/painter.ts';
+import { fontOf } from './painters/words.ts';
 import type { Table, TableOptions, ViewId } from './table-face.ts';
-import { frameOf, NOWHERE, settle, startMotion, type ViewState } from './view-state.ts';
-import { fontOf } from './words.ts';
+import { contains, isEmpty, type Rect } from './view/camera.ts';
+import { listen } from './view/gestures.ts';
+import { follow, type Looking, panned, wantedCamera, zoomed } from './view/looking.ts';
+import { isOver } from './view/motion.ts';
+import { boxIn, spotIn } from './view/spots.ts';
+import { frameOf, NOWHERE, settle, startMotion, type ViewState } from './view/view-state.ts';
 
 export type { Table, TableOptions, ViewId } from './table-face.ts';
 
@@ -63,7 +63,7 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     const gpu = options.flat === true ? null : gpuCanvas();
     if (gpu === null) return openFlatPainter(inks);
     try {
-      const { openGpuPainter } = await import('./gpu.ts');
+      const { openGpuPainter } = await import('./painters/gpu.ts');
       return await openGpuPainter(gpu, inks, devicePixelRatio);
     } catch (error) {
       console.warn('The drawing goes on without the GPU.', error);

@@ -6,8 +6,8 @@
  */
 import type { Step } from '../../core/index.ts';
 import type { Dialect } from '../state/snapshot.ts';
-import { sayStep } from '../words/step.ts';
-import type { Told } from '../words/telling.ts';
+import { sayStep } from '../words/walk/step.ts';
+import type { Told } from '../words/walk/telling.ts';
 import type { Speech } from '../words/words.ts';
 
 export type Voice = { name: string; lang: string; localService: boolean };

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { fileName, PICTURE_WIDTH } from '../../src/panels/pictures.ts';
+import { fileName, PICTURE_WIDTH } from '../../src/page/drawing/save-picture.ts';
 import { pngSize } from './built.ts';
 import { openApp, readSnapshot, sendEvent } from './harness.ts';
 

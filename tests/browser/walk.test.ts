@@ -1,7 +1,7 @@
 /** A whole small panel made from the first count to the last end, by taps alone and by keys alone. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { makingStates } from '../../src/walk/making.ts';
+import { makingStates } from '../../src/making/machine.ts';
 import { openApp, readSnapshot, viewports } from './harness.ts';
 import { drawn, type Glance, glance, middle, outside, setSmallPanel } from './walking.ts';
 

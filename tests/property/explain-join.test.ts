@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { joinOf } from '../../core/explain/join.ts';
+import { settle } from '../../core/hand/mishap.ts';
+import { type Tally, tallyWith } from '../../core/hand/tally.ts';
 import { pair, work } from '../../core/index.ts';
-import { settle } from '../../core/mishap.ts';
-import { type Tally, tallyWith } from '../../core/tally.ts';
 import { anyMishap, plans } from './explain-panels.ts';
 
 const makings = fc

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { settle } from '../../core/mishap.ts';
-import { tallyWith } from '../../core/tally.ts';
+import { settle } from '../../core/hand/mishap.ts';
+import { tallyWith } from '../../core/hand/tally.ts';
 import { anyMishap, countsOf, plans } from './explain-panels.ts';
 
 const makings = fc

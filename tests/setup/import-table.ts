@@ -1,4 +1,4 @@
-/** Who may import whom. A folder that is not named here may import anything but `core/` behind its `index.ts`. */
+/** Who may import whom: a row for every room. The files that put the rooms together stand beside them in `src/`. */
 import type { Import } from './sources.ts';
 
 type Rule = {
@@ -12,31 +12,96 @@ type Rule = {
 };
 
 const core = /^core\/index\.ts$/;
-const words = /^src\/words\//;
-const state = /^src\/state\//;
+/** Files that stand at the root of `core/`: the vocabulary, and whole numbers. */
+const vocabulary = /^core\/[a-z-]+\.ts$/;
+const inCore = (...rooms: string[]): RegExp => new RegExp(`^core/(${rooms.join('|')})/`);
+const rooms = (...names: string[]): RegExp => new RegExp(`^src/(${names.join('|')})/`);
 const drawList = /^src\/table\/draw-list\.ts$/;
-const table = /^src\/table\//;
-const panels = /^src\/panels\//;
-const lessons = /^src\/lessons\//;
+const places = ['edge', 'walk', 'wrong', 'cloth', 'take-along'];
 
 export const importTable: Rule[] = [
   { of: 'core/', only: [], why: 'core imports nothing outside core' },
+  { of: 'core/front/', only: [vocabulary], why: 'reading the front needs the vocabulary only' },
+  {
+    of: 'core/planning/',
+    only: [vocabulary, inCore('front', 'hand')],
+    why: 'planning knows the front, and the hand that checks a printed pattern',
+  },
+  {
+    of: 'core/hand/',
+    only: [vocabulary, inCore('planning', 'join')],
+    why: 'the hand knows the plan, and spreads as the join does',
+  },
+  {
+    of: 'core/join/',
+    only: [vocabulary, inCore('front', 'hand')],
+    why: 'the join knows the front and what the hand made',
+  },
+  {
+    of: 'core/walk/',
+    only: [vocabulary, inCore('hand', 'join')],
+    why: 'the walk knows what the hand made and how it is joined',
+  },
+  {
+    of: 'core/explain/',
+    only: [vocabulary, inCore('hand', 'join', 'planning')],
+    why: 'explaining tries the hand and the join',
+  },
+  { of: 'core/cloth/', only: [vocabulary], why: 'cloth is geometry and knows no stitch graph' },
   { of: 'src/', never: [/^core\/(?!index\.ts$)/], why: 'src reaches core by core/index.ts only' },
   { of: 'src/', never: [/^tests\//, /^node:/], why: 'src imports no tests and nothing of Node' },
-  { of: 'src/table/', never: [/^core\//], why: 'the table knows no core' },
-  { of: 'src/table/', never: [panels, lessons], why: 'table, panels and lessons never import each other' },
-  { of: 'src/panels/', never: [table, lessons], why: 'table, panels and lessons never import each other' },
-  { of: 'src/lessons/', never: [table, panels], why: 'table, panels and lessons never import each other' },
+  { of: 'src/table/', only: [rooms('theme'), /^(?!src|core)/], why: 'the table knows colours, and no core' },
+  { of: 'src/theme/', only: [/^(?!src|core)/], why: 'the theme knows nobody' },
   {
     of: 'src/drawing/',
-    only: [core, words, state, drawList],
+    only: [core, rooms('words', 'state'), drawList],
     why: 'the bridge knows core, words, state and the draw list only',
   },
-  { of: 'src/words/', only: [core, state], why: 'words know core and state only' },
+  { of: 'src/words/', only: [core, rooms('state')], why: 'words know core and state only' },
+  {
+    of: 'src/input/',
+    only: [core, rooms('state'), /^(?!src|core)/],
+    why: 'the input room knows core, the state it reads into, and its library',
+  },
   {
     of: 'src/state/',
-    never: [table, panels, lessons, /^src\/drawing\//, words],
+    only: [core, rooms('making', 'input'), /^(?!src|core)/],
     why: 'the state knows nobody who shows it',
+  },
+  {
+    of: 'src/making/',
+    only: [core, rooms('state', 'words'), /^(?!src|core)/],
+    why: 'the making knows core and the state it belongs to',
+  },
+  {
+    of: 'src/keep/',
+    only: [core, rooms('state', 'input', 'words'), /^(?!src|core)/],
+    why: 'keeping knows the state, how it is read, and what it tells',
+  },
+  {
+    of: 'src/stitch/',
+    only: [core, rooms('words', 'state'), /^(?!src|core)/],
+    why: 'a stitch knows its words',
+  },
+  {
+    of: 'src/lessons/',
+    never: [rooms('table', 'page', 'controls', ...places)],
+    why: 'table, page and lessons never import each other',
+  },
+  {
+    of: 'src/controls/',
+    only: [core, rooms('state', 'words', 'input'), /^(?!src|core)/],
+    why: 'a control belongs to no place',
+  },
+  ...places.map((place) => ({
+    of: `src/${place}/`,
+    never: [rooms('table', 'page', 'lessons', 'keep')],
+    why: 'a place of the app knows neither the page around it nor the canvas',
+  })),
+  {
+    of: 'src/page/',
+    never: [rooms('table', 'lessons')],
+    why: 'table, page and lessons never import each other',
   },
 ];
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { closeSides, inscribe } from '../../src/drawing/cyclic.ts';
-import { outline } from '../../src/drawing/shape.ts';
+import { closeSides, inscribe } from '../../src/drawing/whole/cyclic.ts';
+import { outline } from '../../src/drawing/whole/shape.ts';
 import { CHAINS } from './drawing-making.ts';
 
 const corners = (count: number) => Array.from({ length: count }, () => CHAINS);

@@ -29,29 +29,29 @@ describe('the import table', () => {
     ['core/plan.ts', "import { html } from 'lit-html';"],
     ['core/plan.ts', "import type { Field } from '../src/state/snapshot.ts';"],
     ['core/plan.ts', "import { readFileSync } from 'node:fs';"],
-    ['src/walk/walk.ts', "import { plan } from '../../core/plan.ts';"],
-    ['src/main.ts', "import { planBack } from '../core/plan.ts';"],
+    ['src/walk/walk.ts', "import { plan } from '../../core/planning/plan.ts';"],
+    ['src/main.ts', "import { planBack } from '../core/planning/plan.ts';"],
     ['src/main.ts', "import { serve } from '../tests/setup/serve.mjs';"],
     ['src/table/table.ts', "import { planBack } from '../../core/index.ts';"],
-    ['src/table/table.ts', "import { bar } from '../panels/bar.ts';"],
+    ['src/table/table.ts', "import { bar } from '../page/bar.ts';"],
     ['src/table/table.ts', "const late = await import('../lessons/first.ts');"],
-    ['src/panels/edge.ts', "import { Glyph } from '../table/draw-list.ts';"],
-    ['src/panels/edge.ts', "export * from '../lessons/first.ts';"],
-    ['src/lessons/first.ts', "import '../panels/edge.ts';"],
+    ['src/edge/edge.ts', "import { Glyph } from '../table/draw-list.ts';"],
+    ['src/edge/edge.ts', "export * from '../lessons/first.ts';"],
+    ['src/lessons/first.ts', "import '../page/edge.ts';"],
     ['src/drawing/scene.ts', "import { draw } from '../table/draw.ts';"],
-    ['src/drawing/scene.ts', "import {\n  one,\n  two,\n} from '../panels/edge.ts';"],
-    ['src/words/step.ts', "import { scene } from '../drawing/scene.ts';"],
+    ['src/drawing/scene.ts', "import {\n  one,\n  two,\n} from '../page/edge.ts';"],
+    ['src/words/walk/step.ts', "import { scene } from '../../drawing/scene.ts';"],
     ['src/state/app.ts', "import { say } from '../words/words.ts';"],
   ])('is broken by %s with %s', (path, text) => {
     expect(breachesOf(planted(path, text))).toHaveLength(1);
   });
 
   it.each([
-    ['core/plan.ts', "import type { Plan } from './types.ts';"],
+    ['core/planning/plan.ts', "import type { Plan } from '../types.ts';"],
     ['src/table/table.ts', "import { Container } from 'pixi.js';"],
     ['src/drawing/scene.ts', "import { Glyph } from '../table/draw-list.ts';\nimport { a } from './a.ts';"],
     [
-      'src/panels/edge.ts',
+      'src/edge/edge.ts',
       "// import { Glyph } from '../table/draw-list.ts';\nimport { html } from 'lit-html';",
     ],
   ])('is kept by %s with %s', (path, text) => {

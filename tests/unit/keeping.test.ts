@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { type Around, startKeeping, whose, workOf } from '../../src/keep/keeping.ts';
 import { deviceOn, heldText, keep, keptTextOf, readKept } from '../../src/keep/storage.ts';
-import { createNotices } from '../../src/panels/notices/notices.ts';
+import { createNotices } from '../../src/page/notices/notices.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../src/state/store.ts';

@@ -22,12 +22,12 @@ import {
   fitted,
   placeBounds,
   readDraft,
-} from '../../src/panels/mishaps/draft.ts';
-import { kindsIn, ROUNDS, type When, whyNot } from '../../src/panels/mishaps/kinds.ts';
-import { questionsBefore, stepWhere } from '../../src/panels/mishaps/where.ts';
-import { mishapStory, sayMishapPlace, sayWhyNot } from '../../src/words/mishaps.ts';
+} from '../../src/walk/mishaps/draft.ts';
+import { kindsIn, ROUNDS, type When, whyNot } from '../../src/walk/mishaps/kinds.ts';
+import { questionsBefore, stepWhere } from '../../src/walk/mishaps/where.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
+import { mishapStory, sayMishapPlace, sayWhyNot } from '../../src/words/wrong/mishaps.ts';
 
 const given = <T>(result: Result<T>): T => {
   if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('. '));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planBack, readEdge } from '../../core/index.ts';
-import { countedNumbers, fieldId, nudge, readDigits } from '../../src/panels/fields.ts';
+import { countedNumbers, fieldId, nudge, readDigits } from '../../src/controls/fields.ts';
 import type { Snapshot } from '../../src/state/snapshot.ts';
 import { fieldName, firstOfEach } from '../../src/words/problems-view.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cellsAround, MOST_AROUND, outline, sideAngle } from '../../src/panels/around.ts';
+import { cellsAround, MOST_AROUND, outline, sideAngle } from '../../src/controls/around.ts';
 import type { Hand } from '../../src/state/snapshot.ts';
 
 const HANDS: Hand[] = ['right', 'left'];

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { KEYS, keyName, rowFor } from '../../src/panels/keys.ts';
-import { keyParts, keysDialog } from '../../src/panels/keys-dialog.ts';
+import { keyParts, keysDialog } from '../../src/page/dialogs/keys-dialog.ts';
+import { KEYS, keyName, rowFor } from '../../src/page/keys.ts';
 import type { AppEvent, Snapshot } from '../../src/state/snapshot.ts';
 import { flatten } from './panels-flatten.ts';
 

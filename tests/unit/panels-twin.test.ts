@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Plan, pair, planBack, readEdge, steps, work } from '../../core/index.ts';
 import { twinOf } from '../../src/drawing/twin.ts';
-import { movedFocus, placeOfStep, sayCell, windowAround } from '../../src/panels/twin-grid.ts';
+import { movedFocus, placeOfStep, sayCell, windowAround } from '../../src/page/drawing/twin-grid.ts';
 
 const LENGTHS = [62, 2, 38];
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { SceneView } from '../../src/table/draw-list.ts';
 import {
   between,
   clampPx,
@@ -10,9 +11,8 @@ import {
   toScreen,
   toWorld,
   zoomAbout,
-} from '../../src/table/camera.ts';
-import type { SceneView } from '../../src/table/draw-list.ts';
-import { follow, leastPx, panned, wantedCamera, zoomed } from '../../src/table/looking.ts';
+} from '../../src/table/view/camera.ts';
+import { follow, leastPx, panned, wantedCamera, zoomed } from '../../src/table/view/looking.ts';
 
 const region = { x: 20, y: 60, width: 800, height: 400 };
 const cameras = fc.record({

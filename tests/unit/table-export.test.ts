@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Look, Tone } from '../../src/table/draw-list.ts';
-import { escapeXml, MOST_PICTURE_PX, pictureDensity, svgOf } from '../../src/table/export.ts';
-import { mixInks } from '../../src/table/inks.ts';
-import { anyMoved, signsBetween } from '../../src/table/sign-motion.ts';
-import { signShape } from '../../src/table/signs.ts';
+import { mixInks } from '../../src/table/glyphs/inks.ts';
+import { escapeXml, MOST_PICTURE_PX, pictureDensity, svgOf } from '../../src/table/painters/export.ts';
+import { signShape } from '../../src/table/painters/signs.ts';
+import { anyMoved, signsBetween } from '../../src/table/view/sign-motion.ts';
 import { DARK, LIGHT } from '../../src/theme/theme.ts';
 import { closeView, wholeView } from '../bench/browser/scenes.ts';
 

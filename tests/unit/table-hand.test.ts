@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type Hand, listen } from '../../src/table/gestures.ts';
+import { type Hand, listen } from '../../src/table/view/gestures.ts';
 
 type Done = [what: string, ...numbers: unknown[]];
 

@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cellBounds, cellKey, cellLayers, cellPlan } from '../../src/table/cells.ts';
-import { CHUNK_SIZE, chunksWithin, cutChunks } from '../../src/table/chunks.ts';
-import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from '../../src/table/detail.ts';
 import { Glyph, Look, type Part, Tone } from '../../src/table/draw-list.ts';
-import { GLYPHS } from '../../src/table/glyphs.ts';
-import { LEAST_REACH_PX, nearestMark } from '../../src/table/hit.ts';
-import { mixInks } from '../../src/table/inks.ts';
-import { ribbonStrokes, tickStep, tickStrokes } from '../../src/table/ribbons.ts';
-import { boxIn, spotIn } from '../../src/table/spots.ts';
-import { stampOf } from '../../src/table/stamps.ts';
-import { lengthsAlong, stretch } from '../../src/table/strokes.ts';
+import { cellBounds, cellKey, cellLayers, cellPlan } from '../../src/table/glyphs/cells.ts';
+import { GLYPHS } from '../../src/table/glyphs/glyphs.ts';
+import { mixInks } from '../../src/table/glyphs/inks.ts';
+import { stampOf } from '../../src/table/glyphs/stamps.ts';
+import { CHUNK_SIZE, chunksWithin, cutChunks } from '../../src/table/painters/chunks.ts';
+import { ribbonStrokes, tickStep, tickStrokes } from '../../src/table/painters/ribbons.ts';
+import { lengthsAlong, stretch } from '../../src/table/painters/strokes.ts';
+import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from '../../src/table/view/detail.ts';
+import { LEAST_REACH_PX, nearestMark } from '../../src/table/view/hit.ts';
+import { boxIn, spotIn } from '../../src/table/view/spots.ts';
 import { LIGHT } from '../../src/theme/theme.ts';
 import { closeView, emptyMarks, lane, rectangleRound, wholeView } from '../bench/browser/scenes.ts';
 

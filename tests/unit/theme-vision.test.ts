@@ -4,10 +4,10 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cellLayers, LOOKS } from '../../src/table/cells.ts';
 import { Glyph, Look, type LookCode, Tone } from '../../src/table/draw-list.ts';
-import { GLYPHS } from '../../src/table/glyphs.ts';
-import { mixInks } from '../../src/table/inks.ts';
+import { cellLayers, LOOKS } from '../../src/table/glyphs/cells.ts';
+import { GLYPHS } from '../../src/table/glyphs/glyphs.ts';
+import { mixInks } from '../../src/table/glyphs/inks.ts';
 import { contrast, readHex, writeHex } from '../../src/theme/colour.ts';
 import { DARK, LIGHT, type Theme } from '../../src/theme/theme.ts';
 

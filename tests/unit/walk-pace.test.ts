@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { addTap, ENOUGH, paceOf, sayAhead, sayDuration, type Tap } from '../../src/walk/pace.ts';
+import { addTap, ENOUGH, paceOf, sayAhead, sayDuration, type Tap } from '../../src/making/pace.ts';
 
 /** Taps on consecutive places, so many milliseconds after one another. */
 function taps(times: readonly number[], from = 0): Tap[] {

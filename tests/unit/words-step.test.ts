@@ -9,9 +9,9 @@ import {
   steps,
 } from '../../core/index.ts';
 import type { Dialect } from '../../src/state/snapshot.ts';
-import { type Said, sayStep } from '../../src/words/step.ts';
-import type { Told } from '../../src/words/telling.ts';
 import { term, wordsOnlyIn } from '../../src/words/terms.ts';
+import { type Said, sayStep } from '../../src/words/walk/step.ts';
+import type { Told } from '../../src/words/walk/telling.ts';
 import type { Speech } from '../../src/words/words.ts';
 
 const two = { made: 'chain', size: 2 } as const;

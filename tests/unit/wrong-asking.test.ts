@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Explained, Plan, Seen } from '../../core/index.ts';
-import { type Clock, createAsking } from '../../src/panels/wrong/asking.ts';
+import { type Clock, createAsking } from '../../src/wrong/asking.ts';
 import { explanationOf, planOf } from './wrong-panels.ts';
 
 /** A clock that a test moves on. */

@@ -1,12 +1,12 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Cure, Mishap, Seen } from '../../core/index.ts';
-import { curedProject, goesOnAt, indexInList, onlyOff } from '../../src/panels/wrong/cured.ts';
-import { fieldOfLook, personsFound } from '../../src/panels/wrong/looks.ts';
-import { seenOfStory, storiesFor } from '../../src/panels/wrong/stories.ts';
 import { shortField } from '../../src/state/counts.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { Project } from '../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../src/state/store.ts';
+import { curedProject, goesOnAt, indexInList, onlyOff } from '../../src/wrong/cured.ts';
+import { fieldOfLook, personsFound } from '../../src/wrong/looks.ts';
+import { seenOfStory, storiesFor } from '../../src/wrong/stories.ts';
 import { explanationOf, PANELS, planOf, seenOf } from './wrong-panels.ts';
 
 const opened: Store[] = [];

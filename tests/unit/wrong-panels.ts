@@ -14,7 +14,7 @@ import {
   type Seen,
   work,
 } from '../../core/index.ts';
-import { CAUSE_KINDS } from '../../src/words/causes.ts';
+import { CAUSE_KINDS } from '../../src/words/wrong/causes.ts';
 
 export const given = <T>(result: Result<T>): T => {
   if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('. '));

@@ -1,19 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { questionsOf } from '../../core/explain/looks.ts';
 import { type Cure, type Look, type LookAt, mishapKinds, type Plan } from '../../core/index.ts';
+import { wordsOnlyIn } from '../../src/words/terms.ts';
+import type { Speech } from '../../src/words/words.ts';
 import {
   CAUSE_KINDS,
   causePlace,
   causeReason,
   causeTitle,
   explanationTitle,
-} from '../../src/words/causes.ts';
-import { CURE_KINDS, cureAfter, cureCost, cureTitle, cureWhere } from '../../src/words/cures.ts';
-import { sayGives } from '../../src/words/gives.ts';
-import { sayFound, sayLook, sayTell } from '../../src/words/looks.ts';
-import { STORY_IDS, sayStory } from '../../src/words/stories.ts';
-import { wordsOnlyIn } from '../../src/words/terms.ts';
-import type { Speech } from '../../src/words/words.ts';
+} from '../../src/words/wrong/causes.ts';
+import { CURE_KINDS, cureAfter, cureCost, cureTitle, cureWhere } from '../../src/words/wrong/cures.ts';
+import { sayGives } from '../../src/words/wrong/gives.ts';
+import { sayFound, sayLook, sayTell } from '../../src/words/wrong/looks.ts';
+import { STORY_IDS, sayStory } from '../../src/words/wrong/stories.ts';
 import { causesOn, explanationOf, PANELS, planOf } from './wrong-panels.ts';
 
 const speechOf = (dialect: Speech['dialect']): Speech => ({ dialect, hand: 'right', units: 'cm' });

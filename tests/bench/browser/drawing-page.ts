@@ -1,6 +1,7 @@
 /** The page that is timed: runs one way of drawing at one size when its driver asks. */
-import { fitBounds } from '../../../src/table/camera.ts';
+
 import type { SceneView } from '../../../src/table/draw-list.ts';
+import { fitBounds } from '../../../src/table/view/camera.ts';
 import { wholeView } from './scenes.ts';
 import { canvasBatched, canvasImages, objects, ours, SIZE, svgElements, type Way } from './ways.ts';
 

@@ -5,13 +5,13 @@
 import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
 import { Container, Graphics, GraphicsContext, GraphicsPath, Ticker, WebGLRenderer } from 'pixi.js';
-import { paintLayers } from '../../../src/table/brush.ts';
-import type { Camera } from '../../../src/table/camera.ts';
-import { cellKey, cellLayers, cellPlan } from '../../../src/table/cells.ts';
 import type { Marks, SceneView } from '../../../src/table/draw-list.ts';
-import { mixInks } from '../../../src/table/inks.ts';
-import type { Layer } from '../../../src/table/layer.ts';
+import { paintLayers } from '../../../src/table/glyphs/brush.ts';
+import { cellKey, cellLayers, cellPlan } from '../../../src/table/glyphs/cells.ts';
+import { mixInks } from '../../../src/table/glyphs/inks.ts';
+import type { Layer } from '../../../src/table/glyphs/layer.ts';
 import { openTable } from '../../../src/table/table.ts';
+import type { Camera } from '../../../src/table/view/camera.ts';
 import { LIGHT } from '../../../src/theme/theme.ts';
 
 export const SIZE = { width: 900, height: 600 };

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { createActor } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
 import { type EdgeInput, planBack, readEdge, type Steps, steps } from '../../../core/index.ts';
-import { type MakingEvent, makingMachine, makingStates, stateOf } from '../../../src/walk/making.ts';
-import { backward, forward, furthest, questionsOf } from '../../../src/walk/moving.ts';
+import { type MakingEvent, makingMachine, makingStates, stateOf } from '../../../src/making/machine.ts';
+import { backward, forward, furthest, questionsOf } from '../../../src/making/moving.ts';
 
 function stepsFor(input: EdgeInput): Steps {
   const edge = readEdge(input);

@@ -1,0 +1,233 @@
+/**
+ * Working an edging round into the round below, target by target.
+ *
+ * Rule: the hand follows what it finds. It attaches on side 0, works one double crochet into every stitch it meets,
+ * and where it meets a corner works the arm into its first chain, the new corner, and the arm into its last chain.
+ * It never looks at a total, so a round below that came out wrong is carried on faithfully.
+ */
+
+import { type Corner, NodeKind, type Plan, type Round } from '../types.ts';
+import { sum } from '../whole.ts';
+import { attachPlace, type Below, cornersBelow, placesBetween, type RoundBelow } from './attach.ts';
+import { type Hand, prepare } from './edging-mishaps.ts';
+import {
+  cornerSize,
+  finishRound,
+  type Making,
+  makeAlong,
+  makeStitch,
+  noteMishap,
+  startMaking,
+  turn,
+} from './graph.ts';
+import { atCorner, first, inRound, type Settled } from './mishap.ts';
+import { cornerToMatch, type Orders } from './orders.ts';
+
+/** What the recipe asks of one edging round. */
+export type AskedEdging = {
+  arm: readonly [number, number];
+  /** Stitches to be spread along a round panel. */
+  increase: number;
+  /** Stitches of each side once the round is worked. */
+  sides: readonly number[];
+  /** The corner to make at a corner of the round below. */
+  cornerFor: (corner: number) => Corner;
+  closingAdds: 0 | 1;
+};
+
+export function workEdging(
+  plan: Plan,
+  orders: Orders,
+  below: Round,
+  edging: number,
+  all: readonly Settled[],
+): Round {
+  const making = startMaking((plan.edgings[edging] as Plan['edgings'][number]).total + 16);
+  const sizes = below.turns.map((_, corner) => cornerSize(below, corner));
+  makeEdging(making, plan, orders, { length: below.length, turns: below.turns, sizes }, edging, all);
+  return finishRound(making, { name: 'edging', edging, faces: below.faces, twisted: below.twisted });
+}
+
+/** The acts of the hand, into a making that is just begun. */
+export function makeEdging(
+  making: Making,
+  plan: Plan,
+  orders: Orders,
+  below: RoundBelow,
+  edging: number,
+  all: readonly Settled[],
+): void {
+  const asked = plan.edgings[edging] as Plan['edgings'][number];
+  const isLast = edging === plan.edgings.length - 1;
+  const { arm, increase, sides } = asked;
+  makeAsked(
+    making,
+    {
+      arm,
+      increase,
+      sides,
+      closingAdds: plan.choices.edgingClosing.adds,
+      cornerFor: (corner) =>
+        (isLast ? cornerToMatch(plan, orders, corner) : asked.corners[corner]) ?? { made: 'chain', size: 0 },
+    },
+    below,
+    inRound(all, 'edging', edging),
+  );
+}
+
+/** The same for a round that stands in no plan. */
+export function makeAsked(
+  making: Making,
+  asked: AskedEdging,
+  below: RoundBelow,
+  mishaps: readonly Settled[] = [],
+): void {
+  const { arm, sides, cornerFor } = asked;
+  const corners = cornersBelow(below);
+  const counted = sides.map((count) => count - sum(arm));
+  const hand: Hand = {
+    making,
+    mishaps,
+    below,
+    corners,
+    specials: [],
+    moved: new Map(),
+    arm,
+    counted,
+    cornerFor,
+  };
+  const attach = attachPlace(below, corners);
+  prepare(hand, asked.increase, attach);
+  workRound(hand, attach, asked.closingAdds);
+}
+
+function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
+  const { making, mishaps, below } = hand;
+  const counted = first(mishaps, 'start-counted');
+  const { from, to } = placesBetween(below, hand.corners);
+  if (adds === 0 && attach >= 0) intoAttach(hand, attach);
+  const doubled = first(mishaps, 'attach-doubled');
+  if (doubled) {
+    noteMishap(making, doubled.index);
+    intoAttach(hand, attach);
+  }
+  let next = from;
+  if (counted && next < Math.min(hand.corners[0]?.from ?? to, to)) {
+    noteMishap(making, counted.index);
+    next++;
+  }
+  const upTo = (place: number): void => {
+    if (place > next) along(hand, next, Math.min(place, to));
+    next = Math.max(next, place);
+  };
+  if (hand.moved.size === 0)
+    for (const corner of hand.corners) {
+      upTo(corner.from);
+      next = workCorner(hand, corner);
+    }
+  else
+    for (const event of eventsAlong(hand)) {
+      upTo(event.at);
+      next = event.moved ? workMovedCorner(hand, event.below, event.at) : workCorner(hand, event.below);
+    }
+  along(hand, next, to);
+  workClosing(hand, attach, adds);
+}
+
+const intoAttach = (hand: Hand, attach: number): void =>
+  makeStitch(hand.making, NodeKind.stitch, attach >= 0 ? attach : hand.below.length - 1);
+
+/** The corners in the order in which the hand comes to them: at their own place, and where one is moved to. */
+function eventsAlong(hand: Hand): { at: number; below: Below; moved: boolean }[] {
+  const events = hand.corners.map((below) => ({ at: below.from, below, moved: false }));
+  for (const [corner, at] of hand.moved)
+    events.push({ at, below: hand.corners[corner] as Below, moved: true });
+  return events.sort((a, b) => a.at - b.at);
+}
+
+/** Ordinary stitches into the targets from…to-1, but for those at which the hand does otherwise. */
+function along(hand: Hand, from: number, to: number): void {
+  let next = from;
+  for (const special of hand.specials) {
+    if (special.target < next) continue;
+    if (special.target >= to) break;
+    makeAlong(hand.making, special.target - next, next);
+    if (special.mishap >= 0) noteMishap(hand.making, special.mishap);
+    for (let i = 0; i < special.makes; i++) makeStitch(hand.making, NodeKind.stitch, special.target);
+    next = special.target + 1;
+  }
+  if (to > next) makeAlong(hand.making, to - next, next);
+}
+
+/** Works a corner where it belongs; gives the next target. */
+function workCorner(hand: Hand, below: Below): number {
+  const { making, mishaps } = hand;
+  const { corner, from, size } = below;
+  const after = from + size;
+  const forgotten = atCorner(mishaps, 'corner-forgotten', corner);
+  if (forgotten || hand.moved.has(corner)) {
+    if (forgotten) noteMishap(making, forgotten.index);
+    makeAlong(making, size, from);
+    return after;
+  }
+  const space = from > 0 ? from - 1 : hand.below.length - 1;
+  cornerInto(hand, corner, size > 0 ? from : space, size > 0 ? after - 1 : space);
+  return after;
+}
+
+function workMovedCorner(hand: Hand, below: Below, target: number): number {
+  const moved = atCorner(hand.mishaps, 'corner-moved', below.corner);
+  if (moved) noteMishap(hand.making, moved.index);
+  if (atCorner(hand.mishaps, 'corner-forgotten', below.corner)) return target;
+  cornerInto(hand, below.corner, target, target);
+  return target + 1;
+}
+
+/** Arm, corner, arm: the first arm into one place, the second into another (often the same). */
+function cornerInto(hand: Hand, corner: number, firstPlace: number, lastPlace: number): void {
+  const { making } = hand;
+  const asked = hand.cornerFor(corner);
+  const chains = atCorner(hand.mishaps, 'corner-chains', corner);
+  workArm(hand, corner, 'before', firstPlace);
+  if (chains) noteMishap(making, chains.index);
+  turn(making, asked.made);
+  const size = chains?.count ?? asked.size;
+  for (let i = 0; i < size; i++)
+    if (asked.made === 'chain') makeStitch(making, NodeKind.cornerChain, -1);
+    else makeStitch(making, NodeKind.cornerStitch, firstPlace);
+  workArm(hand, corner, 'after', lastPlace);
+}
+
+function workArm(hand: Hand, corner: number, end: 'before' | 'after', target: number): void {
+  const asked = hand.arm[end === 'before' ? 0 : 1];
+  const missed = hand.mishaps.find(
+    (mishap) => mishap.kind === 'arm-missed' && mishap.corner === corner && mishap.end === end,
+  );
+  if (missed) noteMishap(hand.making, missed.index);
+  const makes = missed ? Math.max(0, asked - (missed.count ?? asked)) : asked;
+  for (let i = 0; i < makes; i++) makeStitch(hand.making, NodeKind.arm, target);
+}
+
+/**
+ * Back at the attach place: the closing covers it with a stitch of its own, or is laid over the first stitch.
+ * With no ordinary stitch on side 0 the yarn is attached in the corner, all of whose stitches are worked: the closing
+ * then has no place to cover.
+ */
+function workClosing(hand: Hand, attach: number, asked: 0 | 1): void {
+  const { making, mishaps, below } = hand;
+  const adds = attach >= 0 ? asked : 0;
+  const worked = first(mishaps, 'closing-worked');
+  if (worked) {
+    noteMishap(making, worked.index);
+    makeStitch(making, NodeKind.stitch, below.length - 1);
+  }
+  const forgotten = first(mishaps, 'closing-forgotten');
+  if (forgotten && adds === 1) {
+    noteMishap(making, forgotten.index);
+    intoAttach(hand, attach);
+  }
+  const otherwise = first(mishaps, adds === 1 ? 'closing-over-first' : 'closing-beside-first');
+  if (otherwise) noteMishap(making, otherwise.index);
+  if ((adds === 1) !== (otherwise !== undefined))
+    makeStitch(making, NodeKind.closing, attach >= 0 ? attach : below.length - 1);
+}

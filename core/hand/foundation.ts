@@ -1,0 +1,169 @@
+/**
+ * Working the chainless foundation treble ring, treble by treble.
+ *
+ * Rule: each treble is worked into the base chain of the treble before it, so the graph of the ring is a chain
+ * of trebles; a corner is made of chains, and the next treble again goes into the base chain of the last treble.
+ * Source: foundation ring, "work N - 1, bridge the last one between end and beginning" (published tutorial).
+ */
+
+import { NodeKind, type Plan, type Round } from '../types.ts';
+import { finishRound, type Making, makeAlong, makeStitch, noteMishap, startMaking, turn } from './graph.ts';
+import { atCorner, first, inRound, type Settled } from './mishap.ts';
+import type { Orders } from './orders.ts';
+
+type Hand = {
+  making: Making;
+  mishaps: Settled[];
+  /** Those of them that are a stitch missed or doubled. */
+  slips: Settled[];
+  plan: Plan;
+  /** Node whose base chain the next treble uses; -1 for the first chain of all. */
+  lastTreble: number;
+};
+
+export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled[]): Round {
+  const making = startMaking(plan.foundation.total + 16);
+  makeFoundation(making, plan, orders, all);
+  return finishRound(making, {
+    name: 'foundation',
+    edging: 0,
+    faces: plan.choices.start.side,
+    twisted: first(inRound(all, 'foundation'), 'twisted') !== undefined,
+  });
+}
+
+/** The acts of the hand, into a making that is just begun. */
+export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: readonly Settled[]): void {
+  const mishaps = inRound(all, 'foundation');
+  const slips = mishaps.filter(({ kind }) => kind === 'stitch-missed' || kind === 'stitch-doubled');
+  const hand: Hand = { making, mishaps, slips, plan, lastTreble: -1 };
+  const legs = legsOf(plan, orders, mishaps);
+  beginRing(hand);
+  let early = countsFirstFromNothing(hand) ? 1 : 0;
+  legs.forEach((leg, i) => {
+    // The starting chains stand on side 0: with no treble before the first corner they are counted after the last.
+    const isSide0 = i % plan.foundation.sides.length === 0;
+    const left = workLeg(hand, i, leg, isSide0 ? early : 0);
+    if (isSide0) early = left;
+    if (i < plan.foundation.corners.length) workCorner(hand, i);
+  });
+  closeRing(hand);
+}
+
+/** Trebles the hand wants on each leg: lead, the whole sides, tail. A moved corner makes one leg longer. */
+function legsOf(plan: Plan, orders: Orders, mishaps: readonly Settled[]): number[] {
+  const { foundationClosing, foundationStart } = plan.choices;
+  const allowed = first(mishaps, 'closing-forgotten') ? 0 : foundationClosing.adds;
+  const toWork = orders.sides.map((count, j) => (j === 0 ? count - allowed - foundationStart.counts : count));
+  if (plan.foundation.corners.length === 0) return [Math.max(0, toWork[0] as number)];
+  const lead = Math.min(orders.lead, Math.max(0, toWork[0] as number));
+  const legs = [lead, ...toWork.slice(1), (toWork[0] as number) - lead];
+  for (const moved of mishaps.filter((mishap) => mishap.kind === 'corner-moved')) {
+    const corner = moved.corner as number;
+    const by = Math.max(moved.count as number, -(legs[corner] as number));
+    legs[corner] = (legs[corner] as number) + by;
+    if (moved.then === 'from-total') legs[corner + 1] = (legs[corner + 1] as number) - by;
+  }
+  return legs.map((leg) => Math.max(0, leg));
+}
+
+function beginRing(hand: Hand): void {
+  if (hand.plan.choices.foundationStart.counts === 1) makeStitch(hand.making, NodeKind.start, -1);
+}
+
+/** The starting chains taken for the first treble although no stitch stands there. */
+function countsFirstFromNothing(hand: Hand): boolean {
+  const counted = first(hand.mishaps, 'start-counted');
+  if (!counted || hand.plan.choices.foundationStart.counts === 1) return false;
+  noteMishap(hand.making, counted.index);
+  return true;
+}
+
+/** Works one leg, the hand counting aloud; gives back what was counted beyond the leg without being made. */
+function workLeg(hand: Hand, leg: number, target: number, alreadyCounted: number): number {
+  const side = leg % hand.plan.foundation.sides.length;
+  const from = placeOfLeg(hand.plan, leg);
+  const slips = hand.slips.filter(
+    (slip) => slip.side === side && belongsToLeg(hand.plan, leg, slip.place as number),
+  );
+  const events = slips
+    .map((mishap) => ({
+      mishap,
+      at: Math.min(Math.max(0, (mishap.place as number) - from), Math.max(0, target - 1)),
+    }))
+    .sort((a, b) => a.at - b.at);
+  let counted = Math.min(alreadyCounted, target);
+  for (const { mishap, at } of events) {
+    if (target === 0) break;
+    trebles(hand, at - counted);
+    counted = Math.max(counted, at);
+    noteMishap(hand.making, mishap.index);
+    const times = mishap.count ?? 1;
+    if (mishap.kind === 'stitch-missed') counted = Math.min(target, counted + times);
+    else counted = doubleTreble(hand, counted, target, times);
+  }
+  trebles(hand, target - counted);
+  return alreadyCounted - Math.min(alreadyCounted, target);
+}
+
+/** One treble counted once, and `times` more into the same base chain, not counted. */
+function doubleTreble(hand: Hand, counted: number, target: number, times: number): number {
+  const base = hand.lastTreble;
+  const makes = times + (counted < target ? 1 : 0);
+  for (let i = 0; i < makes; i++) makeStitch(hand.making, NodeKind.stitch, base);
+  hand.lastTreble = hand.making.length - 1;
+  return Math.min(target, counted + 1);
+}
+
+function trebles(hand: Hand, count: number): void {
+  if (count <= 0) return;
+  makeStitch(hand.making, NodeKind.stitch, hand.lastTreble);
+  makeAlong(hand.making, count - 1, hand.making.length - 1);
+  hand.lastTreble = hand.making.length - 1;
+}
+
+/** Place within its side (after the corner before it) of a leg's first treble. */
+function placeOfLeg(plan: Plan, leg: number): number {
+  const { foundationClosing, foundationStart } = plan.choices;
+  if (leg > 0) return 0;
+  return plan.foundation.tail + foundationClosing.adds + foundationStart.counts;
+}
+
+/** Side 0 is worked as two legs; the closing's and the start's own places fall to the leg they stand beside. */
+function belongsToLeg(plan: Plan, leg: number, place: number): boolean {
+  const corners = plan.foundation.corners.length;
+  if (corners === 0 || (leg > 0 && leg < corners)) return true;
+  const { lead, tail } = plan.foundation;
+  const inLead = place >= placeOfLeg(plan, 0) || tail === 0;
+  return (inLead && lead > 0) === (leg === 0);
+}
+
+function workCorner(hand: Hand, corner: number): void {
+  const { making, mishaps } = hand;
+  const asked = hand.plan.foundation.corners[corner] as { made: 'chain' | 'stitch'; size: number };
+  const moved = atCorner(mishaps, 'corner-moved', corner);
+  if (moved) noteMishap(making, moved.index);
+  const forgotten = atCorner(mishaps, 'corner-forgotten', corner);
+  if (forgotten) {
+    noteMishap(making, forgotten.index);
+    return;
+  }
+  const chains = atCorner(mishaps, 'corner-chains', corner);
+  if (chains) noteMishap(making, chains.index);
+  turn(making, asked.made);
+  const size = chains?.count ?? asked.size;
+  for (let i = 0; i < size; i++)
+    if (asked.made === 'chain') makeStitch(making, NodeKind.cornerChain, -1);
+    else makeStitch(making, NodeKind.cornerStitch, hand.lastTreble);
+}
+
+/** The needle closes the tops: beside the first stitch it makes one more, over the first it makes none. */
+function closeRing(hand: Hand): void {
+  const { making, mishaps, plan } = hand;
+  const planned = plan.choices.foundationClosing.adds === 1;
+  const otherwise = first(mishaps, planned ? 'closing-over-first' : 'closing-beside-first');
+  if (otherwise) noteMishap(making, otherwise.index);
+  const forgotten = first(mishaps, 'closing-forgotten');
+  if (forgotten) noteMishap(making, forgotten.index);
+  if (planned !== (otherwise !== undefined)) makeStitch(making, NodeKind.closing, 0);
+}

@@ -1,0 +1,48 @@
+/**
+ * What the hand sets out to do: the counts it carries in its head while it works the foundation.
+ *
+ * Rule: a mistake made while planning is made here, by reading the front wrongly and then doing the same
+ * arithmetic; never by changing a total afterwards.
+ */
+
+import { facesOf, growthOf } from '../planning/plan.ts';
+import type { Corner, Plan } from '../types.ts';
+import { mod } from '../whole.ts';
+import { first, type Settled } from './mishap.ts';
+
+export type Orders = {
+  /** Positions of each foundation side, as the hand believes them. */
+  sides: number[];
+  /** Front corner that each back corner is made to match. */
+  cornerFaces: number[];
+  lead: number;
+};
+
+export function ordersOf(plan: Plan, mishaps: readonly Settled[]): Orders {
+  const { edge, choices } = plan;
+  const asStitches = first(mishaps, 'chains-as-stitches') !== undefined;
+  const leftOut = first(mishaps, 'chains-left-out') !== undefined;
+  const believed = edge.sides.map((stitches, i) => {
+    const chains = edge.corners[i]?.size ?? 0;
+    return stitches + (asStitches ? chains : 0) - (leftOut ? chains : 0);
+  });
+  const growth = first(mishaps, 'arms-forgotten') ? 0 : growthOf(choices.edgings, edge.corners.length > 0);
+  const mirrored = first(mishaps, 'order-not-mirrored') === undefined;
+  const sideCount = edge.sides.length;
+  const order = mirrored
+    ? facesOf(sideCount, choices.start.side)
+    : edge.sides.map((_, j) => mod(choices.start.side + j, sideCount));
+  return {
+    sides: order.map((side) => Math.max(0, (believed[side] as number) - growth)),
+    cornerFaces: mirrored
+      ? plan.cornerFaces
+      : edge.corners.map((_, j) => mod(choices.start.side + j, sideCount)),
+    lead: choices.start.lead,
+  };
+}
+
+/** The corner that the hand makes at back corner j of the last edging: the one planned for the front corner it has in mind. */
+export function cornerToMatch(plan: Plan, orders: Orders, j: number): Corner | undefined {
+  const planned = plan.cornerFaces.indexOf(orders.cornerFaces[j] as number);
+  return plan.edgings.at(-1)?.corners[planned];
+}

@@ -1,0 +1,152 @@
+/**
+ * The seam as the join goes on: runs of pairs, and the places that find no partner.
+ *
+ * Rule: positions are consumed two by two; what lies alone is a run of its own, never left out. Runs, not pairs, are
+ * kept: a million stitches are a few runs.
+ */
+
+import type { Gap, PairRun } from '../types.ts';
+import { lastNotAbove, mod } from '../whole.ts';
+import type { Stretch } from './corners.ts';
+import { ease } from './ease.ts';
+import { type Lane, nodeAt } from './lane.ts';
+import { type Meeting, skipPlaces } from './meeting.ts';
+
+/** Collects runs, and the gaps among them. `front` and `back` count positions from the join's start. */
+export type Seam = {
+  runs: PairRun[];
+  gaps: Gap[];
+  at: number;
+  front: number;
+  back: number;
+  meeting: Meeting;
+};
+
+type Alone = 'front-alone' | 'back-alone';
+
+/** Which sides, and which corner if any, a gap is told as lying in. */
+type Where = Pick<Gap, 'frontSide' | 'backSide' | 'frontCorner'>;
+
+export const startSeam = (meeting: Meeting): Seam => ({
+  runs: [],
+  gaps: [],
+  at: 0,
+  front: 0,
+  back: 0,
+  meeting,
+});
+
+/** Lane indices at which the join stands: the next position of each piece. */
+const frontIndex = ({ meeting, front }: Seam): number => mod(meeting.frontFrom + front, meeting.front.total);
+const backIndex = ({ meeting, back }: Seam): number => mod(meeting.backFrom - back, meeting.back.total);
+
+function addRun(seam: Seam, kind: PairRun['kind'], count: number): void {
+  if (count <= 0) return;
+  seam.runs.push({
+    kind,
+    at: seam.at,
+    front: frontIndex(seam),
+    back: nodeAt(seam.meeting.back, backIndex(seam)),
+    count,
+  });
+  seam.at += count;
+  if (kind !== 'back-alone') seam.front += count;
+  if (kind !== 'front-alone') seam.back += count;
+}
+
+function addGap(seam: Seam, kind: Alone, count: number, where: Where): void {
+  if (count <= 0) return;
+  const { front, back } = seam.meeting;
+  const isBackShort = kind === 'front-alone';
+  const after = isBackShort
+    ? worked(back, where.backSide, backIndex(seam) + 1)
+    : worked(front, where.frontSide, frontIndex(seam));
+  const { at } = seam;
+  addRun(seam, kind, count);
+  const run = seam.runs.length - 1;
+  seam.gaps.push({ short: isBackShort ? 'back' : 'front', ...where, at, after, count, run });
+}
+
+/** Stitches of a side that lie before a lane index, in the piece's own order: none or all of them from a corner beside it. */
+function worked(lane: Lane, side: number, index: number): number {
+  const length = lane.sides[side] ?? 0;
+  const along = mod(index - (lane.sideFrom[side] ?? 0), lane.total);
+  const cornerBefore = lane.sizes[mod(side - 1, lane.sizes.length || 1)] ?? 0;
+  if (along <= length) return along;
+  return lane.total - along <= cornerBefore ? 0 : length;
+}
+
+/** Where the join stands now, by the positions it has come to. */
+function whereItStands(seam: Seam): Where {
+  const { front, back } = seam.meeting;
+  const here = frontIndex(seam);
+  const frontSide = lastNotAbove(front.sideFrom, here);
+  const corner = front.cornerFrom[frontSide];
+  const isInCorner = corner !== undefined && here >= corner;
+  return {
+    frontSide,
+    backSide: lastNotAbove(back.sideFrom, backIndex(seam)),
+    ...(isInCorner ? { frontCorner: frontSide } : {}),
+  };
+}
+
+/** Position n meets position n; what one piece has too much shows at the end. */
+export function stitchByStitch(seam: Seam): void {
+  const { front, back } = seam.meeting;
+  for (const { place } of skipPlaces(seam.meeting)) {
+    addRun(seam, 'joined', Math.min(place - seam.back, front.total - seam.front));
+    if (seam.front < front.total) addGap(seam, 'back-alone', 1, whereItStands(seam));
+  }
+  addRun(seam, 'joined', Math.min(front.total - seam.front, back.total - seam.back));
+  addGap(seam, 'front-alone', front.total - seam.front, whereItStands(seam));
+  addGap(seam, 'back-alone', back.total - seam.back, whereItStands(seam));
+}
+
+/** Each stretch between pinned corners is paired within itself. */
+export function cornerToCorner(seam: Seam, stretches: Stretch[], easing: 'end' | 'spread'): void {
+  for (const stretch of stretches) {
+    const where = {
+      frontSide: stretch.frontSide,
+      backSide: stretch.backSide,
+      ...(stretch.corner ? { frontCorner: stretch.frontCorner } : {}),
+    };
+    addGap(seam, 'back-alone', stretch.skipped, where);
+    const able = stretch.back - stretch.skipped;
+    const pairs = Math.min(stretch.front, able);
+    const kind = able > stretch.front ? 'back-alone' : 'front-alone';
+    const extra = Math.abs(able - stretch.front);
+    if (easing === 'spread' && !stretch.corner && extra > 0 && pairs > 0)
+      spread(seam, kind, pairs, extra, where);
+    else {
+      addRun(seam, 'joined', pairs);
+      addGap(seam, kind, extra, where);
+    }
+  }
+}
+
+function spread(seam: Seam, kind: Alone, pairs: number, extra: number, where: Where): void {
+  let passed = 0;
+  for (const place of ease(pairs + extra, extra)) {
+    addRun(seam, 'joined', place - passed);
+    addGap(seam, kind, 1, where);
+    passed = place + 1;
+  }
+  addRun(seam, 'joined', pairs + extra - passed);
+}
+
+/** The pair in which the yarn was attached is passed over at the end: both are there, nothing holds them. */
+export function leaveFirstOpen(seam: Seam): void {
+  const first = seam.runs[0];
+  if (first?.kind !== 'joined') return;
+  const { front, back } = seam.meeting;
+  const rest: PairRun = {
+    ...first,
+    at: first.at + 1,
+    front: mod(first.front + 1, front.total),
+    back: mod(first.back - 1, back.total),
+    count: first.count - 1,
+  };
+  const isMore = rest.count > 0;
+  seam.runs.splice(0, 1, { ...first, kind: 'open', count: 1 }, ...(isMore ? [rest] : []));
+  for (const gap of seam.gaps) gap.run += isMore ? 1 : 0;
+}

@@ -1,0 +1,173 @@
+/**
+ * The algebra: from the front's edge to the back's counts.
+ *
+ * Rule: the last edging must equal the front, mirrored; every edging grows each side by its two arms, so the
+ * foundation is the front less all arms. `work` reaches the same counts by making stitches; each checks the other.
+ */
+
+import { checkEdge } from '../front/edge.ts';
+import { done, fail, ordinal } from '../problems.ts';
+import type {
+  Corner,
+  Edge,
+  EdgingPlan,
+  FoundationPlan,
+  Plan,
+  Problem,
+  Result,
+  SettledChoices,
+} from '../types.ts';
+import { mod, sum } from '../whole.ts';
+import { type EarlyChoices, settleChoices } from './choices.ts';
+
+const sizes = (corners: readonly Corner[]): number => sum(corners.map((corner) => corner.size));
+
+/** Stitches that the edgings add to every side. */
+export const growthOf = (
+  edgings: readonly { arm: readonly number[]; increase: number }[],
+  cornered: boolean,
+): number => sum(edgings.map((edging) => (cornered ? sum(edging.arm) : edging.increase)));
+
+/** Back side j faces front side (s - j): wrong sides together, the rounds run in opposite directions. */
+export const facesOf = (sideCount: number, startSide: number): number[] =>
+  Array.from({ length: sideCount }, (_, j) => mod(startSide - j, sideCount));
+
+/**
+ * The plan of the back for an edge (from `readEdge`) and `Choices`.
+ * Problems are at `edge…` and `choices…`; a panel too small for its edging rounds is told the nearest change.
+ */
+export function planBack(edge: unknown, choices?: unknown): Result<Plan> {
+  const read = checkEdge(edge);
+  if (!read.ok) return fail(read.problems.map((problem) => ({ ...problem, at: `edge.${problem.at}` })));
+  const problems: Problem[] = [];
+  const early = settleChoices(read.value, choices, problems);
+  // What the counts follow from must be readable before the counts can be judged.
+  if (problems.some(({ at }) => bearsOnCounts.test(at))) return fail(problems);
+  return planWith(read.value, early, problems);
+}
+
+const bearsOnCounts = /^choices(\.edgings|\.start|\.foundationStart|\.foundationClosing|$)/;
+
+function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<Plan> {
+  const faces = facesOf(edge.sides.length, early.startSide);
+  const cornerFaces = edge.corners.map((_, j) => mod(early.startSide - j - 1, edge.corners.length));
+  checkLastCorners(edge, early, cornerFaces, problems);
+  const growth = growthOf(early.edgings, edge.corners.length > 0);
+  const facing = faces.map((side) => edge.sides[side] as number);
+  const sides = facing.map((count) => count - growth);
+  checkRoom(edge, early, growth, problems);
+  const startSide = sides[0] as number;
+  const worked = startSide - early.foundationAdds - early.startCounts;
+  const lead = edge.corners.length === 0 ? worked : (early.lead ?? Math.ceil(Math.max(0, worked) / 2));
+  if (startSide >= 1) checkLead(worked, lead, edge, problems);
+  if (problems.length > 0) return fail(problems);
+  return done({
+    edge,
+    choices: settled(early, lead),
+    faces,
+    cornerFaces,
+    foundation: planFoundation(edge, early, sides, lead, worked),
+    edgings: planEdgings(sides, early),
+    pairs: edge.total,
+  });
+}
+
+function checkLastCorners(edge: Edge, early: EarlyChoices, cornerFaces: number[], problems: Problem[]): void {
+  const last = early.edgings.length - 1;
+  const wrong = cornerFaces.filter(
+    (front, j) => early.edgings[last]?.corners[j]?.size !== (edge.corners[front] as Corner).size,
+  );
+  if (wrong.length === 0) return;
+  const front = wrong[0] as number;
+  problems.push({
+    at: `choices.edgings[${last}].corner`,
+    code: 'corner-must-match',
+    says: `The last edging round's corners must match the front's: make corner ${ordinal(front)} of size ${(edge.corners[front] as Corner).size}, as on the front`,
+  });
+}
+
+function checkRoom(edge: Edge, early: EarlyChoices, growth: number, problems: Problem[]): void {
+  const rounds = early.edgings.length;
+  edge.sides.forEach((count, i) => {
+    if (count - growth >= 1) return;
+    const fitting = roundsThatFit(edge, early, count);
+    const change =
+      fitting >= 1
+        ? `${fitting === 1 ? '1 edging round' : `${fitting} edging rounds`} of this kind would fit`
+        : `with smaller corners it would fit, or with ${growth + 1} stitches on this side`;
+    problems.push({
+      at: `edge.sides[${i}]`,
+      code: 'no-foundation-stitch',
+      says: `Side ${ordinal(i)} has ${count} stitches and ${rounds === 1 ? 'the edging round adds' : `the ${rounds} edging rounds add`} ${growth}, which leaves none for the foundation: ${change}`,
+    });
+  });
+  if (edge.corners.length === 0) checkIncreases(edge.sides[0] as number, early, problems);
+}
+
+function roundsThatFit(edge: Edge, early: EarlyChoices, count: number): number {
+  let fitting = early.edgings.length;
+  while (fitting > 0 && count - growthOf(early.edgings.slice(0, fitting), edge.corners.length > 0) < 1)
+    fitting--;
+  return fitting;
+}
+
+/** A round can at most have every stitch doubled but the one where the yarn is attached. */
+function checkIncreases(front: number, early: EarlyChoices, problems: Problem[]): void {
+  let count = front;
+  for (let n = early.edgings.length - 1; n >= 0; n--) {
+    const increase = (early.edgings[n] as { increase: number }).increase;
+    count -= increase;
+    if (count >= 1 && increase > count - 1)
+      problems.push({
+        at: `choices.edgings[${n}].increase`,
+        code: 'increase-too-big',
+        says: `Edging round ${ordinal(n)} adds ${increase} to ${count}: it can add ${Math.floor((count + increase - 1) / 2)} or fewer, one to each stitch but the first`,
+      });
+  }
+}
+
+function checkLead(worked: number, lead: number, edge: Edge, problems: Problem[]): void {
+  if (worked < 0)
+    problems.push({
+      at: 'choices.foundationStart.counts',
+      code: 'start-side-too-short',
+      says: 'The start side has 1 foundation stitch, and the starting chains and the closing would make 2: begin on a longer side, or let only one of them count',
+    });
+  else if (edge.corners.length > 0 && lead > worked)
+    problems.push({
+      at: 'choices.start.lead',
+      code: 'lead-too-long',
+      says: `The trebles before the first corner must be ${worked} or fewer: that is all this side has to work`,
+    });
+}
+
+function planFoundation(
+  edge: Edge,
+  early: EarlyChoices,
+  sides: number[],
+  lead: number,
+  worked: number,
+): FoundationPlan {
+  const corners = edge.corners.map(() => ({ ...early.foundationCorner }));
+  return { sides, corners, lead, tail: worked - lead, total: sum(sides) + sizes(corners) };
+}
+
+function planEdgings(foundation: number[], early: EarlyChoices): EdgingPlan[] {
+  let sides = foundation;
+  return early.edgings.map(({ arm, increase, corners }) => {
+    const grow = corners.length > 0 ? sum(arm) : increase;
+    sides = sides.map((count) => count + grow);
+    return { sides, corners, arm, increase, total: sum(sides) + sizes(corners) };
+  });
+}
+
+const settled = (early: EarlyChoices, lead: number): SettledChoices => ({
+  edgings: early.edgings.map(({ arm, increase }) => ({ arm, increase })),
+  foundationCorner: early.foundationCorner,
+  start: { side: early.startSide, lead },
+  foundationStart: { counts: early.startCounts },
+  foundationClosing: { adds: early.foundationAdds },
+  edgingClosing: { adds: early.edgingAdds },
+  joinStart: early.joinStart,
+  markerEvery: early.markerEvery,
+});

@@ -1,0 +1,219 @@
+/**
+ * Checking the counts a pattern prints against the pattern's own recipe.
+ *
+ * Rule: no formula. The first round is laid down as printed, each later one is worked on it stitch by stitch, and what
+ * was made is counted; so a pattern that contradicts itself is found where it does.
+ */
+import { makeAsked } from '../hand/edging.ts';
+import { isCornerKind, type Making, makeAlong, makeStitch, startMaking, turn } from '../hand/graph.ts';
+import {
+  done,
+  fail,
+  fieldsOf,
+  limits,
+  listOf,
+  numberProblem,
+  ordinal,
+  own,
+  readCorner,
+} from '../problems.ts';
+import { type Arm, type Corner, NodeKind, type Problem, type Result } from '../types.ts';
+import { isWhole } from '../whole.ts';
+
+/** A pattern's rounds, all sides alike, and what it prints about them; null where a number is not printed. */
+export type PrintedRounds = {
+  corner: Corner;
+  /** Stitches worked into a corner on each side of the new corner. */
+  arm: number | Arm;
+  /** Default 4. */
+  sideCount?: number;
+  /** Stitches of one side, round by round, corner positions left out. */
+  sides?: (number | null)[];
+  totals?: (number | null)[];
+  /** Whether the totals take in the corner positions; default no. */
+  totalsTakeCorners?: boolean;
+  /** How many rounds the pattern names after the first. */
+  roundsNamed?: number;
+};
+
+/** What the recipe gives, round by round, in the printed manner of counting. */
+export type RoundsGiven = { sides: number[]; totals: number[] };
+
+/** Rounds a pattern can have here. */
+const mostRounds = 200;
+
+type Read = {
+  corner: Corner;
+  arm: Arm;
+  sideCount: number;
+  sides: (number | null)[];
+  totals: (number | null)[];
+  takesCorners: boolean;
+};
+
+/**
+ * Works a pattern's rounds and compares. Where it contradicts itself the problems are at `sides[i]` or `totals[i]`
+ * (codes `printed-side`, `printed-total`, `rounds-named`); what cannot be read is at the value's own name.
+ */
+export function checkRounds(input: unknown): Result<RoundsGiven> {
+  const problems: Problem[] = [];
+  const read = readPrinted(input, problems);
+  if (!read) return fail(problems);
+  const given = workRounds(read, Math.max(read.sides.length, read.totals.length), problems);
+  compare(read.sides, given.sides, 'sides', problems);
+  compare(read.totals, given.totals, 'totals', problems);
+  return problems.length > 0 ? fail(problems) : done(given);
+}
+
+function readPrinted(input: unknown, problems: Problem[]): Read | null {
+  const fields = fieldsOf(input) ?? {};
+  const corner = readCorner(own(fields, 'corner'), 'corner', 'The corner', problems);
+  const arm = readArm(own(fields, 'arm'), problems);
+  const sideCount = own(fields, 'sideCount') ?? 4;
+  const wrongCount = numberProblem(sideCount, 'sideCount', 'The number of sides', 1, limits.sides, 4);
+  if (wrongCount) problems.push(wrongCount);
+  const sides = readColumn(own(fields, 'sides'), 'sides', problems);
+  const totals = readColumn(own(fields, 'totals'), 'totals', problems);
+  const rounds = Math.max(sides.length, totals.length);
+  checkNamed(own(fields, 'roundsNamed'), totals.length > 0 ? 'totals' : 'sides', rounds, problems);
+  if (!corner || !arm || wrongCount || !isFirstPrinted(sides, totals, problems)) return null;
+  const takesCorners = own(fields, 'totalsTakeCorners') === true;
+  return { corner, arm, sideCount: sideCount as number, sides, totals, takesCorners };
+}
+
+function readArm(value: unknown, problems: Problem[]): Arm | null {
+  const pair = listOf(value, 2) ?? [value, value];
+  const problem = [pair[0], pair[1]]
+    .map((one) => numberProblem(one, 'arm', 'The stitches beside the corner', 0, limits.arm, 1))
+    .find((one) => one !== null);
+  if (problem) problems.push(problem);
+  return problem ? null : (pair as Arm);
+}
+
+/** Printed numbers: whole, or null where nothing is printed. */
+function readColumn(value: unknown, at: string, problems: Problem[]): (number | null)[] {
+  if (value === undefined) return [];
+  const list = listOf(value, mostRounds);
+  if (!list) {
+    problems.push({ at, code: 'printed', says: `Give the ${at} of ${mostRounds} rounds or fewer` });
+    return [];
+  }
+  const most = limits.sides * (limits.stitches + limits.cornerSize);
+  return list.map((one, i) => {
+    if (one === null) return null;
+    const problem = numberProblem(
+      one,
+      `${at}[${i}]`,
+      `The printed count of round ${ordinal(i)}`,
+      0,
+      most,
+      60,
+    );
+    if (problem) problems.push(problem);
+    return problem ? null : (one as number);
+  });
+}
+
+/** A pattern that names more or fewer rounds than it prints counts for. */
+function checkNamed(named: unknown, at: string, rounds: number, problems: Problem[]): void {
+  if (named === undefined) return;
+  const printed = rounds - 1;
+  if (!isWhole(named, 0, mostRounds)) {
+    const problem = numberProblem(named, 'roundsNamed', 'The rounds named', 0, mostRounds, 5);
+    if (problem) problems.push(problem);
+  } else if (named !== printed)
+    problems.push({
+      at: printed > named ? `${at}[${named + 1}]` : at,
+      code: 'rounds-named',
+      says: `${named} rounds are named, ${printed} ${at === 'totals' ? 'totals' : 'counts'} are printed`,
+    });
+}
+
+function isFirstPrinted(
+  sides: readonly (number | null)[],
+  totals: readonly (number | null)[],
+  problems: Problem[],
+): boolean {
+  if (typeof sides[0] === 'number' || typeof totals[0] === 'number') return true;
+  if (problems.length === 0)
+    problems.push({ at: 'sides[0]', code: 'empty', says: 'Enter the count of the first round' });
+  return false;
+}
+
+function workRounds(read: Read, rounds: number, problems: Problem[]): RoundsGiven {
+  const { corner, arm, sideCount } = read;
+  const given: RoundsGiven = { sides: [], totals: [] };
+  const firstSide = sideOfFirst(read, problems);
+  if (firstSide === null) return given;
+  let below = firstRound(firstSide, sideCount, corner);
+  for (let round = 0; round < rounds; round++) {
+    if (round > 0) below = nextRound(below, arm, corner);
+    const { side, total } = countRing(below, sideCount);
+    if (side > limits.stitches) break;
+    given.sides.push(side);
+    given.totals.push(read.takesCorners ? below.length : total);
+  }
+  return given;
+}
+
+/** Stitches of one side of the first round, as printed or as its total says; null where that cannot be. */
+function sideOfFirst(read: Read, problems: Problem[]): number | null {
+  const [side] = read.sides;
+  if (typeof side === 'number') return side;
+  const total = read.totals[0] as number;
+  const stitches = total - (read.takesCorners ? read.sideCount * read.corner.size : 0);
+  if (stitches >= 0 && stitches % read.sideCount === 0) return stitches / read.sideCount;
+  problems.push({
+    at: 'totals[0]',
+    code: 'uneven-first',
+    says: `Round 1: ${total} does not make ${read.sideCount} equal sides`,
+  });
+  return null;
+}
+
+/** The first round, begun after its last corner. */
+function firstRound(side: number, sideCount: number, corner: Corner): Making {
+  const making = startMaking(sideCount * (side + corner.size));
+  for (let i = 0; i < sideCount; i++) {
+    makeAlong(making, side, 0);
+    makeCorner(making, corner);
+  }
+  return making;
+}
+
+function makeCorner(making: Making, { made, size }: Corner): void {
+  turn(making, made);
+  const kind = made === 'chain' ? NodeKind.cornerChain : NodeKind.cornerStitch;
+  for (let i = 0; i < size; i++) makeStitch(making, kind, -1);
+}
+
+function nextRound(below: Making, arm: Arm, corner: Corner): Making {
+  const making = startMaking(below.length + 64);
+  makeAsked(making, { arm, increase: 0, sides: [], cornerFor: () => corner, closingAdds: 1 }, below);
+  return making;
+}
+
+/** Counted off the graph; sides stay equal, for every corner is worked alike. */
+function countRing(making: Making, sideCount: number): { side: number; total: number } {
+  let total = 0;
+  for (let node = 0; node < making.length; node++) if (!isCornerKind(making.kinds[node])) total++;
+  return { side: total / sideCount, total };
+}
+
+function compare(
+  printed: readonly (number | null)[],
+  given: readonly number[],
+  at: 'sides' | 'totals',
+  problems: Problem[],
+): void {
+  printed.forEach((count, i) => {
+    const made = given[i];
+    if (count === null || made === undefined || made === count) return;
+    const where = at === 'sides' ? ' to a side' : '';
+    problems.push({
+      at: `${at}[${i}]`,
+      code: at === 'sides' ? 'printed-side' : 'printed-total',
+      says: `Round ${ordinal(i)}: the recipe gives ${made}${where} where ${count} is printed`,
+    });
+  });
+}

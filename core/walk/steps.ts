@@ -1,0 +1,159 @@
+/**
+ * The whole making as a sequence of steps: front edge, foundation, closing, edging rounds, cloth, join.
+ *
+ * Rule: a step is computed when it is asked for, from the plan alone (or from the worked rounds where a hand does
+ * otherwise), so opening a panel costs the number of its sides and not of its stitches.
+ */
+
+import { readMishaps } from '../hand/mishap.ts';
+import { workWith } from '../hand/work.ts';
+import { pair, readManner } from '../join/pair.ts';
+import { noPlan, readPlan } from '../plan-again.ts';
+import { done, fail, fieldsOf, own } from '../problems.ts';
+import type { Manner, PairRun, Plan, Result, RoundName, Stage, Step, Steps, Worked } from '../types.ts';
+import { lastNotAbove } from '../whole.ts';
+import { joinSections } from './join-steps.ts';
+import { type RoundsSeen, type RoundView, viewOfEdging, viewOfFoundation, viewOfRound } from './layout.ts';
+import { closingSections, clothSection, frontSection, roundSections } from './round-steps.ts';
+import { actsSection, bareStep, type Section } from './sections.ts';
+
+/**
+ * The making of a plan, carrying out mishaps if any. `options.manner` says how the join pairs (default corner to
+ * corner). `at(i)` gives the step at index i (the nearest end outside), `stepOf` the step that makes a node.
+ * Problems are at `plan`, `mishaps[i]…`.
+ */
+export function steps(plan: unknown, mishaps?: unknown, options?: unknown): Result<Steps> {
+  const planned = readPlan(plan);
+  if (!planned) return fail([noPlan]);
+  const read = readMishaps(mishaps, planned);
+  const problems = read.ok ? [] : read.problems;
+  const manner = readManner(own(fieldsOf(options) ?? {}, 'manner'), problems);
+  if (!read.ok || problems.length > 0) return fail(problems);
+  const worked = read.value.length > 0 ? workWith(planned, read.value) : null;
+  const seen = worked ? seenWorked(worked) : seenPlanned(planned);
+  const runs = worked ? runsOf(planned, worked, manner) : plannedRuns(planned, seen);
+  return done(stepsOf(sectionsOf(planned, seen, runs)));
+}
+
+function seenPlanned(plan: Plan): RoundsSeen {
+  const foundation = viewOfFoundation(plan);
+  const edgings: RoundView[] = [];
+  plan.edgings.forEach((_, n) => {
+    edgings.push(viewOfEdging(plan, n, edgings[n - 1] ?? foundation));
+  });
+  return { foundation, edgings, marks: new Map() };
+}
+
+function seenWorked(worked: Worked): RoundsSeen {
+  const marks = new Map<string, number>();
+  for (const round of [worked.foundation, ...worked.edgings])
+    for (const { node, mishap } of round.marks) marks.set(`${round.name} ${round.edging} ${node}`, mishap);
+  return { foundation: viewOfRound(worked.foundation), edgings: worked.edgings.map(viewOfRound), marks };
+}
+
+function runsOf(plan: Plan, worked: Worked, manner: Manner): PairRun[] {
+  const paired = pair(plan.edge, worked.edgings.at(-1), { start: worked.join, manner });
+  // A back of which nothing is left has nothing to join.
+  return paired.ok ? paired.value.runs : [];
+}
+
+/** Everything meets: one run from the join's start around. */
+function plannedRuns(plan: Plan, seen: RoundsSeen): PairRun[] {
+  const { side, fromCorner } = plan.choices.joinStart;
+  const { edge } = plan;
+  const k = edge.sides.length;
+  const cornersBefore = edge.corners.length > 0;
+  const startIndex = (list: number[], sizes: number[], upTo: number): number => {
+    let at = 0;
+    for (let i = 0; i < upTo; i++) at += (list[i] as number) + (sizes[i] ?? 0);
+    return at;
+  };
+  const frontSizes = edge.corners.map((corner) => corner.size);
+  const before = cornersBefore ? (frontSizes[(side + k - 1) % k] as number) : 0;
+  const front = startIndex(edge.sides, frontSizes, side) + fromCorner - (before > 0 ? 2 : 1);
+  const total = edge.total;
+  const view = seen.edgings.at(-1) as RoundView;
+  const backSide = plan.faces.indexOf(side);
+  // Node that follows the whole back side which meets this front side.
+  const end = cornersBefore ? (view.turns[backSide] as number) : view.length;
+  const back = end - fromCorner + (before > 0 ? 1 : 0);
+  return [
+    {
+      kind: 'joined',
+      at: 0,
+      front: ((front % total) + total) % total,
+      back: ((back % total) + total) % total,
+      count: total,
+    },
+  ];
+}
+
+function sectionsOf(plan: Plan, seen: RoundsSeen, runs: PairRun[]): Section[] {
+  return [
+    frontSection(plan),
+    ...roundSections(plan, seen, 'foundation', 0),
+    ...closingSections(seen, 'foundation', 0),
+    ...plan.edgings.flatMap((_, n) => [
+      ...roundSections(plan, seen, 'edging', n),
+      ...closingSections(seen, 'edging', n),
+    ]),
+    clothSection(plan),
+    ...joinSections(plan, runs, seen.edgings.at(-1)?.length ?? 1),
+    actsSection('finished', 0, [bareStep('finished', 'finished', { loopsBefore: 0, loopsAfter: 0 })]),
+  ].filter((section) => section.length > 0);
+}
+
+function stepsOf(sections: Section[]): Steps {
+  const starts: number[] = [];
+  let length = 0;
+  for (const section of sections) {
+    starts.push(length);
+    length += section.length;
+  }
+  const at = (index: number): Step => {
+    const whole = typeof index === 'number' && !Number.isNaN(index) ? Math.trunc(index) : 0;
+    const inside = Math.min(Math.max(0, whole), length - 1);
+    const which = lastNotAbove(starts, inside);
+    return { ...(sections[which] as Section).at(inside - (starts[which] as number)), index: inside };
+  };
+  const stretches = sections.flatMap((section, which) =>
+    section.stretches.map(({ offset, side, corner }) => ({
+      from: (starts[which] as number) + offset,
+      stage: section.stage,
+      edging: section.edging,
+      side,
+      corner,
+    })),
+  );
+  return {
+    length,
+    at,
+    stretches,
+    stepOf: (round, node, edging = 0) => findStep(sections, starts, round, node, edging),
+  };
+}
+
+/** The stages in which nodes of a round are made. */
+const stagesOf: ReadonlyMap<RoundName | 'join', readonly Stage[]> = new Map([
+  ['front', ['front']],
+  ['foundation', ['foundation', 'foundation-closing']],
+  ['edging', ['edging', 'edging-closing']],
+  ['join', ['join']],
+]);
+
+function findStep(
+  sections: Section[],
+  starts: number[],
+  round: RoundName | 'join',
+  node: number,
+  edging: number,
+): number {
+  const stages = stagesOf.get(round) ?? [];
+  for (let which = 0; which < sections.length; which++) {
+    const section = sections[which] as Section;
+    if (!stages.includes(section.stage) || (round === 'edging' && section.edging !== edging)) continue;
+    const found = section.find(node);
+    if (found >= 0) return (starts[which] as number) + found;
+  }
+  return -1;
+}

@@ -1,0 +1,186 @@
+/** Words and signs of the close-up: numbers of stitches, corners, gaps, the pair at hand and the hook's target. */
+import type { Step } from '../../../core/index.ts';
+import { type Box, type Label, type Sign, Tone } from '../../table/draw-list.ts';
+import * as say from '../../words/marks.ts';
+import { type Focus, targetOf } from '../focus.ts';
+import type { Drawn, Ring } from '../ring.ts';
+import { nodesWithin, type Stretch } from '../rounds.ts';
+import { slotAt } from '../slots.ts';
+import { frontStretches, PARTNER } from '../whole/build.ts';
+import { POST_LENGTH, type Window, xOf } from './close.ts';
+
+/** Half the width that is asked for, in stitches: some sixteen positions, more where the screen is wide. */
+export const HALF_WIDTH = 8.5;
+/** Feet of the flags above the front edge. Words above it stand in two rows, so many CSS px away. */
+const FLAGS = -0.5;
+const NUMBER_ROW = 25;
+const NAME_ROW = 43;
+/** CSS px a stitch from which a second row of words has room. */
+const TWO_ROWS = 22;
+
+type Said = { labels: Label[]; signs: Sign[] };
+
+/** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
+export function closeBounds(window: Window, slot: number): Box {
+  const x = xOf(window, slot);
+  const [numbers, names] = [1.25, 0.5];
+  const [above, below] = window.working < 0 ? [numbers, names] : [names, numbers];
+  return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: FLAGS - above, y1: window.bottom + below };
+}
+
+/** Numbers and names that stay in their place while the hook moves on within a window. */
+export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
+  const said: Said = { labels: [], signs: [] };
+  const stretches = frontStretches(drawn.edge);
+  const every = drawn.plan.choices.markerEvery;
+  let before = -1;
+  for (let slot = window.from; slot < window.to; slot++) {
+    const { front, back, run } = slotAt(ring.slots, slot);
+    const stretch = front < 0 ? undefined : stretches.find((one) => front < one.to);
+    if (stretch) sayFront(said, window, stretch, front, every, slot);
+    const lacks = front < 0 ? 'front' : back < 0 ? 'back' : null;
+    if (lacks && run !== before) sayGap(said, ring, window, slot, lacks, run);
+    if (ring.slots.runs[run]!.kind === 'open') sayOpen(said, window, slot);
+    before = run;
+  }
+  sayBack(said, ring, window, every);
+  return said;
+}
+
+function sayFront(said: Said, window: Window, at: Stretch, front: number, every: number, slot: number): void {
+  if (front >= at.cornerFrom) {
+    if (front > at.cornerFrom) return;
+    const x = xOf(window, slot + (at.to - at.cornerFrom - 1) / 2);
+    const place = { x, y: FLAGS, dy: 8 - NUMBER_ROW };
+    said.labels.push({ key: `corner.${slot}`, ...place, text: say.sayCorner(at.corner), ...CORNER_TYPE });
+    return;
+  }
+  const stitch = front - at.from + 1;
+  // Numbers stand at the piece that is being counted, and at no other.
+  if (stitch % every !== 0 || window.working >= 0) return;
+  const flag = { kind: 'flag', x: xOf(window, slot), y: FLAGS, angle: 0, tone: Tone.marker } as const;
+  said.signs.push({ ...flag, key: `flag.${slot}`, text: `${stitch}` });
+}
+
+const CORNER_TYPE = { px: 15, tone: Tone.front, bold: true, align: 'centre' } as const;
+
+/** Said once for a stretch of empty places, in its middle; the part of it that lies in this window. */
+function sayGap(
+  said: Said,
+  ring: Ring,
+  window: Window,
+  slot: number,
+  lacks: 'front' | 'back',
+  run: number,
+): void {
+  const count = ring.slots.runs[run]!.count;
+  const seen = Math.min(count, window.to - slot);
+  const x = xOf(window, slot + (Math.min(seen, 12) - 1) / 2);
+  const y = lacks === 'front' ? -0.95 : PARTNER + 1.2;
+  const text = say.sayNoPartner(count);
+  const type = { px: 15, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
+  said.labels.push({ key: `gap.${slot}`, x, y, text, ...type });
+}
+
+function sayOpen(said: Said, window: Window, slot: number): void {
+  const type = { px: 14, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
+  said.labels.push({
+    key: `open.${slot}`,
+    x: xOf(window, slot),
+    y: PARTNER / 2,
+    text: say.sayOpen(),
+    ...type,
+  });
+}
+
+/** The back's own corners by its own numbers, and numbers below the round being made. */
+function sayBack(said: Said, ring: Ring, window: Window, every: number): void {
+  const index = window.working < 0 ? ring.rounds.length - 1 : window.working;
+  const slots = ring.roundSlots(index);
+  const count = Math.max(1, ring.slots.count);
+  for (let turn = Math.floor(window.from / count); turn * count < window.to; turn++) {
+    const base = turn * count;
+    const from = Math.max(window.from, base) - base;
+    const to = Math.min(window.to, base + count) - base;
+    if (to <= from) continue;
+    for (const range of nodesWithin(slots, count, from - 0.5, to - 0.5)) {
+      for (let node = range.from; node < range.to; node++) {
+        const stretch = ring.rounds[index]!.stretches.find((one) => node < one.to);
+        if (stretch) sayNode(said, window, stretch, node, base + slots[node]!, every);
+      }
+    }
+  }
+}
+
+function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: number, every: number): void {
+  if (node >= at.cornerFrom) {
+    if (node > at.cornerFrom) return;
+    // Slots fall along the back, so the corner lies before its first chain. Below it there are no posts.
+    const x = xOf(window, slot - (at.to - at.cornerFrom - 1) / 2);
+    const text = say.sayBackCorner(at.corner);
+    const type = { px: 14, tone: Tone.muted, align: 'centre' } as const;
+    const y = window.rows.at(-1)!.round === 0 ? window.bottom - 0.35 : window.bottom + 0.3;
+    said.labels.push({ key: `back-corner.${slot}`, x, y, text, ...type });
+    return;
+  }
+  const stitch = node - at.from + 1;
+  if (window.working < 0 || stitch % every !== 0) return;
+  const place = { x: xOf(window, slot), y: window.bottom + 0.08, angle: Math.PI } as const;
+  said.signs.push({ kind: 'flag', key: `back-flag.${slot}`, ...place, text: `${stitch}`, tone: Tone.marker });
+}
+
+/** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
+export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Said {
+  const edgings = ring.rounds.length - 1;
+  const type = { px: 14, tone: Tone.muted, align: 'left', pin: 'left' } as const;
+  const x = xOf(window, focus.slot);
+  const counting = window.working >= 0;
+  // The row without numbers is next to the stitches: the side that is seen is always told there.
+  const single = counting ? { y: FLAGS, dy: -18 } : { y: window.bottom, dy: 18 };
+  const second = counting
+    ? { y: window.bottom, dy: NAME_ROW, minPx: TWO_ROWS }
+    : { y: FLAGS, dy: -NAME_ROW, minPx: TWO_ROWS };
+  const [above, below] = counting ? [single, second] : [second, single];
+  const labels: Label[] = [
+    { ...type, ...above, key: 'lane.front', x, text: say.sayFrontLane() },
+    { ...type, ...single, key: 'seen', x, text: say.saySeenClose(counting), align: 'right', pin: 'right' },
+  ];
+  if (edgings === 1) labels.push({ ...type, ...below, key: 'lane.back', x, text: say.sayBackLane() });
+  else {
+    for (const { round, y } of window.rows) {
+      const text = round === 0 ? say.sayFoundation() : say.sayEdging(round - 1);
+      labels.push({ ...type, key: `row.${round}`, x, y, text, plate: Tone.muted });
+    }
+  }
+  return { labels, signs: placeSigns(ring, window, focus, step, fixed) };
+}
+
+function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Sign[] {
+  if (!focus.placed) return [];
+  const row = window.rows.find(({ round }) => round === focus.working);
+  const low = row ? row.y + (row.round === 0 ? POST_LENGTH + 0.12 : 0.6) : PARTNER + 0.6;
+  const top = -0.56;
+  const x = xOf(window, focus.slot);
+  const y = (top + low) / 2;
+  const signs: Sign[] = [
+    { kind: 'frame', key: 'place', x, y, w: 1.2, h: low - top, angle: 0, tone: Tone.ink },
+  ];
+  const target = targetOf(ring, step.target);
+  if (!target || step.stage === 'front') return signs;
+  const into = window.rows.find(({ round }) => round === target.round);
+  const at = xOf(window, target.slot);
+  // Where a number or a corner's name stands, the frame and the ring must do.
+  const taken =
+    (target.round < 0 && step.corner >= 0) ||
+    fixed.signs.some((sign) => sign.kind === 'flag' && Math.abs(sign.x - at) < 0.6);
+  const arrow = { kind: 'arrow', key: 'target', x: at, tone: Tone.ink } as const;
+  if (target.round < 0) {
+    if (!taken) signs.push({ ...arrow, y: -1.05, angle: Math.PI / 2 });
+  } else if (into) {
+    // A base chain lies at the foot of its post, a back loop at the top.
+    const foot = step.target.loop === 'base-chain' ? into.y + POST_LENGTH - 0.1 : into.y;
+    signs.push({ kind: 'ring', key: 'loop', x: at, y: foot, px: 9, tone: Tone.ink });
+    if (!taken) signs.push({ ...arrow, y: window.bottom + 0.62, angle: -Math.PI / 2 });
+  }
+  return signs;
+}

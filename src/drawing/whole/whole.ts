@@ -1,0 +1,269 @@
+/**
+ * The whole panel, joined: wrong sides together, seen from the front.
+ * Front braid outermost, then the seam, the edgings, the posts of the foundation; one outline for all.
+ */
+import type { Hand } from '../../state/snapshot.ts';
+import { type Box, Glyph, type Label, Look, type Part, type Sign, Tone } from '../../table/draw-list.ts';
+import * as say from '../../words/marks.ts';
+import { type Mark, makeMarks, makePart, putMark } from '../parts.ts';
+import type { Source } from '../progress.ts';
+import type { Drawn, Ring } from '../ring.ts';
+import { seamParts, seamStretches } from '../seam.ts';
+import {
+  type Built,
+  buildBack,
+  buildFront,
+  buildGaps,
+  frontStretches,
+  layPanel,
+  PARTNER,
+  type Panel,
+} from './build.ts';
+import { finder, type Lane, lineBetween } from './lanes.ts';
+import { boxesOfSigns, type Item, placeLabels } from './placing.ts';
+import { boxOf, type LaneStretch, linePoints } from './shape.ts';
+import { wordsInside } from './whole-words.ts';
+
+/** Everything of a view that stays while the walk goes on, and what the moving signs need. */
+export type Fixture = {
+  parts: Part[];
+  sources: Map<string, Source>;
+  labels: Label[];
+  signs: Sign[];
+  bounds: Box;
+  /** The frame around a place of the ring as far in as the round being made (-1: the pair), and what the close-up shows. */
+  frame(slot: number, working: number): Sign[];
+  window(slot: number, half: number): Sign[];
+};
+
+/** Outermost lane for words and flags. */
+const OUTSIDE = -1.6;
+/** Markers on the whole panel at most. */
+const MOST_MARKERS = 200;
+const MOST_RINGS = 24;
+
+export function joinBuilt(...all: Built[]): Built {
+  return {
+    parts: all.flatMap((built) => built.parts),
+    sources: new Map(all.flatMap((built) => [...built.sources])),
+  };
+}
+
+export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
+  const panel = layPanel(drawn, ring, PARTNER);
+  const mirrored = hand === 'left';
+  const placing = { mirrored, aside: 0, vees: mirrored };
+  const front = panel.lane(0, mirrored);
+  const partner = panel.lane(panel.edging(ring.rounds.length - 2), mirrored);
+  const seam = seamStretches(ring.slots);
+  const bars = seamParts(seam, front, partner, panel.lane(panel.partner / 2, mirrored), panel.tight);
+  const barSources = new Map<string, Source>(
+    seam.map(({ key, from, slots }) => [key, { of: 'seam', first: from, slots }]),
+  );
+  const built = joinBuilt(
+    buildBack(panel, placing),
+    { parts: bars, sources: barSources },
+    buildFront(drawn, panel, placing),
+    buildGaps(drawn, panel, { front, back: partner }),
+  );
+  const words = wordsInside(drawn, panel, mirrored);
+  const marker = markers(drawn, panel, mirrored);
+  const rings = gapRings(drawn, panel, front, partner);
+  const arrows = startSigns(panel, mirrored);
+  const alone = (label: Label): Item => ({ places: [[label]] });
+  const items = [
+    ...words.answer,
+    ...gapWords(drawn, panel, mirrored),
+    { places: [], keepOff: boxesOfSigns(rings) },
+    ...words.rest,
+    ...(words.roomy ? startWords(panel, mirrored).map(alone) : []),
+    ...marker.labels.map(alone),
+  ];
+  return {
+    parts: [...built.parts, marker.part],
+    sources: built.sources,
+    labels: placeLabels(items, words.bounds, boxesOfSigns(arrows)),
+    signs: [...rings, ...clashRulers(drawn, panel, mirrored), ...arrows],
+    bounds: words.bounds,
+    ...movingSigns(panel, front, mirrored),
+  };
+}
+
+/** Frame and window, found anew for each step. */
+export function movingSigns(
+  panel: Panel,
+  front: Lane,
+  mirrored: boolean,
+  aside = 0,
+): Pick<Fixture, 'frame' | 'window'> {
+  const findFront = finder(front);
+  const posts = panel.lane(panel.depth, mirrored, aside);
+  const last = panel.lane(panel.edging(panel.ring.rounds.length - 2), mirrored, aside);
+  const [findPosts, findLast] = [finder(posts), finder(last)];
+  const windowOut = panel.lane(-0.8, mirrored, aside);
+  const windowIn = panel.lane(panel.depth + 0.1, mirrored, aside);
+  return {
+    frame(slot, working) {
+      const deep = working === 0;
+      const { x, y } = findFront(slot);
+      const inner = deep ? findPosts(slot) : findLast(slot);
+      const [dx, dy] = [inner.x - x, inner.y - y];
+      const h = Math.hypot(dx, dy) + (deep ? 0.7 : 1.3);
+      const angle = Math.atan2(-dx, dy);
+      const centre = { x: x + dx / 2, y: y + dy / 2 };
+      return [{ kind: 'frame', key: 'place', ...centre, w: 1.35, h, angle, tone: Tone.ink }];
+    },
+    window(slot, half) {
+      const reach = half;
+      // On a small ring the close-up shows nearly all of it: an outline would tell nothing.
+      if (panel.ring.slots.count < 5 * half) return [];
+      const outside = lineBetween(windowOut, slot - reach, slot + reach, 24);
+      const inside = lineBetween(windowIn, slot + reach, slot - reach, 24);
+      const points = new Float32Array(outside.length + inside.length);
+      points.set(outside);
+      points.set(inside, outside.length);
+      return [{ kind: 'window', key: 'window', points, tone: Tone.muted }];
+    },
+  };
+}
+
+/** Slot of the first place of a gap, in the middle of its stretch. */
+export function gapSlot(panel: Panel, run: number): number {
+  const { starts, shift, count, runs } = panel.ring.slots;
+  return (starts[run]! + (runs[run]!.count - 1) / 2 + shift) % Math.max(1, count);
+}
+
+function gapRings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
+  const finders = { front: finder(front), back: finder(back) };
+  return drawn.pairing.gaps.slice(0, MOST_RINGS).map((gap, index) => {
+    const { x, y } = finders[gap.short](gapSlot(panel, gap.run));
+    return { kind: 'ring', key: `gap.${index}`, x, y, px: 17, tone: Tone.gap };
+  });
+}
+
+/** "no partner" beside the first few gaps: inside the ring, or outside where other words stand there. */
+function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Item[] {
+  const within = finder(panel.lane(panel.depth + 0.9, mirrored));
+  const without = finder(panel.lane(OUTSIDE, mirrored));
+  return drawn.pairing.gaps.slice(0, 6).map((gap, index) => {
+    const slot = gapSlot(panel, gap.run);
+    const { x, y, outX, outY } = { ...within(slot) };
+    const sideways = Math.abs(outX) > 0.6;
+    const align = (sideways ? outX > 0 : x > 0) ? 'right' : 'left';
+    const text = say.sayNoPartner(gap.count);
+    const type = { key: `gap.${index}`, text, px: 14, tone: Tone.gap, bold: true, plate: Tone.gap } as const;
+    // Below the side's own count, which stands in the same row.
+    const inside = (dy: number): Label => ({ ...type, x, y, dy, align });
+    const beyond = without(slot);
+    const outside: Label = {
+      ...type,
+      x: beyond.x,
+      y: beyond.y,
+      dx: sideways ? 14 * Math.sign(outX) : 0,
+      dy: sideways ? 0 : 20 * Math.sign(outY),
+      align: sideways ? (outX > 0 ? 'left' : 'right') : 'centre',
+    };
+    const row = sideways ? 0 : -Math.sign(outY) * 31;
+    const places = [inside(row), inside(row + 26), inside(row - 26), outside].map((label) => [label]);
+    return { places };
+  });
+}
+
+/** From where the front turns to where the back turns. */
+function clashRulers(drawn: Drawn, panel: Panel, mirrored: boolean): Sign[] {
+  const { pairing } = drawn;
+  const middle = panel.lane(panel.partner / 2, mirrored);
+  const { cells, count } = panel.ring.slots;
+  return pairing.clashes.slice(0, MOST_RINGS).map(({ frontCorner, late }) => {
+    const cell = cells[2 * frontCorner + 1]!;
+    const from = cell.from + (cell.count - 1) / 2;
+    const steps = Math.min(48, Math.max(2, Math.abs(late) * 2));
+    const points = lineBetween(middle, from, from + Math.max(-count / 2, Math.min(count / 2, late)), steps);
+    return { kind: 'ruler', key: `drift.${frontCorner}`, points, tone: Tone.gap, text: say.sayDrift(late) };
+  });
+}
+
+/**
+ * A tick every so many stitches of the front, counted in each side, thinned where there would be too many;
+ * near enough it bears its number. Flags with their poles would be a fence here: those are for the close-up.
+ */
+function markers(drawn: Drawn, panel: Panel, mirrored: boolean): { part: Part; labels: Label[] } {
+  const every = drawn.plan.choices.markerEvery;
+  const stitches = drawn.edge.sides.reduce((sum, side) => sum + side, 0);
+  const step = every * Math.max(1, Math.ceil(stitches / every / MOST_MARKERS));
+  const find = finder(panel.lane(-0.95, mirrored));
+  const slots = panel.ring.frontSlots();
+  const ticks: Mark[] = [];
+  const labels: Label[] = [];
+  frontStretches(drawn.edge).forEach(({ side, from, cornerFrom }) => {
+    const count = cornerFrom - from;
+    for (let stitch = step; stitch <= count; stitch += step) {
+      const { x, y, angle, outX, outY } = find(slots[from + stitch - 1]!);
+      ticks.push({ x, y, angle, scale: 0.6, glyph: Glyph.tick, tone: Tone.marker, look: Look.plain });
+      // The side's own number stands outside, in the middle of flat sides.
+      if (Math.abs(outY) > 0.6 && Math.abs(stitch - count / 2) < 5) continue;
+      const place = { x: x + outX * 0.3, y: y + outY * 0.3, dx: 11 * outX, dy: 11 * outY };
+      const type = { text: `${stitch}`, px: 13, tone: Tone.marker, align: 'centre', minPx: 9 } as const;
+      labels.push({ key: `marker.${side}.${stitch}`, ...place, ...type });
+    }
+  });
+  const marks = makeMarks(ticks.length);
+  ticks.forEach((tick, index) => {
+    putMark(marks, index, tick);
+  });
+  return { part: makePart({ key: 'markers', marks, ribbons: [], layer: 5, solid: false, minPx: 4 }), labels };
+}
+
+/** Where the foundation begins and where the join begins, with the way they run. */
+function startSigns(panel: Panel, mirrored: boolean): Sign[] {
+  const inside = finder(panel.lane(panel.depth + 0.5, mirrored));
+  const { angle, x, y } = inside(panel.ring.roundSlots(0)[0] ?? 0);
+  const backWay = mirrored ? Math.PI : 0;
+  const outside = finder(panel.lane(OUTSIDE + 0.4, mirrored))(panel.ring.slots.shift);
+  return [
+    { kind: 'arrow', key: 'start.back', x, y, angle: angle + backWay, tone: Tone.foundation, minPx: 5 },
+    {
+      kind: 'arrow',
+      key: 'start.join',
+      x: outside.x,
+      y: outside.y,
+      angle: outside.angle + Math.PI - backWay,
+      tone: Tone.ink,
+      minPx: 5,
+    },
+  ];
+}
+
+function startWords(panel: Panel, mirrored: boolean): Label[] {
+  const inside = finder(panel.lane(panel.depth + 1.5, mirrored));
+  const begin = inside(panel.ring.roundSlots(0)[0] ?? 0);
+  const start = { x: begin.x, y: begin.y, outX: begin.outX };
+  const join = finder(panel.lane(OUTSIDE - 0.5, mirrored))(panel.ring.slots.shift);
+  const common = { px: 13, tone: Tone.muted, minPx: 13 } as const;
+  const alignIn = (outX: number) => (outX > 0.6 ? 'right' : outX < -0.6 ? 'left' : 'centre');
+  const alignOut = (outX: number) => (outX > 0.6 ? 'left' : outX < -0.6 ? 'right' : 'centre');
+  return [
+    {
+      key: 'start.back',
+      ...common,
+      x: start.x,
+      y: start.y,
+      text: say.sayFoundationStart(),
+      align: alignIn(start.outX),
+    },
+    {
+      key: 'start.join',
+      ...common,
+      x: join.x,
+      y: join.y,
+      text: say.sayJoinStart(),
+      align: alignOut(join.outX),
+    },
+  ];
+}
+
+/** Bounds of a lane, mirrored or not. */
+export function laneBox(stretches: readonly LaneStretch[], mirrored: boolean): Box {
+  const box = boxOf(linePoints(stretches));
+  return mirrored ? { ...box, x0: -box.x1, x1: -box.x0 } : box;
+}

@@ -1,0 +1,169 @@
+/** The choices behind the recipe. Each has a usual answer that is already taken. */
+import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
+import { fieldId, nudge, problemAt, textOf } from '../controls/fields.ts';
+import { numberField } from '../controls/number-field.ts';
+import type { Project, Send, Snapshot } from '../state/snapshot.ts';
+import { fieldName } from '../words/problems-view.ts';
+import { term } from '../words/terms.ts';
+
+const MOST_EDGINGS = 12;
+
+export function moreChoices(snapshot: Snapshot, send: Send): TemplateResult {
+  return html`<details class="fold choices">
+    <summary>More choices for the back</summary>
+    ${startChoices(snapshot, send)} ${startingChains(snapshot, send)} ${closings(snapshot, send)}
+    ${edgingRounds(snapshot, send)} ${joinAndMarkers(snapshot, send)}
+  </details>`;
+}
+
+type Bounds = { least: number; most: number };
+
+function plain(
+  snapshot: Snapshot,
+  send: Send,
+  field: string,
+  planned: number | string,
+  bounds: Bounds,
+): TemplateResult {
+  const label = fieldName(field, snapshot.project.sideCount);
+  const text = textOf(snapshot, field, planned);
+  return numberField(
+    { field, label, text, ...bounds, wide: true, problem: problemAt(snapshot, field) },
+    send,
+  );
+}
+
+function startChoices(snapshot: Snapshot, send: Send): TemplateResult {
+  if (snapshot.project.sideCount === 0) return html``;
+  const { side, lead } = snapshot.making.plan.choices.start;
+  return html`<div class="choice">
+    ${sideSelect(snapshot, send, 'start-side', side + 1)}
+    ${plain(snapshot, send, 'lead', lead, { least: 0, most: 100_000 })}
+  </div>`;
+}
+
+function sideSelect(snapshot: Snapshot, send: Send, field: string, planned: number): TemplateResult {
+  const { sideCount } = snapshot.project;
+  const chosen = textOf(snapshot, field, planned);
+  const choose = (event: Event): void =>
+    send({ type: 'TYPE', field, text: (event.target as HTMLSelectElement).value });
+  return html`<div class="count wide">
+    <label class="count-label" for=${fieldId(field)}>${fieldName(field, sideCount)}</label>
+    <select id=${fieldId(field)} @change=${choose}>
+      ${Array.from({ length: sideCount }, (_, index) => `${index + 1}`).map(
+        (text) => html`<option value=${text} ?selected=${text === chosen}>side ${text}</option>`,
+      )}
+    </select>
+  </div>`;
+}
+
+type PressedChoice = keyof Project['choices'];
+
+/** Two pictures to choose between: what a closing or a starting chain does to the count. */
+function pair(
+  name: string,
+  legend: string,
+  chosen: 0 | 1,
+  options: [value: 0 | 1, says: string, picture: SVGTemplateResult][],
+  choose: (value: 0 | 1) => void,
+): TemplateResult {
+  return html`<fieldset class="choice">
+    <legend>${legend}</legend>
+    <div class="cards two">
+      ${options.map(
+        ([value, says, picture]) => html`<label class="card">
+          <input type="radio" name=${name} .checked=${chosen === value} @change=${() => choose(value)} />
+          <svg viewBox="0 0 96 40" aria-hidden="true">${picture}</svg><span>${says}</span>
+        </label>`,
+      )}
+    </div>
+  </fieldset>`;
+}
+
+const take = (snapshot: Snapshot, send: Send, key: PressedChoice, value: object): void =>
+  send({ type: 'CHANGE', project: { choices: { ...snapshot.project.choices, [key]: value } } });
+
+const post = (x: number, tone: string): SVGTemplateResult =>
+  svg`<path class="post ${tone}" d="M${x} 8V34M${x - 5} 8h10"/>`;
+
+function startingChains(snapshot: Snapshot, send: Send): TemplateResult {
+  const { counts } = snapshot.making.plan.choices.foundationStart;
+  const chains = (tone: string) =>
+    svg`${[31, 23, 15].map((y) => svg`<ellipse class="chain ${tone}" cx="20" cy=${y} rx="3.6" ry="4.6"/>`)}`;
+  return pair(
+    'foundation-start',
+    'Do the starting chains count as a stitch?',
+    counts,
+    [
+      [
+        0,
+        'no: 3 stitches here',
+        svg`${chains('tone-left-out')}${post(40, 'tone-foundation')}${post(58, 'tone-foundation')}${post(76, 'tone-foundation')}`,
+      ],
+      [
+        1,
+        'yes: 4 stitches here',
+        svg`${chains('tone-foundation')}${post(40, 'tone-foundation')}${post(58, 'tone-foundation')}${post(76, 'tone-foundation')}`,
+      ],
+    ],
+    (value) => take(snapshot, send, 'foundationStart', { counts: value }),
+  );
+}
+
+function closings(snapshot: Snapshot, send: Send): TemplateResult {
+  const { foundationClosing, edgingClosing } = snapshot.making.plan.choices;
+  const beside = svg`${vees([18, 34, 66, 82])}<path class="needle" d="M42 20C44 10 56 10 58 20C56 30 44 30 42 20"/>`;
+  const over = svg`${vees([18, 34, 50, 66, 82])}<path class="needle" d="M41 13C50 7 52 33 60 27"/>`;
+  const options = (): [0 | 1, string, SVGTemplateResult][] => [
+    [1, 'beside the first stitch: adds 1', beside],
+    [0, 'over the first stitch: adds 0', over],
+  ];
+  return html`${pair(
+    'foundation-closing',
+    'How does the foundation close?',
+    foundationClosing.adds,
+    options(),
+    (adds) => take(snapshot, send, 'foundationClosing', { adds }),
+  )}
+  ${pair('edging-closing', 'How does the edging close?', edgingClosing.adds, options(), (adds) =>
+    take(snapshot, send, 'edgingClosing', { adds }),
+  )}`;
+}
+
+const vees = (places: number[]): SVGTemplateResult[] =>
+  places.map((x) => svg`<path class="stitch-line" d="M${x - 7} 13L${x + 6} 20L${x - 7} 27"/>`);
+
+function edgingRounds(snapshot: Snapshot, send: Send): TemplateResult {
+  const { project, making, settings } = snapshot;
+  const set = (edgingCount: number): void => send({ type: 'CHANGE', project: { edgingCount } });
+  const step = (by: 1 | -1): void =>
+    set(Number.parseInt(nudge(`${project.edgingCount}`, by, 1, MOST_EDGINGS), 10));
+  const dc = term('double-crochet', settings.dialect, 'short');
+  return html`<fieldset class="choice">
+    <legend>Edging rounds</legend>
+    <div class="count wide" role="group" aria-label="Number of edging rounds">
+      <span class="count-label">rounds of ${dc}</span>
+      <div class="count-box">
+        <button type="button" class="step" aria-label="One edging round fewer" @click=${() => step(-1)}><span aria-hidden="true">−</span></button>
+        <output class="count-input">${project.edgingCount}</output>
+        <button type="button" class="step" aria-label="One edging round more" @click=${() => step(1)}><span aria-hidden="true">+</span></button>
+      </div>
+    </div>
+    ${making.plan.edgings.map(({ arm, increase }, round) =>
+      project.sideCount === 0
+        ? plain(snapshot, send, `increase.${round}`, increase, { least: 0, most: 100_000 })
+        : html`${plain(snapshot, send, `arm.${round}`, arm[0], { least: 0, most: 9 })}
+            ${plain(snapshot, send, `arm.${round}.after`, arm[1], { least: 0, most: 9 })}`,
+    )}
+  </fieldset>`;
+}
+
+function joinAndMarkers(snapshot: Snapshot, send: Send): TemplateResult {
+  const { joinStart, markerEvery } = snapshot.making.plan.choices;
+  return html`<fieldset class="choice">
+    <legend>The join and the markers</legend>
+    ${snapshot.project.sideCount > 0 ? sideSelect(snapshot, send, 'join-side', joinStart.side + 1) : ''}
+    ${plain(snapshot, send, 'join-from-corner', joinStart.fromCorner, { least: 1, most: 100_000 })}
+    ${plain(snapshot, send, 'marker-every', markerEvery, { least: 1, most: 1000 })}
+  </fieldset>`;
+}

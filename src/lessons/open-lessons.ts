@@ -1,0 +1,80 @@
+/**
+ * The lessons, on a sheet of their own over the work. Fetched when they are first opened; what has been learnt is
+ * kept on the device beside the work, and the work itself stays as it is.
+ */
+import { html, render } from 'lit-html';
+import type { Store as Device } from '../keep/storage.ts';
+import type { Store } from '../state/store.ts';
+import type { Lessons } from './index.ts';
+
+const key = 'ringtrue.lessons';
+
+/** The person's day, `YYYY-MM-DD`, by the clock on the wall. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number): string => `${value}`.padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+function readText(device: Device | null): unknown {
+  try {
+    return JSON.parse(device?.getItem(key) ?? '{}');
+  } catch {
+    return {};
+  }
+}
+
+function keepText(device: Device | null, progress: unknown): void {
+  try {
+    device?.setItem(key, JSON.stringify(progress));
+  } catch {
+    // A full device is told of where the work itself is kept.
+  }
+}
+
+/** Gives back what opens the lessons. */
+export function offerLessons(store: Store, device: Device | null): () => void {
+  let sheet: HTMLDialogElement | null = null;
+  let lessons: Lessons | null = null;
+  let fetched: typeof import('./index.ts') | null = null;
+
+  const draw = (): void => {
+    if (!sheet || !lessons || !fetched) return;
+    const view = lessons.view(store.snapshot().settings);
+    const held = sheet.contains(document.activeElement);
+    render(
+      html`<div class="sheet-head">
+          <h2 id="lessons-heading">Lessons</h2>
+          <button type="button" class="button small" @click=${() => sheet?.close()}>Back to your work</button>
+        </div>
+        ${fetched.lessonsPanel(view, lessons.send)}`,
+      sheet,
+    );
+    // What was pressed is gone: the first thing to press now takes its place.
+    if (held && !sheet.contains(document.activeElement))
+      sheet.querySelector<HTMLElement>('[data-first]')?.focus({ preventScroll: true });
+  };
+  const begin = async (): Promise<void> => {
+    fetched = await import('./index.ts');
+    const made = fetched.createLessons({
+      progress: fetched.readProgress(readText(device)),
+      today,
+      onChange: () => {
+        keepText(device, lessons?.progress() ?? {});
+        draw();
+      },
+    });
+    lessons = made;
+    sheet = document.createElement('dialog');
+    sheet.className = 'sheet sheet-lessons';
+    sheet.setAttribute('aria-labelledby', 'lessons-heading');
+    document.body.append(sheet);
+    store.subscribe(draw);
+  };
+  return () => {
+    (lessons ? Promise.resolve() : begin()).then(() => {
+      draw();
+      sheet?.showModal();
+    });
+  };
+}

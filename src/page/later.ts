@@ -1,0 +1,58 @@
+/**
+ * The parts that the first look at the page does not need. Fetched right after it, all at once, so that the
+ * first number can be typed sooner.
+ */
+import type { TemplateResult } from 'lit-html';
+import { moreChoices } from '../edge/more-choices.ts';
+import { recipePanel } from '../edge/recipe.ts';
+import { workedPanel } from '../edge/worked.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { openAids } from '../walk/aids.ts';
+import { mishapsFold } from '../walk/mishaps/fold.ts';
+import { walkPanel } from '../walk/panel.ts';
+import { wrongTab } from '../wrong/tab.ts';
+import { keysDialog } from './dialogs/keys-dialog.ts';
+import { settingsDialog } from './dialogs/settings-dialog.ts';
+import type { TableControls } from './drawing/table-controls.ts';
+import { twinGrid } from './drawing/twin-grid.ts';
+import type { Notices } from './notices/notices.ts';
+import { noticesStrip } from './notices/strip.ts';
+
+export { listenToKeys } from './keys.ts';
+
+type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
+
+export type Later = {
+  recipePanel: Panel;
+  moreChoices: Panel;
+  mishaps: Panel;
+  notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
+  settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
+  twinGrid: Panel;
+  walkPanel: Panel;
+  workedPanel: Panel;
+  wrong: Panel;
+  keysDialog: () => TemplateResult;
+  /** To be told every snapshot. */
+  follow(now: Snapshot): void;
+  stop(): void;
+};
+
+/** `onChange` asks for a new rendering where the snapshot is the same. */
+export function openLater(first: Snapshot, onChange: () => void): Later {
+  const aids = openAids(first, onChange);
+  return {
+    recipePanel,
+    moreChoices,
+    mishaps: mishapsFold(onChange),
+    notices: noticesStrip,
+    settingsDialog,
+    twinGrid,
+    workedPanel,
+    wrong: wrongTab(onChange),
+    keysDialog,
+    walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
+    follow: aids.follow,
+    stop: aids.stop,
+  };
+}

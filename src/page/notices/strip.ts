@@ -1,0 +1,32 @@
+/** A calm strip under the head: one notice at a time, with its answers beside it. */
+import { html, type TemplateResult } from 'lit-html';
+import { PANEL_ID } from '../../controls/ids.ts';
+import type { Send, Snapshot } from '../../state/snapshot.ts';
+import { mishapUnfit, type Notice } from '../../words/notices.ts';
+import { inOrder, type Notices } from './notices.ts';
+
+/** The strip as a part of the page. What it says is a live region, there before anything is said. */
+export function noticesStrip(snapshot: Snapshot, send: Send, notices: Notices): TemplateResult {
+  const [notice] = inOrder([...notices.list(), ...unfit(snapshot, send)]);
+  return html`<div class="notices">
+      <p role="status">${notice?.says}</p>
+      ${notice?.answers.map(
+        ({ says, act }) =>
+          html`<button type="button" class="button" @click=${() => {
+            notices.dismiss(notice.key);
+            act?.();
+            // The pressed button goes away: the keyboard goes on from the panel.
+            document.getElementById(PANEL_ID)?.focus({ preventScroll: true });
+          }}>${says}</button>`,
+      )}
+    </div>`;
+}
+
+/** A mishap put in before the panel was changed would hold up every number behind it. */
+function unfit({ problems, project }: Snapshot, send: Send): Notice[] {
+  const problem = problems.find(({ at }) => at.startsWith('mishaps['));
+  const index = Number.parseInt(/\d+/.exec(problem?.at ?? '')?.[0] ?? '', 10);
+  if (!problem || !(index < project.mishaps.length)) return [];
+  const mishaps = project.mishaps.filter((_, other) => other !== index);
+  return [mishapUnfit(problem.says, () => send({ type: 'CHANGE', project: { mishaps } }))];
+}

@@ -1,0 +1,196 @@
+/**
+ * The same drawing as a picture to keep: SVG built from the same paths, and PNG for print.
+ */
+
+import type { Part, SceneView } from '../draw-list.ts';
+import { type CellKey, cellLayers, cellPlan } from '../glyphs/cells.ts';
+import type { Ink, Inks } from '../glyphs/inks.ts';
+import type { Layer } from '../glyphs/layer.ts';
+import { type Stamp, stampOf } from '../glyphs/stamps.ts';
+import { type Camera, fitBounds, type Rect } from '../view/camera.ts';
+import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from '../view/detail.ts';
+import { FIT_MARGIN_PX } from '../view/looking.ts';
+import { paintView } from './flat.ts';
+import { ribbonStrokes, tickStrokes } from './ribbons.ts';
+import { signShape } from './signs.ts';
+import type { Stroke } from './strokes.ts';
+import { anchorOf, FONT_STACK, labelWords, plateRoom, type Words } from './words.ts';
+
+/** Longest side of a picture in px: beyond it browsers give wrong pictures without a word. */
+export const MOST_PICTURE_PX = 8192;
+/** CSS px across a picture for which words have their size. */
+const PICTURE_WIDTH = 1200;
+/** A picture can be enlarged: it shows as much as a dense screen. */
+const PICTURE_DENSITY = 2;
+
+const number = (value: number): string => String(Math.round(value * 1000) / 1000);
+
+const ENTITIES: Record<string, string> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&apos;',
+};
+
+/** Whether XML 1.0 allows a character. */
+function allowed(character: string): boolean {
+  const code = character.codePointAt(0)!;
+  if (code < 0x20) return code === 0x9 || code === 0xa || code === 0xd;
+  return !(code >= 0xd800 && code <= 0xdfff) && code !== 0xfffe && code !== 0xffff;
+}
+
+/** Text made safe for XML: marks are written out, characters that XML forbids are left out. */
+export function escapeXml(text: string): string {
+  return [...text]
+    .filter(allowed)
+    .map((character) => ENTITIES[character] ?? character)
+    .join('');
+}
+
+type Frame = { region: Rect; camera: Camera };
+
+/** The whole of a view on a picture `width` px across. */
+function frameFor(view: SceneView, width: number): Frame {
+  const across = Math.max(view.bounds.x1 - view.bounds.x0, 1);
+  const down = Math.max(view.bounds.y1 - view.bounds.y0, 1);
+  const inside = width - 2 * FIT_MARGIN_PX;
+  const height = Math.max(160, Math.ceil((inside * down) / across + 2 * FIT_MARGIN_PX));
+  const region = { x: 0, y: 0, width, height };
+  return { region, camera: fitBounds(view.bounds, region, FIT_MARGIN_PX) };
+}
+
+/** The view as an SVG document; an empty picture where there is no view. */
+export function svgOf(view: SceneView | null, inks: Inks, title: string): string {
+  if (view === null) return '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>';
+  const frame = frameFor(view, PICTURE_WIDTH);
+  const { region, camera } = frame;
+  const cells = new Map<CellKey, string>();
+  const parts = [...view.parts].sort((one, other) => one.layer - other.layer);
+  const body = parts.map((part) => partSvg(part, camera, inks, cells)).join('');
+  const shapes = view.signs.map((sign) => signShape(sign, inks, camera.px, inks.raised));
+  const signs = shapes
+    .flatMap((shape) => shape.strokes.map((stroke) => strokeSvg(stroke, camera.px)))
+    .join('');
+  const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
+  const move = `translate(${number(region.width / 2)} ${number(region.height / 2)}) scale(${number(camera.px)}) translate(${number(-camera.x)} ${number(-camera.y)})`;
+  const definitions = [...cells].map(([key, id]) => cellSvg(key, id, inks)).join('');
+  return (
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${region.width} ${region.height}" ` +
+    `width="${region.width}" height="${region.height}" role="img">` +
+    `<title>${escapeXml(title)}</title><defs>${definitions}</defs>` +
+    `<rect width="${region.width}" height="${region.height}" fill="${inks.raised}"/>` +
+    `<g transform="${move}" stroke-linecap="round" stroke-linejoin="round">${body}${signs}</g>` +
+    `<g font-family="${escapeXml(FONT_STACK)}">` +
+    `${words.map((one) => wordsSvg(one, frame, inks)).join('')}</g></svg>`
+  );
+}
+
+function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, string>): string {
+  if (!showsAt(part, camera.px)) return '';
+  const level = levelOf(part, camera.px, PICTURE_DENSITY);
+  const step = sizeStep(camera.px);
+  if (level !== 'ribbon') {
+    const stamps = Array.from({ length: part.marks.count }, (_, index) =>
+      stampOf(part, index, level, swellOf(part.marks, index, step, false)),
+    );
+    return stamps.map((stamp) => stampSvg(stamp, cells)).join('');
+  }
+  const strokes = [...ribbonStrokes(part, inks, camera.px), ...tickStrokes(part, inks, camera.px)];
+  const { corners, looks } = tellingMarks(part.marks);
+  const telling = [...corners, ...looks].map((index) =>
+    stampOf(part, index, 'small', swellOf(part.marks, index, step, true)),
+  );
+  return (
+    strokes.map((stroke) => strokeSvg(stroke, camera.px)).join('') +
+    telling.map((stamp) => stampSvg(stamp, cells)).join('')
+  );
+}
+
+function stampSvg(stamp: Stamp, cells: Map<CellKey, string>): string {
+  let id = cells.get(stamp.cell);
+  if (id === undefined) {
+    id = `c${stamp.cell}`;
+    cells.set(stamp.cell, id);
+  }
+  const turn = stamp.angle === 0 ? '' : ` rotate(${number((stamp.angle * 180) / Math.PI)})`;
+  const size = stamp.sx === 1 && stamp.sy === 1 ? '' : ` scale(${number(stamp.sx)} ${number(stamp.sy)})`;
+  return `<use href="#${id}" transform="translate(${number(stamp.x)} ${number(stamp.y)})${turn}${size}"/>`;
+}
+
+function cellSvg(key: CellKey, id: string, inks: Inks): string {
+  const { layers, tone } = cellLayers(cellPlan(key));
+  const ink = inks.tones[tone]!;
+  return `<g id="${id}">${layers.map((layer) => layerSvg(layer, ink)).join('')}</g>`;
+}
+
+function layerSvg(layer: Layer, ink: Ink): string {
+  const fill = layer.fill === undefined ? 'none' : ink[layer.fill];
+  const rule = layer.evenOdd ? ' fill-rule="evenodd"' : '';
+  const alpha = layer.alpha === undefined ? '' : ` opacity="${layer.alpha}"`;
+  const pen =
+    layer.stroke === undefined
+      ? ''
+      : ` stroke="${ink[layer.stroke]}" stroke-width="${layer.width ?? 0.05}"` +
+        (layer.dash ? ` stroke-dasharray="${layer.dash.join(' ')}"` : '');
+  return `<path d="${layer.d}" fill="${fill}"${rule}${pen}${alpha}/>`;
+}
+
+function strokeSvg(stroke: Stroke, px: number): string {
+  const pairs: string[] = [];
+  for (let index = 0; index < stroke.points.length; index += 2) {
+    pairs.push(`${number(stroke.points[index]!)},${number(stroke.points[index + 1]!)}`);
+  }
+  const points = pairs.join(' ');
+  if (stroke.filled) return `<polygon points="${points}" fill="${stroke.colour}"/>`;
+  const shape = stroke.closed ? 'polygon' : 'polyline';
+  return `<${shape} points="${points}" fill="none" stroke="${stroke.colour}" stroke-width="${number(stroke.widthPx / px)}"/>`;
+}
+
+function wordsSvg(words: Words, { camera, region }: Frame, inks: Inks): string {
+  const at = anchorOf(words, camera, region);
+  const ink = inks.tones[words.tone]!;
+  const anchor = { left: 'start', centre: 'middle', right: 'end' }[words.align];
+  const text =
+    `<text x="${number(at.x)}" y="${number(at.y + words.px * 0.335)}" font-size="${words.px}" ` +
+    `font-weight="${words.bold ? 700 : 400}" text-anchor="${anchor}" fill="${ink.text}">${escapeXml(words.text)}</text>`;
+  return words.plate === undefined ? text : plateSvg(words, at, inks) + text;
+}
+
+/** A plate under words; letters are taken as 0.56 em wide, for no canvas is at hand to measure them. */
+function plateSvg(words: Words, at: { x: number; y: number }, inks: Inks): string {
+  const room = plateRoom(words.px);
+  const letters = words.text.length * words.px * 0.56;
+  const [width, height] = [letters + 2 * room.x, words.px * 1.3 + 2 * room.y];
+  const left = { left: at.x - room.x, centre: at.x - width / 2, right: at.x - width + room.x }[words.align];
+  return (
+    `<rect x="${number(left)}" y="${number(at.y - height / 2)}" width="${number(width)}" height="${number(height)}" ` +
+    `rx="${number(room.radius)}" fill="${inks.raised}" stroke="${inks.tones[words.plate!]!.line}" stroke-width="1.5"/>`
+  );
+}
+
+/** The view as a PNG `widthPx` across, made smaller where it would be larger than browsers can hold. */
+export async function pngOf(view: SceneView | null, inks: Inks, widthPx: number): Promise<Blob> {
+  const canvas = document.createElement('canvas');
+  const frame = view === null ? null : frameFor(view, PICTURE_WIDTH);
+  const size = frame?.region ?? { width: 1, height: 1 };
+  const density = pictureDensity(size.width, size.height, widthPx);
+  canvas.width = Math.max(1, Math.round(size.width * density));
+  canvas.height = Math.max(1, Math.round(size.height * density));
+  const context = canvas.getContext('2d', { alpha: false })!;
+  context.fillStyle = inks.raised;
+  context.fillRect(0, 0, canvas.width, canvas.height);
+  if (view !== null && frame !== null) {
+    paintView(context, { view, ...frame, signs: view.signs, growth: null }, inks, density);
+  }
+  return await new Promise((resolve, reject) => {
+    canvas.toBlob((blob) =>
+      blob === null ? reject(new Error('The picture could not be made.')) : resolve(blob),
+    );
+  });
+}
+
+/** Picture px a CSS px: as asked, but no side beyond `MOST_PICTURE_PX`. */
+export function pictureDensity(width: number, height: number, widthPx: number): number {
+  return Math.min(widthPx / width, MOST_PICTURE_PX / width, MOST_PICTURE_PX / height);
+}

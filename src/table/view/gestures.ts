@@ -1,0 +1,192 @@
+/**
+ * What a hand does on a view: drag, pinch, wheel, tap, hover and keys. Everything acts when the hand lifts
+ * or can be taken back: a tap that moves is none, Escape undoes a drag.
+ */
+
+import type { SceneView } from '../draw-list.ts';
+import type { Rect } from './camera.ts';
+
+type ViewId = SceneView['id'];
+
+export type Hand = {
+  pan(view: ViewId, dx: number, dy: number): void;
+  /** `x`, `y` in CSS px within the host. */
+  zoom(view: ViewId, factor: number, x: number, y: number): void;
+  fit(view: ViewId): void;
+  choose(view: ViewId, x: number, y: number): void;
+  /** Null when the pointer has left. */
+  point(view: ViewId, at: { x: number; y: number } | null): void;
+  /** A drag begins; what `cancel` goes back to. */
+  begin(view: ViewId): void;
+  cancel(view: ViewId): void;
+};
+
+/** CSS px a pointer may wander and still tap. */
+const TAP_SLACK_PX = 7;
+/** `deltaMode` of a wheel that counts lines, and what a line is taken for. */
+const LINES = 1;
+const LINE_PX = 16;
+const KEY_PAN_PX = 72;
+const KEY_ZOOM = 1.25;
+
+/** Keys on a focused view, and what they do; a list of keys for people reads from here. */
+export const TABLE_KEYS = {
+  ArrowLeft: [KEY_PAN_PX, 0],
+  ArrowRight: [-KEY_PAN_PX, 0],
+  ArrowUp: [0, KEY_PAN_PX],
+  ArrowDown: [0, -KEY_PAN_PX],
+} as const satisfies Record<string, readonly [dx: number, dy: number]>;
+
+/** Listens on one pad; returns what stops it. `region` tells where the pad lies within the host. */
+export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand: Hand): () => void {
+  const stop = new AbortController();
+  const { signal } = stop;
+  const fingers = new Map<number, { x: number; y: number }>();
+  let start: { x: number; y: number } | null = null;
+  let moved = false;
+
+  const placeOf = (event: MouseEvent): { x: number; y: number } => {
+    const box = pad.getBoundingClientRect();
+    const { x, y } = region();
+    return { x: event.clientX - box.left + x, y: event.clientY - box.top + y };
+  };
+
+  const end = () => {
+    start = null;
+    moved = false;
+  };
+
+  pad.addEventListener(
+    'pointerdown',
+    (event) => {
+      if (event.button !== 0) return;
+      pad.setPointerCapture(event.pointerId);
+      const at = placeOf(event);
+      fingers.set(event.pointerId, at);
+      if (fingers.size === 1) {
+        start = at;
+        moved = false;
+        hand.begin(view);
+      } else {
+        moved = true;
+      }
+    },
+    { signal },
+  );
+
+  pad.addEventListener(
+    'pointermove',
+    (event) => {
+      const at = placeOf(event);
+      const last = fingers.get(event.pointerId);
+      if (last === undefined) {
+        if (event.pointerType !== 'touch') hand.point(view, at);
+        return;
+      }
+      if (start !== null && !moved && Math.hypot(at.x - start.x, at.y - start.y) > TAP_SLACK_PX) moved = true;
+      if (!moved) return;
+      const before = spread(fingers);
+      fingers.set(event.pointerId, at);
+      const after = spread(fingers);
+      if (start === null) return;
+      hand.pan(view, after.x - before.x, after.y - before.y);
+      if (fingers.size > 1 && before.size > 0) hand.zoom(view, after.size / before.size, after.x, after.y);
+    },
+    { signal },
+  );
+
+  pad.addEventListener(
+    'pointerup',
+    (event) => {
+      if (!fingers.delete(event.pointerId)) return;
+      const tapped = start !== null && !moved && fingers.size === 0;
+      if (tapped) {
+        const at = placeOf(event);
+        const { x, y, width, height } = region();
+        const inside = at.x >= x && at.y >= y && at.x < x + width && at.y < y + height;
+        if (inside) hand.choose(view, at.x, at.y);
+      }
+      if (fingers.size === 0) end();
+    },
+    { signal },
+  );
+
+  pad.addEventListener(
+    'pointercancel',
+    (event) => {
+      fingers.delete(event.pointerId);
+      if (fingers.size === 0) end();
+    },
+    { signal },
+  );
+
+  pad.addEventListener('pointerleave', () => fingers.size === 0 && hand.point(view, null), { signal });
+
+  pad.addEventListener(
+    'wheel',
+    (event) => {
+      event.preventDefault();
+      const unit = event.deltaMode === LINES ? LINE_PX : 1;
+      const [dx, dy] = [event.deltaX * unit, event.deltaY * unit];
+      if (event.shiftKey || Math.abs(dx) > Math.abs(dy)) {
+        hand.pan(view, -(dx || dy), 0);
+        return;
+      }
+      const at = placeOf(event);
+      // A pinch on a trackpad arrives as a wheel with Ctrl and far smaller steps.
+      hand.zoom(view, Math.exp(-dy * (event.ctrlKey ? 0.01 : 0.0016)), at.x, at.y);
+    },
+    { signal, passive: false },
+  );
+
+  pad.addEventListener(
+    'keydown',
+    (event) => {
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      if (event.key === 'Escape' && start !== null) {
+        start = null;
+        moved = true;
+        hand.cancel(view);
+        return;
+      }
+      if (!pressed(event.key, view, region(), hand)) return;
+      event.preventDefault();
+      event.stopPropagation();
+    },
+    { signal },
+  );
+
+  return () => stop.abort();
+}
+
+/** Acts on a key; true where it means something. */
+function pressed(key: string, view: ViewId, region: Rect, hand: Hand): boolean {
+  const pan = TABLE_KEYS[key as keyof typeof TABLE_KEYS];
+  if (pan !== undefined) {
+    hand.pan(view, pan[0], pan[1]);
+    return true;
+  }
+  const [x, y] = [region.x + region.width / 2, region.y + region.height / 2];
+  if (key === '+' || key === '=') hand.zoom(view, KEY_ZOOM, x, y);
+  else if (key === '-' || key === '_') hand.zoom(view, 1 / KEY_ZOOM, x, y);
+  else if (key === '0') hand.fit(view);
+  else return false;
+  return true;
+}
+
+/** Middle of the fingers and how far they are apart. */
+function spread(fingers: ReadonlyMap<number, { x: number; y: number }>): {
+  x: number;
+  y: number;
+  size: number;
+} {
+  const all = [...fingers.values()];
+  const [first, second] = all;
+  if (first === undefined) return { x: 0, y: 0, size: 0 };
+  if (second === undefined) return { ...first, size: 0 };
+  return {
+    x: (first.x + second.x) / 2,
+    y: (first.y + second.y) / 2,
+    size: Math.hypot(first.x - second.x, first.y - second.y),
+  };
+}

@@ -1,0 +1,217 @@
+/** Play with mishaps: choose one, say where it happens, put it in, and see what comes of it. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { type MishapKind, type MishapRound, type Plan, work } from '../../../core/index.ts';
+import { numberField } from '../../controls/number-field.ts';
+import { segmented } from '../../controls/segmented.ts';
+import type { AppEvent, Send, Snapshot } from '../../state/snapshot.ts';
+import { mishapStory, sayWhyNot, TIMES } from '../../words/wrong/mishaps.ts';
+import { type Choose, type Chosen, withDraft } from './chosen.ts';
+import { type Bounds, countBounds, type Draft, fitted, needs, placeBounds, readDraft } from './draft.ts';
+import { kindsIn, ROUNDS, whyNot } from './kinds.ts';
+import { mishapsResult, RESULT_ID, wayBack } from './result.ts';
+
+export { nothingChosen } from './chosen.ts';
+
+export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
+  const draft = fitted(chosen.draft, snapshot.making.plan);
+  const shown = { ...chosen, draft };
+  const { round } = draft.when;
+  return html`<div class="mishaps">
+    ${snapshot.project.mishaps.length === 0 ? html`<p>Choose what a hand can do by mistake. The walk and the drawing then show it.</p>` : nothing}
+    ${mishapsResult(snapshot, send, shown, choose)} ${wayBack(snapshot, send, shown, choose)}
+    <div class="mishaps-choice">
+      <h4 id="mishaps-when">${snapshot.project.mishaps.length === 0 ? 'When does it happen?' : 'Put in one more'}</h4>
+      ${segmented(
+        'When does it happen?',
+        round,
+        ROUNDS.map((value) => ({ value, says: TIMES[value] })),
+        (value: MishapRound) =>
+          choose(withDraft(shown, { when: { ...draft.when, round: value }, kind: null })),
+      )}
+      ${round === 'edging' && snapshot.making.plan.edgings.length > 1 ? whichEdging(shown, choose, snapshot.making.plan) : nothing}
+      <ul class="mishap-kinds" aria-labelledby="mishaps-when">
+        ${kindsIn(round).map((kind) => html`<li>${kindEntry(kind, snapshot, send, shown, choose)}</li>`)}
+      </ul>
+    </div>
+  </div>`;
+}
+
+function whichEdging(chosen: Chosen, choose: Choose, { edgings }: Plan): TemplateResult {
+  const { draft } = chosen;
+  const options = edgings.map((_, edging) => `round ${edging + 1}`);
+  return chooser('edging round', 'mishap-edging', options, draft.when.edging, (edging) =>
+    choose(withDraft(chosen, { when: { ...draft.when, edging }, place: null, count: null })),
+  );
+}
+
+function kindEntry(
+  kind: MishapKind,
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult {
+  const { draft } = chosen;
+  const { plan } = snapshot.making;
+  const why = whyNot(kind, draft.when, plan);
+  const { title, story } = mishapStory(kind, draft.when.round, plan, snapshot.settings);
+  const open = draft.kind === kind && why === null;
+  const id = `mishap-${kind}`;
+  const press = (): void => {
+    if (why !== null) return;
+    choose(withDraft(chosen, { kind: open ? null : kind, place: null, count: null }));
+  };
+  return html`<button type="button" class="mishap-kind" aria-expanded=${open ? 'true' : 'false'}
+      aria-controls=${open ? id : nothing} aria-disabled=${why === null ? nothing : 'true'} @click=${press}>
+      <span class="mishap-title">${title}</span>
+      <span class="mishap-story">${why === null ? story : sayWhyNot(why)}</span>
+    </button>
+    ${open ? html`<div class="mishap-place" id=${id}>${placing(snapshot, send, chosen, choose)}</div>` : nothing}`;
+}
+
+function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
+  const { draft } = chosen;
+  const { plan } = snapshot.making;
+  const kind = draft.kind as MishapKind;
+  const change = (part: Partial<Draft>): void => choose(withDraft(chosen, part));
+  const count = countBounds(draft, plan);
+  return html`
+    ${needs(kind, 'side') && plan.edge.sides.length > 1 ? sideChooser(draft, plan, change) : nothing}
+    ${needs(kind, 'corner') ? cornerChooser(draft, plan, change) : nothing}
+    ${needs(kind, 'place') ? number('place', 'stitch of the side', placeBounds(draft, plan), chosen, change) : nothing}
+    ${count ? number('count', countLabel(kind, plan), count, chosen, change) : nothing}
+    ${ways(draft, plan, change)}
+    ${otherProblems(chosen)}
+    <button type="button" class="button action" @click=${() => putIn(snapshot, send, chosen, choose)}>Put it in</button>`;
+}
+
+/** Adds the mishap if core can carry it out; otherwise tells what is in the way. */
+function putIn({ project, making }: Snapshot, send: Send, chosen: Chosen, choose: Choose): void {
+  const read = readDraft(chosen.draft, making.plan);
+  const mishaps = read.ok ? [...project.mishaps, read.mishap] : project.mishaps;
+  const tried = read.ok ? work(making.plan, mishaps) : read;
+  if (!tried.ok) {
+    choose({ ...chosen, problems: tried.problems });
+    return;
+  }
+  send({ type: 'CHANGE', project: { mishaps } });
+  choose(withDraft(chosen, { kind: null }));
+  // The result stands above, drawn with the next frame.
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => {
+      const result = document.getElementById(RESULT_ID);
+      result?.focus({ preventScroll: true });
+      result?.scrollIntoView({ block: 'nearest' });
+    }),
+  );
+}
+
+function otherProblems({ problems }: Chosen): TemplateResult | typeof nothing {
+  const others = problems.filter(({ at }) => at !== 'place' && at !== 'count');
+  if (others.length === 0) return nothing;
+  return html`<div role="alert">${others.map(({ says }) => html`<p class="problem-line">${says}.</p>`)}</div>`;
+}
+
+type Change = (part: Partial<Draft>) => void;
+
+function sideChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
+  const options = plan.faces.map((front, side) => `${side + 1}, faces front ${front + 1}`);
+  return chooser('back side', 'mishap-side', options, draft.side, (side) =>
+    change({ side, place: null, count: null }),
+  );
+}
+
+function cornerChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
+  const options = plan.cornerFaces.map((_, corner) => `${corner + 1}, after side ${corner + 1}`);
+  return chooser('back corner', 'mishap-corner', options, draft.corner, (corner) =>
+    change({ corner, count: null }),
+  );
+}
+
+function chooser(
+  label: string,
+  id: string,
+  options: readonly string[],
+  chosen: number,
+  choose: (index: number) => void,
+): TemplateResult {
+  const pick = (event: Event): void => choose((event.target as HTMLSelectElement).selectedIndex);
+  return html`<div class="count wide">
+    <label class="count-label" for=${id}>${label}</label>
+    <select id=${id} @change=${pick}>
+      ${options.map((says, index) => html`<option .selected=${index === chosen}>${says}</option>`)}
+    </select>
+  </div>`;
+}
+
+function countLabel(kind: MishapKind, plan: Plan): string {
+  switch (kind) {
+    case 'corner-chains':
+      return plan.edge.corners[0]?.made === 'stitch' ? 'stitches in the corner' : 'chains in the corner';
+    case 'join-wrong-side':
+      return 'sides further on';
+    default:
+      return 'how many stitches';
+  }
+}
+
+/** A field of the page's own kind, whose text goes into the draft and not into the project. */
+function number(
+  at: 'place' | 'count',
+  label: string,
+  { least, most, usual }: Bounds,
+  { draft, problems }: Chosen,
+  change: Change,
+): TemplateResult {
+  const take = (event: AppEvent): void => {
+    if (event.type === 'TYPE') change({ [at]: event.text });
+  };
+  return numberField(
+    {
+      field: `mishap.${at}`,
+      label,
+      text: draft[at] ?? `${usual}`,
+      least,
+      most,
+      wide: true,
+      problem: problems.find((problem) => problem.at === at)?.says,
+    },
+    take,
+  );
+}
+
+/** The either-or questions of a kind, each as two words of which one is pressed. */
+function ways(draft: Draft, plan: Plan, change: Change): TemplateResult {
+  const kind = draft.kind as MishapKind;
+  const arm = plan.edgings[draft.when.edging]?.arm ?? [0, 0];
+  const early = (soon: string, late: string): TemplateResult =>
+    way('Early or late', draft.late ? 'late' : 'early', { early: soon, late }, (value) =>
+      change({ late: value === 'late', count: null }),
+    );
+  const ends = { before: 'before the corner', after: 'after the corner' };
+  const thens = { 'from-corner': 'from the corner', 'from-total': 'from the total' };
+  return html`
+    ${kind === 'corner-moved' ? early('early', 'late') : nothing}
+    ${kind === 'join-offset' ? early('too soon', 'too far on') : nothing}
+    ${
+      needs(kind, 'end') && arm[0] > 0 && arm[1] > 0
+        ? way('Before or after', draft.end, ends, (end) => change({ end }))
+        : nothing
+    }
+    ${
+      needs(kind, 'then')
+        ? html`<p class="mishap-ask">You count the next side</p>
+            ${way('You count the next side', draft.then, thens, (then) => change({ then }))}`
+        : nothing
+    }`;
+}
+
+function way<Value extends string>(
+  name: string,
+  chosen: Value,
+  words: Record<Value, string>,
+  choose: (value: Value) => void,
+): TemplateResult {
+  const options = (Object.entries(words) as [Value, string][]).map(([value, says]) => ({ value, says }));
+  return segmented(name, chosen, options, choose);
+}

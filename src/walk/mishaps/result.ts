@@ -1,0 +1,117 @@
+/** What went in, what comes of it, and the ways to see it or take it out again. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Mishap } from '../../../core/index.ts';
+import { icon } from '../../controls/icons.ts';
+import type { Send, Snapshot } from '../../state/snapshot.ts';
+import { many } from '../../words/numbers.ts';
+import { sayReason, sayVerdict } from '../../words/verdict.ts';
+import { mishapStory, sayMishapPlace, sayPassed } from '../../words/wrong/mishaps.ts';
+import type { Choose, Chosen } from './chosen.ts';
+import { questionsBefore, stepWhere } from './where.ts';
+
+export const RESULT_ID = 'mishaps-result';
+
+/** So many causes are told one by one; the rest are counted. */
+const MOST_TOLD = 6;
+
+export function mishapsResult(
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult | typeof nothing {
+  const { mishaps } = snapshot.project;
+  if (mishaps.length === 0) return nothing;
+  return html`<section class="mishaps-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="mishaps-in">
+    <h4 id="mishaps-in">${mishaps.length === 1 ? '1 mishap is in' : `${mishaps.length} mishaps are in`}</h4>
+    ${outcome(snapshot)}
+    <ul class="mishaps-list">${mishaps.map((mishap, index) => entry(snapshot, send, chosen, choose, mishap, index))}</ul>
+    ${
+      mishaps.length > 1
+        ? html`<button type="button" class="button" @click=${() => put(send, [])}>Take all out</button>`
+        : nothing
+    }
+  </section>`;
+}
+
+/** The way back to where the work stood before a mishap was looked at. */
+export function wayBack(
+  { place }: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult | typeof nothing {
+  const { from } = chosen;
+  if (from === null || from === place) return nothing;
+  const back = (): void => {
+    send({ type: 'JUMP', to: from });
+    choose({ ...chosen, from: null });
+  };
+  return html`<button type="button" class="button way-back" @click=${back}><span aria-hidden="true">‹</span> Back to your step ${from + 1}</button>`;
+}
+
+const put = (send: Send, mishaps: readonly Mishap[]): void => send({ type: 'CHANGE', project: { mishaps } });
+
+function entry(
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+  mishap: Mishap,
+  index: number,
+): TemplateResult {
+  const { making, settings, project, place } = snapshot;
+  const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
+  // While a number cannot be read the making is the last good one, and may not hold this mishap.
+  const to = making.mishaps[index] === mishap ? stepWhere(making, index) : -1;
+  const passed = questionsBefore(snapshot, to);
+  const without = project.mishaps.filter((_, other) => other !== index);
+  const go = (): void => {
+    choose({ ...chosen, from: chosen.from ?? place });
+    for (const { at, asks } of passed) {
+      send({ type: 'JUMP', to: at });
+      send({ type: 'ANSWER', asks });
+    }
+    send({ type: 'JUMP', to });
+    showStage();
+  };
+  return html`<li class="mishap-in">
+    <div class="mishap-in-words">
+      <p><b>${title}</b></p>
+      <p class="muted">${sayMishapPlace(mishap, making.plan, settings)}</p>
+    </div>
+    <button type="button" class="icon-button" aria-label="Take it out: ${title}" title="Take it out"
+      @click=${() => put(send, without)}>${icon('close')}</button>
+    ${to < 0 ? nothing : goThere(title, to === place, go)}
+    ${passed.length > 0 && to >= 0 ? html`<p class="muted on-the-way">${sayPassed(passed.map(({ asks }) => asks))}</p>` : nothing}
+  </li>`;
+}
+
+function goThere(title: string, isThere: boolean, go: () => void): TemplateResult {
+  if (isThere) return html`<p class="here-it-is">The walk stands here.</p>`;
+  return html`<button type="button" class="button go-there" aria-label="Go to where it happens: ${title}"
+    @click=${go}>Go to where it happens <span aria-hidden="true">›</span></button>`;
+}
+
+/** In one column the drawing stands above, at the page's top: it is brought into view, and the way on with it. */
+function showStage(): void {
+  const stage = document.querySelector('.stage');
+  if (!stage || stage.getBoundingClientRect().top >= 0) return;
+  scrollTo({ top: 0 });
+  stage.querySelector<HTMLElement>('.next')?.focus({ preventScroll: true });
+}
+
+function outcome({ making, settings, problems }: Snapshot): TemplateResult {
+  const own = problems.filter(({ at }) => at.startsWith('mishaps'));
+  if (own.length > 0)
+    return html`<div class="mishaps-outcome">${own.map(({ says }) => html`<p class="problem-line">${says}.</p>`)}</div>`;
+  const { kind, head } = sayVerdict(making, settings);
+  const { reasons } = making.pairing.verdict;
+  const told = reasons.slice(0, MOST_TOLD);
+  const sides = making.edge.sides.length;
+  return html`<div class="mishaps-outcome outcome-${kind}">
+    <p><b>${head}</b>${kind === 'meets' ? ' Here it does no harm.' : nothing}</p>
+    ${told.map((reason) => html`<p>${sayReason(reason, making.pairing, sides, settings)}</p>`)}
+    ${reasons.length > told.length ? html`<p class="muted">${many(reasons.length - told.length, 'more cause')}.</p>` : nothing}
+  </div>`;
+}

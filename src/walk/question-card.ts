@@ -1,0 +1,31 @@
+/** A question that must be answered before the work goes on, with how to look. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { NEXT_ID, QUESTION_ID } from '../controls/ids.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import type { Said } from '../words/walk/step.ts';
+
+type Asked = NonNullable<Snapshot['step']['asks']>;
+
+const YES: Record<Asked, string> = { twist: 'Yes, it lies flat', pad: 'Yes, it is in' };
+
+/** The question this step asks and nobody has answered yet. */
+export function openQuestion({ step, answered }: Snapshot): Asked | null {
+  return step.asks && !answered.includes(step.asks) ? step.asks : null;
+}
+
+export function questionCard(snapshot: Snapshot, said: Said, send: Send): TemplateResult | typeof nothing {
+  const asks = openQuestion(snapshot);
+  if (!asks) return nothing;
+  const answer = (): void => {
+    send({ type: 'ANSWER', asks });
+    // The card goes away: the next thing to press is Next.
+    requestAnimationFrame(() => requestAnimationFrame(() => document.getElementById(NEXT_ID)?.focus()));
+  };
+  return html`<div class="question" id=${QUESTION_ID} role="group" tabindex="-1" aria-labelledby="question-asks">
+    <div class="question-words">
+      <p class="question-asks" id="question-asks">${said.ask}</p>
+      <p>${said.check}</p>
+    </div>
+    <button type="button" class="button strong" @click=${answer}>${YES[asks]}</button>
+  </div>`;
+}

@@ -1,0 +1,180 @@
+/** The sentences for counting the front and for working the foundation and the edging rounds. */
+import type { Step, StepKind } from '../../../core/index.ts';
+import { onwards } from '../hand.ts';
+import { ordinalWord } from '../numbers.ts';
+import { type ArmEnd, armOf, cornerBelow, isCornerStep } from './arms.ts';
+import { neighbour, type Sentences, type Telling } from './telling.ts';
+
+type Acts<K extends StepKind> = Record<K, (telling: Telling) => Sentences>;
+
+type RoundKind =
+  | 'count-stitch'
+  | 'count-corner'
+  | 'slip-knot'
+  | 'start-chains'
+  | 'foundation-treble'
+  | 'corner-chain'
+  | 'corner-stitch'
+  | 'right-side'
+  | 'attach'
+  | 'attach-chain'
+  | 'double-crochet';
+
+/** Chains before the first foundation treble: 3 or 4 are published, with both ways of counting them (read). */
+export const STARTING_CHAINS = 4;
+
+export const ROUND: Acts<RoundKind> = {
+  'count-stitch': ({ step, making, speech }) => ({
+    act: `Count ${step.place + 1}: 1 V, going ${onwards(speech)}.`,
+    // Exactly one per side is missed, tucked under the corner (read, two tutorials).
+    ...(step.place === 0 && {
+      check:
+        making.plan.edge.corners.length > 0
+          ? 'The first V can hide under the corner.'
+          : 'Put a marker in this V, so that you know where to stop.',
+    }),
+  }),
+  'count-corner': ({ step, making }) =>
+    making.plan.edge.corners[step.corner]?.made === 'stitch'
+      ? { act: 'This stitch is the corner.', check: 'It is counted apart from the sides.' }
+      : {
+          act: step.of === 1 ? 'The chain of the corner.' : `Chain ${step.place + 1} of the corner.`,
+          ...(step.place === 0 && { check: 'Corner chains are counted apart from the stitches.' }),
+        },
+  'slip-knot': () => ({
+    act: 'Make a slip knot on the hook.',
+    check: 'The loop slides when you pull the short end.', // common practice
+  }),
+  'start-chains': ({ making }) => ({
+    act: `Chain ${STARTING_CHAINS}.`,
+    // Both teachings are published (read), so the plan carries the choice.
+    check:
+      making.plan.choices.foundationStart.counts === 1
+        ? 'These chains count as the first stitch.'
+        : 'These chains count as no stitch.',
+  }),
+  'foundation-treble': foundationTreble,
+  'corner-chain': cornerChain,
+  'corner-stitch': ({ step, t }) => ({
+    act: `1 ${t(step.stage === 'foundation' ? 'foundation-treble' : 'double-crochet')} in the same place: the corner.`,
+    check: 'This middle stitch is the corner. Put a marker in it.', // common practice
+  }),
+  'right-side': () => ({
+    act: 'Turn the right side to you.',
+    // The right side of a crocheted row shows Vs, the wrong side bars: common practice.
+    check: 'The Vs face you. On the wrong side you see bars.',
+  }),
+  attach: () => ({
+    act: 'Attach the yarn in this back loop.',
+    check: 'Put a marker here: it is where the round begins.',
+  }),
+  'attach-chain': ({ making }) => ({
+    act: 'Chain 1. It counts as no stitch.',
+    // Counting this chain and working the first stitch gives one too many (read, two tutorials).
+    check:
+      making.plan.choices.edgingClosing.adds === 1
+        ? 'The first stitch goes in the next place. The closing covers this one.'
+        : 'The first stitch goes in this same place.',
+  }),
+  'double-crochet': doubleCrochet,
+};
+
+function foundationTreble(telling: Telling): Sentences {
+  const { step, t } = telling;
+  const name = t('foundation-treble');
+  if (step.target.loop === 'first-chain') {
+    return {
+      act: `1 ${name} in the first chain.`,
+      check: 'The hook takes the front and the back strand of that chain.',
+    };
+  }
+  if (isCornerStep(neighbour(telling, -1))) {
+    return {
+      act: `1 ${name} in the last base chain, not the post.`,
+      check: `The hook goes below the corner chains, into the base of the last ${t('treble')}.`,
+    };
+  }
+  return {
+    act: `1 ${name} in the base chain of the last one.`,
+    check: step.marker ? 'Put a marker in this stitch.' : 'The hook goes under 2 strands of the base chain.', // common practice
+  };
+}
+
+function cornerChain(telling: Telling): Sentences {
+  const { step } = telling;
+  const chains =
+    step.of > 1
+      ? `Chain 1: ${ordinalWord(step.place + 1)} of ${step.of} for the corner.`
+      : 'Chain 1 for the corner.';
+  const last = step.place === step.of - 1;
+  if (step.stage === 'foundation') {
+    return { act: chains, ...(last && { check: 'The next stitch goes in the last base chain.' }) };
+  }
+  return { act: chains, ...(last && { check: `${cornerNow(step)} holds ${step.of}.` }) };
+}
+
+const cornerNow = ({ corner }: Step): string => `Corner ${corner + 1}`;
+
+function doubleCrochet(telling: Telling): Sentences {
+  const { step, t } = telling;
+  const name = t('double-crochet');
+  const before = neighbour(telling, -1);
+  const arm = armOf(telling) ?? aroundTurn(telling);
+  if (arm !== null) return cornerArm(telling, name, arm);
+  if (before?.kind === 'attach-chain') return firstOfRound(telling, name);
+  const isPastCorner = isCornerStep(before) || armOf(telling, -1) === 'after';
+  if (isPastCorner || before?.target.loop === 'corner-chain') {
+    // The first stitch after a corner is the one most often missed (read, two tutorials).
+    return {
+      act: `1 ${name} in the hidden first stitch, back loop.`,
+      check: 'Look for it tucked against the corner.',
+    };
+  }
+  return {
+    act: `1 ${name}, back loop only.`,
+    check: step.marker ? 'Put a marker in this stitch.' : 'The front loops stay free in a line.',
+  };
+}
+
+/** Where a corner below is worked into and the new corner has no place of its own, the round only turns there. */
+function aroundTurn(telling: Telling): ArmEnd | null {
+  const { target } = telling.step;
+  if (target.loop !== 'corner-chain') return null;
+  for (let by = 1; neighbour(telling, by)?.target.loop === 'corner-chain'; by++)
+    if (neighbour(telling, by)?.target.node !== target.node) return 'before';
+  return 'after';
+}
+
+function firstOfRound({ making }: Telling, name: string): Sentences {
+  return making.plan.choices.edgingClosing.adds === 1
+    ? { act: `1 ${name} in the next back loop.`, check: 'Leave the attach place free.' }
+    : { act: `1 ${name} in the attach place, back loop.`, check: 'This is the first stitch of the round.' };
+}
+
+/** A stitch worked into the corner below, before or after the new corner. */
+function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
+  const { step, making } = telling;
+  if (step.target.loop !== 'corner-chain')
+    return { act: `1 ${name} in the corner stitch.`, ...besideCorner(telling, arm) };
+  const below = step.edging === 0 ? making.plan.foundation : making.plan.edgings[step.edging - 1];
+  const corners = below?.corners ?? [];
+  const turned = (step.side - 1 + corners.length) % Math.max(1, corners.length);
+  const corner = cornerBelow(telling, arm) ?? (arm === 'before' ? step.side : turned);
+  const size = corners[corner]?.size ?? 1;
+  const chain = size === 1 ? 'chain' : `${ordinalWord(arm === 'before' ? 1 : size)} chain`;
+  return { act: `1 ${name} in the ${chain} of the corner.`, ...besideCorner(telling, arm) };
+}
+
+/** What lies between this arm and the other one. */
+function besideCorner(telling: Telling, arm: ArmEnd): Pick<Sentences, 'check'> {
+  const next = neighbour(telling, arm === 'before' ? 1 : -1);
+  if (next === null || !isCornerStep(next)) return {};
+  const isBefore = arm === 'before';
+  if (next.kind === 'corner-stitch')
+    return { check: isBefore ? 'The corner stitch comes next.' : 'The corner stitch stands before it.' };
+  const chains = next.of === 1 ? 'chain' : 'chains';
+  const comes = next.of === 1 ? 'comes' : 'come';
+  return {
+    check: isBefore ? `The corner ${chains} ${comes} next.` : `It goes past the ${chains} you just made.`,
+  };
+}

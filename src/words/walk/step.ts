@@ -1,0 +1,38 @@
+/**
+ * One step of the making as a person is told it. Everything comes from the step and the plan; the same
+ * sentences serve the walk, the lessons, reading aloud and the list beside the drawing.
+ */
+import type { Step, StepKind } from '../../../core/index.ts';
+import type { Speech } from '../words.ts';
+import { CLOSING } from './acts-closing.ts';
+import { CLOTH } from './acts-cloth.ts';
+import { JOIN } from './acts-join.ts';
+import { ROUND } from './acts-round.ts';
+import { type Sentences, type Telling, type Told, tellingOf } from './telling.ts';
+import { sayCount, sayWhere } from './where.ts';
+
+export type Said = Sentences & {
+  where: string;
+  /** The number to show large, as text; empty where nothing is counted. */
+  count: string;
+};
+
+const ACTS: Record<StepKind, (telling: Telling) => Sentences> = { ...ROUND, ...CLOSING, ...CLOTH, ...JOIN };
+
+/**
+ * What to do now, where that is, and how to tell it is right.
+ * A step that carries out a mishap says so in its check.
+ */
+export function sayStep(step: Step, making: Told, speech: Speech): Said {
+  const sentences = ACTS[step.kind](tellingOf(step, making, speech));
+  const said = { ...sentences, where: sayWhere(step, making), count: sayCount(step) };
+  return step.mishap === undefined
+    ? said
+    : { ...said, check: 'The recipe does not ask for this: it is a mishap.' };
+}
+
+/** The step as one line for a list or a voice: what to do, then where. */
+export function sayStepInOne(step: Step, making: Told, speech: Speech): string {
+  const { act, where } = sayStep(step, making, speech);
+  return `${act} ${where}.`;
+}

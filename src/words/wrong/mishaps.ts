@@ -1,0 +1,198 @@
+/** What each mishap is called, its story in a line, why it cannot happen on a panel, and where one was put in. */
+import type { Mishap, MishapKind, MishapRound, Plan } from '../../../core/index.ts';
+import { many, manyOf } from '../numbers.ts';
+import { term } from '../terms.ts';
+import type { Speech } from '../words.ts';
+
+/** The four times at which a hand can do otherwise, in the order of the making. */
+export const TIMES: Readonly<Record<MishapRound, string>> = {
+  plan: 'planning',
+  foundation: 'foundation',
+  edging: 'edging',
+  join: 'join',
+};
+
+export type MishapStory = { title: string; story: string };
+
+type Telling = { plan: Plan; dialect: Speech['dialect']; round: MishapRound };
+
+/** Title and story of a kind, as it happens in one round. */
+export function mishapStory(kind: MishapKind, round: MishapRound, plan: Plan, speech: Speech): MishapStory {
+  const [title, story] = STORIES[kind]({ plan, dialect: speech.dialect, round });
+  return { title, story };
+}
+
+/** The title of one mishap: sharper than its kind's where its number is known. */
+export function mishapTitle(mishap: Mishap, plan: Plan, speech: Speech): string {
+  const { kind, round = 'foundation', edging = 0, corner = 0, count = 0 } = mishap;
+  const telling: Telling = { plan, dialect: speech.dialect, round };
+  if (kind === 'corner-moved')
+    return `A corner ${many(Math.abs(count), 'stitch', 'stitches')} ${count < 0 ? 'early' : 'late'}`;
+  if (kind === 'corner-chains') {
+    const { corners } = (round === 'edging' && plan.edgings[edging]) || plan.foundation;
+    return `Too ${count < (corners[corner]?.size ?? 0) ? 'few' : 'many'} corner ${things(telling)}`;
+  }
+  return STORIES[kind](telling)[0];
+}
+
+const things = ({ plan }: Telling): 'chains' | 'stitches' =>
+  plan.edge.corners[0]?.made === 'stitch' ? 'stitches' : 'chains';
+
+const stitch = ({ round, dialect }: Telling): string =>
+  term(round === 'foundation' ? 'treble' : 'double-crochet', dialect);
+
+const two = ({ round, dialect }: Telling): string =>
+  manyOf(2, round === 'foundation' ? 'treble' : 'double-crochet', dialect);
+
+const missed = ({ dialect }: Telling): string => term('miss', dialect, 'done');
+
+type Story = (telling: Telling) => [title: string, story: string];
+
+const STORIES: Record<MishapKind, Story> = {
+  'chains-as-stitches': (t) => [
+    `Corner ${things(t)} taken for side stitches`,
+    'You plan each side longer by its corner.',
+  ],
+  'chains-left-out': (t) => [
+    `Corner ${things(t)} taken off twice`,
+    'You take the corner off a number it was not in.',
+  ],
+  'arms-forgotten': ({ plan }) => [
+    "The edging's own stitches forgotten",
+    plan.edge.corners.length > 0
+      ? 'You plan the foundation as long as the front. The edging still grows at its corners.'
+      : 'You plan the foundation as long as the front. The edging still grows.',
+  ],
+  'order-not-mirrored': () => [
+    "The sides in the front's order",
+    'You work the sides as the front has them. The back runs the other way round.',
+  ],
+  'start-counted': (t) =>
+    t.round === 'foundation'
+      ? ['The starting chains counted', `You count them as the first ${stitch(t)}. No stitch stands there.`]
+      : ['The attaching chain counted', `You count it as the first ${stitch(t)}, and pass the next stitch.`],
+  'closing-forgotten': (t) => [
+    'The closing not allowed for',
+    t.round === 'foundation'
+      ? `You work every ${stitch(t)} of the start side. The closing makes one more.`
+      : 'You work into the last place as well. The closing makes one more.',
+  ],
+  'closing-over-first': () => [
+    'Closed over the first stitch',
+    'The needle covers the first stitch, and makes none of its own.',
+  ],
+  'closing-beside-first': () => [
+    'Closed beside the first stitch',
+    'The needle lies beside the first stitch, and makes one more.',
+  ],
+  'stitch-missed': (t) => [
+    `A stitch ${missed(t)}`,
+    t.round === 'foundation'
+      ? `You count a ${stitch(t)} that you have not made.`
+      : 'You pass a stitch, and go on in the next.',
+  ],
+  'stitch-doubled': (t) => [
+    'A stitch worked twice',
+    t.round === 'foundation'
+      ? `${two(t)} stand in one base chain. You count one.`
+      : `${two(t)} go into one stitch.`,
+  ],
+  'corner-moved': () => ['A corner early or late', 'You turn before the side is full, or after.'],
+  'corner-forgotten': () => ['A corner forgotten', 'You work straight on where a corner belongs.'],
+  'corner-chains': (t) => [`Too many or too few corner ${things(t)}`, 'One corner gets another size.'],
+  'arm-missed': (t) => [
+    `A stitch of the corner ${missed(t)}`,
+    `You leave out what goes into the corner, before its ${things(t)} or after.`,
+  ],
+  'hidden-missed': (t) => [
+    `The hidden stitch ${missed(t)}`,
+    'The first stitch after a corner lies under it. You pass it.',
+  ],
+  'attach-doubled': () => [
+    'A stitch at the attach place',
+    'You begin where the yarn is attached. The closing covers that place again.',
+  ],
+  'closing-worked': () => ['A stitch into the closing', 'You work once more, into the closing below.'],
+  'join-offset': () => ['Begun some stitches off', 'You begin too soon on the back, or too far on.'],
+  'join-wrong-side': () => [
+    'Begun on another side',
+    'You lay a side of the back where the next one belongs.',
+  ],
+  'join-chain-skipped': (t) => [
+    `A corner ${things(t) === 'chains' ? 'chain' : 'stitch'} ${missed(t)}`,
+    'You join past one place of a corner.',
+  ],
+  'last-hole': () => ['The last hole left open', 'You do not join the pair where the yarn is attached.'],
+  twisted: () => ['The ring twisted', 'You close it with a turn in it. No count shows that.'],
+};
+
+/** Why a mishap cannot happen here. */
+export type WhyNot =
+  | 'no-corners'
+  | 'start-counts'
+  | 'closing-adds-none'
+  | 'closing-adds-one'
+  | 'corners-empty'
+  | 'nothing-in-corners'
+  | 'edging-adds-none'
+  | 'one-side'
+  | 'one-order';
+
+const REASONS: Record<WhyNot, string> = {
+  'no-corners': 'Your panel has no corners.',
+  'start-counts': 'Your starting chains do count as a stitch.',
+  'closing-adds-none': 'Your closing makes no stitch here.',
+  'closing-adds-one': 'Your closing lies there as planned.',
+  'corners-empty': 'Your corners have nothing in them.',
+  'nothing-in-corners': 'Your edging works nothing beside its corners.',
+  'edging-adds-none': 'Your edging adds no stitches.',
+  'one-side': 'Your panel has one side only.',
+  'one-order': 'Two sides have the same order both ways.',
+};
+
+export const sayWhyNot = (why: WhyNot): string => REASONS[why];
+
+/** What is taken as answered on the way to a later step. */
+export function sayPassed(asks: readonly ('twist' | 'pad')[]): string {
+  const taken = asks.map((one) => (one === 'twist' ? 'the ring as untwisted' : 'the pad as in'));
+  return `This takes ${taken.join(' and ')}.`;
+}
+
+/** Where and how a mishap happens, told from 1: "Edging · back side 3 · stitch 12". */
+export function sayMishapPlace(mishap: Mishap, plan: Plan, { dialect }: Speech): string {
+  const { side, corner, place, count, end, then } = mishap;
+  const parts = [sayTime(mishap, plan)];
+  if (side !== undefined && plan.edge.sides.length > 1) parts.push(`back side ${side + 1}`);
+  if (corner !== undefined) parts.push(end ? `${end} corner ${corner + 1}` : `corner ${corner + 1}`);
+  if (place !== undefined) parts.push(`stitch ${place + 1}`);
+  if (count !== undefined) parts.push(...sayHowMuch(mishap.kind, count, plan, dialect));
+  if (then !== undefined) parts.push(then === 'from-corner' ? 'the next side in full' : 'the total kept');
+  return parts.filter(Boolean).join(' · ');
+}
+
+/** "Edging round 2", "While planning". */
+function sayTime({ kind, round, edging }: Mishap, plan: Plan): string {
+  if (round === 'plan' || /^(chains-|arms-|order-)/.test(kind)) return 'While planning';
+  if (round === 'edging') return plan.edgings.length > 1 ? `Edging round ${(edging ?? 0) + 1}` : 'Edging';
+  return round === 'join' || kind.startsWith('join-') || kind === 'last-hole' ? 'Join' : 'Foundation';
+}
+
+function sayHowMuch(kind: MishapKind, count: number, plan: Plan, dialect: Speech['dialect']): string[] {
+  const by = Math.abs(count);
+  switch (kind) {
+    case 'stitch-missed':
+      return by === 1 ? [] : [`${by} ${term('miss', dialect, 'done')}`];
+    case 'stitch-doubled':
+      return by === 1 ? [] : [`${by} more`];
+    case 'corner-moved':
+      return [`${many(by, 'stitch', 'stitches')} ${count < 0 ? 'early' : 'late'}`];
+    case 'corner-chains':
+      return [plan.edge.corners[0]?.made === 'stitch' ? many(by, 'stitch', 'stitches') : many(by, 'chain')];
+    case 'join-offset':
+      return [`${many(by, 'stitch', 'stitches')} ${count < 0 ? 'too soon' : 'too far on'}`];
+    case 'join-wrong-side':
+      return [`${many(by, 'side')} on`];
+    default:
+      return [];
+  }
+}

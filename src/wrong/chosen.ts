@@ -1,0 +1,43 @@
+/** What was pressed on the tab so far. No part of the project: it is gone with the page. */
+import type { Explanation, Found, Look, Mishap } from '../../core/index.ts';
+import type { Project } from '../state/snapshot.ts';
+import type { Cured } from './cured.ts';
+
+export type LookedAt = Look & { found: Found };
+
+export type Chosen = {
+  /** What was found by looking, beyond the counts. */
+  looked: readonly LookedAt[];
+  /** Key of the explanation that is open; undefined until one was pressed: then the best is. */
+  open: string | null | undefined;
+  /** More than the best few are listed. */
+  all: boolean;
+  /** Two and three mishaps at once are looked for, though one explains it. */
+  further: boolean;
+  /** The explanation on the drawing; `before`: the mishaps that were in until then. */
+  shown: { mishaps: readonly Mishap[]; before: readonly Mishap[]; from: number } | null;
+  /** A cure was taken: the project it made, as long as nothing else changes it. */
+  done: { project: Project; cured: Cured } | null;
+  /** A story was told: the page goes to the answer once it is there. */
+  arriving: boolean;
+  /** Which way a field without a number yet is meant: early or on the front. */
+  minus: Readonly<Record<string, boolean>>;
+};
+
+export const nothingChosen: Chosen = {
+  looked: [],
+  open: undefined,
+  all: false,
+  further: false,
+  shown: null,
+  done: null,
+  arriving: false,
+  minus: {},
+};
+
+export type Choose = (part: Partial<Chosen>) => void;
+
+export const keyOf = ({ causes }: Explanation): string =>
+  JSON.stringify(
+    causes.map(({ kind, habit, mishaps, front, backMadeFor }) => [kind, habit, mishaps, front, backMadeFor]),
+  );

@@ -1,0 +1,73 @@
+/** The ways to put a cause right, recommended first, and what comes after one was taken. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Cure, Explanation } from '../../core/index.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { sayWhere } from '../words/walk/where.ts';
+import { cureAfter, cureCost, cureTitle, cureWhere } from '../words/wrong/cures.ts';
+import type { Choose, Chosen } from './chosen.ts';
+import { curedProject, goesOnAt } from './cured.ts';
+import { focusSoon } from './focus.ts';
+import { walkTo } from './showing.ts';
+
+export const DONE_ID = 'wrong-done';
+
+export function curesOf(
+  { cures }: Explanation,
+  snapshot: Snapshot,
+  send: Send,
+  choose: Choose,
+): TemplateResult | typeof nothing {
+  if (cures.length === 0) return nothing;
+  const sorted = [...cures].sort((a, b) => Number(b.recommended) - Number(a.recommended));
+  return html`<div class="cures">
+    <h4>Put it right</h4>
+    ${sorted.map((cure) => cureEntry(cure, snapshot, send, choose))}
+  </div>`;
+}
+
+function cureEntry(cure: Cure, snapshot: Snapshot, send: Send, choose: Choose): TemplateResult {
+  const { making, settings } = snapshot;
+  const title = cureTitle(cure, settings);
+  const take = (): void => {
+    const project = curedProject(snapshot, cure);
+    choose({ done: { project, cured: { title, cure } }, shown: null, looked: [] });
+    send({ type: 'OPEN', project, place: snapshot.place, answered: snapshot.answered });
+    focusSoon(DONE_ID);
+  };
+  return html`<details class="cure" ?open=${cure.recommended}>
+    <summary><span><b>${title}</b>${cure.recommended ? html`<span class="tag">best</span>` : nothing}<span class="cure-cost">${cureCost(cure)}</span></span></summary>
+    ${cureWhere(cure, making.plan, settings).map((says) => html`<p>${says}</p>`)}
+    <p>${cureAfter(cure)}</p>
+    <button type="button" class="button ${cure.recommended ? 'action' : ''}" aria-label="Do it this way: ${title}" @click=${take}>Do it this way</button>
+  </details>`;
+}
+
+/** What was taken, and the two ways on. Gone as soon as anything else is changed. */
+export function doneStrip(
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult | typeof nothing {
+  const { done } = chosen;
+  if (!done || done.project !== snapshot.project) return nothing;
+  const { making, place } = snapshot;
+  const to = goesOnAt(making, done.cured.cure, place);
+  const walkOn = (): void => {
+    walkTo(snapshot, to, send);
+    send({ type: 'SHOW', tab: 'walk' });
+  };
+  const undo = (): void => {
+    choose({ done: null });
+    send({ type: 'UNDO' });
+  };
+  return html`<section class="wrong-done" id=${DONE_ID} tabindex="-1" aria-labelledby="wrong-done-head">
+    <h3 id="wrong-done-head">${done.cured.title}: done</h3>
+    <p>Recipe, walk and drawing go on with your real counts.</p>
+    <p>The work goes on here: <b>${sayWhere(making.steps.at(to), making)}</b></p>
+    <div class="wrong-done-ways">
+      <button type="button" class="button strong" @click=${walkOn}>Walk on <span aria-hidden="true">›</span></button>
+      <button type="button" class="button" @click=${undo}>Undo</button>
+    </div>
+  </section>`;
+}

@@ -1,0 +1,94 @@
+/** Entering what the join shows: where corners missed each other, and what is left over. Ways are words, not signs. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { problemAt, readDigits } from '../controls/fields.ts';
+import { numberField } from '../controls/number-field.ts';
+import { segmented } from '../controls/segmented.ts';
+import type { AppEvent, Field, Send, Snapshot } from '../state/snapshot.ts';
+import type { Choose, Chosen } from './chosen.ts';
+
+type Ways = { minus: string; plus: string; none: string };
+
+const CORNER: Ways = { minus: 'early', plus: 'late', none: 'on time' };
+const LEFT: Ways = { minus: 'front', plus: 'back', none: 'nothing left' };
+
+export function joinFold(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
+  const { making, project } = snapshot;
+  const { corners } = making.edge;
+  const begin = making.plan.choices.joinStart.side;
+  const fields = [...corners.map((_, i) => `seen.drift.${i}`), 'seen.left-over'];
+  const counted = fields.filter((field) => project.texts[field]?.trim()).length;
+  const row = (field: Field, label: string, name: string, ways: Ways): TemplateResult =>
+    signedField({ field, label, name, ways }, snapshot, send, chosen, choose);
+  return html`<details class="fold seen-piece seen-join">
+    <summary>The join<span class="tag">${counted === 0 ? 'not counted' : `${counted} counted`}</span></summary>
+    ${
+      corners.length === 0
+        ? nothing
+        : html`<p>How far is each corner of the back off, when you reach the front's?</p>
+    <ol class="join-rows">
+      ${corners.map((_, i) => {
+        const corner = ((begin + i) % corners.length) + 1;
+        return html`<li>${row(`seen.drift.${i}`, `front corner ${corner}`, `front corner ${corner} in the join`, CORNER)}</li>`;
+      })}
+    </ol>`
+    }
+    <p>How many are left over at the end, and on which piece?</p>
+    ${row('seen.left-over', 'left over', 'stitches left over', LEFT)}
+  </details>`;
+}
+
+type Signed = { field: Field; label: string; name: string; ways: Ways };
+
+/** A number with a way: typed without a sign, kept with one. */
+function signedField(
+  { field, label, name, ways }: Signed,
+  snapshot: Snapshot,
+  send: Send,
+  { minus }: Chosen,
+  choose: Choose,
+): TemplateResult {
+  const kept = snapshot.project.texts[field] ?? '';
+  const signed = /^-/.test(kept);
+  const number = signed ? kept.slice(1) : kept;
+  const isMinus = signed || (minus[field] ?? !/[1-9]/.test(number));
+  const write = (text: string, toMinus: boolean): void =>
+    send({
+      type: 'TYPE',
+      field,
+      text: toMinus && /[1-9]/.test(text) && !text.startsWith('-') ? `-${text}` : text,
+    });
+  const take = (event: AppEvent): void => {
+    if (event.type === 'TYPE') write(event.text, isMinus);
+  };
+  const turn = (way: 'minus' | 'plus'): void => {
+    choose({ minus: { ...minus, [field]: way === 'minus' } });
+    if (number) write(number, way === 'minus');
+  };
+  const noteId = `${field.replaceAll('.', '-')}-note`;
+  const says = readDigits(number) === 0 ? ways.none : '';
+  return html`<div class="join-row">
+    ${numberField(
+      {
+        field,
+        label,
+        name,
+        text: number,
+        least: 0,
+        most: 100_000,
+        problem: problemAt(snapshot, field),
+        noteId,
+        note: says ? html`<p class="count-note" id=${noteId}>${says}</p>` : nothing,
+      },
+      take,
+    )}
+    ${segmented(
+      name,
+      isMinus ? 'minus' : 'plus',
+      [
+        { value: 'minus', says: ways.minus },
+        { value: 'plus', says: ways.plus },
+      ],
+      turn,
+    )}
+  </div>`;
+}

@@ -1,0 +1,168 @@
+/** What went wrong: what was counted, the causes that give just these counts, and the ways to put it right. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Explained } from '../../core/index.ts';
+import { check, problemSummary } from '../controls/problem-summary.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { many } from '../words/numbers.ts';
+import { type StoryId, sayStory } from '../words/wrong/stories.ts';
+import { type Answer, createAsking } from './asking.ts';
+import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
+import { countFolds } from './counts.ts';
+import { doneStrip } from './cures.ts';
+import { focusSoon, goToField } from './focus.ts';
+import { joinFold } from './join.ts';
+import { lookedList, nextCountCard } from './next-count.ts';
+import { causesList, openKey } from './result.ts';
+import { isShown, putBack } from './showing.ts';
+import { seenOfStory, storiesFor } from './stories.ts';
+
+const RESULT_ID = 'wrong-result';
+
+/** `onChange` asks for a new rendering where the snapshot is the same. */
+export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
+  const ask = createAsking(onChange);
+  let chosen = nothingChosen;
+  const choose: Choose = (part) => {
+    chosen = { ...chosen, ...part };
+    onChange();
+  };
+  /** Another count is about the work and not about what is shown: that comes off the drawing first. */
+  const typing =
+    (snapshot: Snapshot, send: Send): Send =>
+    (event) => {
+      if (event.type === 'TYPE' && isShown(snapshot, chosen)) putBack(chosen, send, choose);
+      send(event);
+    };
+  return (snapshot, send) => {
+    const { making, problems } = snapshot;
+    const isCounted = Object.keys(making.seen).length > 0;
+    const answer =
+      isCounted && problems.length === 0
+        ? ask(making.plan, making.seen, chosen.looked, chosen.further)
+        : null;
+    if (chosen.arriving && answer?.fresh) {
+      chosen = { ...chosen, arriving: false };
+      focusSoon(RESULT_ID);
+    }
+    return wrongPanel(snapshot, typing(snapshot, send), answer, chosen, choose);
+  };
+}
+
+export function wrongPanel(
+  snapshot: Snapshot,
+  send: Send,
+  answer: Answer | null,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult {
+  const isCounted = Object.keys(snapshot.making.seen).length > 0;
+  const isDone = chosen.done !== null && chosen.done.project === snapshot.project;
+  return html`<div class="wrong-panel">
+    ${problemSummary(snapshot)}
+    <h2 class="unseen">What went wrong</h2>
+    ${doneStrip(snapshot, send, chosen, choose)}
+    ${isDone ? nothing : html`<p class="intro">${isCounted ? 'Every count narrows it down. Leave empty what you did not count.' : 'Your count is off? It has a cause, and mostly a cheap cure.'}</p>`}
+    ${isCounted || isDone ? nothing : stories(snapshot, send, choose)}
+    <section class="seen" aria-labelledby="seen-heading">
+      <h3 id="seen-heading">${isCounted || isDone ? 'What you counted' : 'Or enter what you counted'}</h3>
+      ${isCounted || isDone ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
+      ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
+      ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
+    </section>
+    ${isCounted && !isDone ? result(snapshot, send, answer, chosen, choose) : nothing}
+    ${
+      isCounted || isDone
+        ? html`<details class="fold"><summary>Usual stories</summary>${stories(snapshot, send, choose)}</details>`
+        : nothing
+    }
+  </div>`;
+}
+
+function clear(send: Send, choose: Choose): void {
+  choose({ ...nothingChosen });
+  send({ type: 'CLEAR_WORKED' });
+}
+
+function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult {
+  const { plan } = snapshot.making;
+  const tell = (id: StoryId): void => {
+    const seen = seenOfStory(id, plan);
+    if (!seen) return;
+    choose({ ...nothingChosen, arriving: true });
+    send({ type: 'TAKE_SEEN', seen });
+  };
+  return html`<section class="stories" aria-label="Usual stories">
+    <h3>Which of these is yours?</h3>
+    <ul>
+      ${storiesFor(plan).map((id) => html`<li><button type="button" class="story" @click=${() => tell(id)}>${sayStory(id)}</button></li>`)}
+    </ul>
+  </section>`;
+}
+
+function result(
+  snapshot: Snapshot,
+  send: Send,
+  answer: Answer | null,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult {
+  const inside = (): TemplateResult => {
+    if (!answer)
+      return html`<p>Some numbers cannot be read yet.</p>
+        <button type="button" class="button" @click=${() => check(snapshot, send)}>Check my counts</button>`;
+    const { explained, settled, slow } = answer;
+    if (!explained) return html`<p class="muted">${slow ? 'One moment.' : ''}</p>`;
+    return html`${!settled && slow ? html`<p class="muted">One moment.</p>` : nothing}${found(explained, snapshot, send, chosen, choose)}`;
+  };
+  return html`<section class="wrong-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="wrong-heading">
+    <h3 id="wrong-heading">What happened</h3>
+    ${otherShown(snapshot, send, answer, chosen, choose)}
+    ${inside()}
+  </section>`;
+}
+
+/** The way back where the entry of what is shown is closed, or not on the list any more. */
+function otherShown(
+  snapshot: Snapshot,
+  send: Send,
+  answer: Answer | null,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult | typeof nothing {
+  const { shown } = chosen;
+  if (!shown || !isShown(snapshot, chosen)) return nothing;
+  const explanations = answer?.explained?.explanations ?? [];
+  const open = openKey(explanations, chosen);
+  if (explanations.some((one) => one.mishaps === shown.mishaps && keyOf(one) === open)) return nothing;
+  return html`<button type="button" class="button" @click=${() => putBack(chosen, send, choose)}>Back to your counts</button>`;
+}
+
+function found(
+  explained: Explained,
+  snapshot: Snapshot,
+  send: Send,
+  chosen: Chosen,
+  choose: Choose,
+): TemplateResult {
+  const { explanations, nearest } = explained;
+  const [best] = explanations;
+  if (best && best.causes.length === 0)
+    return html`<p class="wrong-says"><b>All that you counted is as the recipe has it.</b></p>
+      <p>Count something else. The last edging shows most.</p>`;
+  const says = best
+    ? html`<p class="wrong-says" role="status"><b>${many(explanations.length, 'way')}</b> to come to these counts. The likeliest is first.</p>`
+    : html`<p class="wrong-says" role="status"><b>Nothing fits all of it, not even 3 mishaps at once.</b></p>
+        <p>${nearest ? `The nearest is ${many(nearest.off, 'stitch', 'stitches')} off. Count once more where it differs.` : 'Count once more, side by side.'}</p>`;
+  const listed = best ? explanations : nearest ? [nearest.explanation] : [];
+  return html`${says} ${lookedList(snapshot, chosen, choose)} ${nextCountCard(explained, snapshot, send, chosen, choose)}
+    ${causesList(listed, snapshot, send, chosen, choose)}
+    ${best && best.causes.length === 1 && !chosen.further ? html`<button type="button" class="button" @click=${() => choose({ further: true })}>Look for several mishaps at once</button>` : nothing}
+    ${recount(snapshot)}`;
+}
+
+/** The front itself may be miscounted, whatever else fits. */
+function recount({ making }: Snapshot): TemplateResult | typeof nothing {
+  if (making.seen.front) return nothing;
+  return html`<div class="recount"><p>A miscounted front looks just like this, more often than you think.</p>
+    <button type="button" class="button" @click=${() => goToField('seen.front.0')}>Count the front again</button></div>`;
+}
