@@ -2,6 +2,7 @@
 
 export { explain } from './explain/explain.ts';
 export type * from './explain/types.ts';
+export type * from './finding.ts';
 export { readEdge } from './front/edge.ts';
 export { countRound } from './hand/graph.ts';
 export { mishapKinds } from './hand/mishap.ts';

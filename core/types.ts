@@ -6,6 +6,8 @@
  * numbers from 1. Trade terms are UK terms.
  */
 
+import type { Finding } from './finding.ts';
+
 /** One thing that is wrong with what was given, said so that a crocheter understands it. */
 export type Problem = {
   /** Path of the value, like `sides[2]` or `choices.start.lead`. */
@@ -297,6 +299,8 @@ export type Pairing = {
   /** Turning the back by this many sides fits better (0: as it is). */
   betterTurn: number;
   verdict: Verdict;
+  /** The verdict's reasons as a person tells them: first cause first, then in join order. */
+  findings: Finding[];
 };
 
 /** What was counted on the work; null where it was not. */

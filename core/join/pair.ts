@@ -12,6 +12,7 @@ import { done, fail, fieldsOf, limits, listOf, own } from '../problems.ts';
 import type { Edge, JoinMade, Manner, Pairing, Problem, Result } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';
 import { alignCorners, begunWhereItFits } from './corners.ts';
+import { findingsOf } from './findings.ts';
 import { type Meeting, meet } from './meeting.ts';
 import { cornerToCorner, leaveFirstOpen, startSeam, stitchByStitch } from './seam.ts';
 import { clashesOf, sidesMet } from './side-meetings.ts';
@@ -108,8 +109,10 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
   const betterTurn = betterTurnOf(meeting);
   const clashes =
     options.manner === 'stitch-by-stitch' ? clashesOf(meeting, sameCorners ? null : aligned) : [];
+  const { manner } = options;
+  const verdict = judge(meeting, { sides, clashes, betterTurn, gaps: seam.gaps, manner });
   return {
-    manner: options.manner,
+    manner,
     front: front.total,
     back: back.total,
     pairs: sum(seam.runs.map((run) => (run.kind === 'joined' ? run.count : 0))),
@@ -119,6 +122,7 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
     clashes,
     leftOver: back.total - front.total,
     betterTurn,
-    verdict: judge(meeting, { sides, clashes, betterTurn, gaps: seam.gaps, manner: options.manner }),
+    verdict,
+    findings: findingsOf(verdict.reasons, verdict.kind, { sides, gaps: seam.gaps, manner }),
   };
 }

@@ -1,5 +1,4 @@
 /** The words on the drawing itself: few, short, and true from the side it is seen from. */
-import type { Pairing } from '../../core/index.ts';
 
 /** "front 58", at its side. */
 export const sayFrontSide = (stitches: number): string => `front ${stitches}`;
@@ -23,12 +22,6 @@ export const sayOpen = (): string => 'left open';
 export const sayDrift = (late: number): string => (late > 0 ? `+${late}` : `\u2212${-late}`);
 
 export const sayClash = (late: number): string => `${Math.abs(late)} ${late > 0 ? 'late' : 'early'}`;
-
-/** What is left when the join comes round, stitch by stitch. Corner to corner it is told at its side. */
-export const sayLeftOver = ({ leftOver, manner }: Pick<Pairing, 'leftOver' | 'manner'>): string =>
-  leftOver === 0 || manner === 'corner-to-corner'
-    ? ''
-    : `${Math.abs(leftOver)} left over on the ${leftOver > 0 ? 'back' : 'front'}`;
 
 export const saySeenTogether = (): string => 'wrong sides together, seen from the front';
 

@@ -1,35 +1,46 @@
-/** The verdict on two rounds, said in two short sentences: what is the matter, and where. */
-import type { Gap, Pairing, Reason } from '../../core/index.ts';
+/** The verdict on two rounds in words. All who speak of it speak from the pairing's findings, first cause first. */
+import type { CornerMoved, Finding, Pairing, Severity, SideOff } from '../../core/index.ts';
 import type { Making } from '../state/snapshot.ts';
 import { many } from './numbers.ts';
 import type { Speech } from './words.ts';
 
 export type SaidVerdict = {
   kind: Pairing['verdict']['kind'];
-  /** The answer: "One gap." */
+  /** The first cause: "Back side 3 is 1 stitch short." */
   head: string;
-  /** Where, or what to do: "Back side 3 is 1 stitch short, after stitch 54." Empty where the head says all. */
+  /** What comes of it: "Its count tells the side, not the stitch. It meets with easing." Empty where the head says all. */
   body: string;
   /** For the middle of the drawing: "187 of 188 meet". */
   count: string;
+  /** How bad it is, where something does not meet. */
+  severity?: Severity;
 };
 
-/** First cause first; further causes are counted, not told, so that the sentence stays short. */
-export function sayVerdict(making: Pick<Making, 'pairing' | 'plan'>, speech: Speech): SaidVerdict {
-  const { pairing } = making;
+/** One finding in words. */
+export type SaidFinding = {
+  /** Where it is, as short as it goes: "side 3", "corner 2", "the whole back". */
+  place: string;
+  /** What is the matter there, as short as it goes: "1 short", "2 late". */
+  off: string;
+  /** The sentence: "Back side 3 is 1 stitch short." */
+  says: string;
+  /** What comes of it, or how sure it is. */
+  more: string;
+};
+
+export function sayVerdict(
+  { pairing, plan }: Pick<Making, 'pairing' | 'plan'>,
+  _speech: Speech,
+): SaidVerdict {
+  const { findings, verdict, pairs } = pairing;
+  const { kind } = verdict;
   const count = sayCount(pairing);
-  const { kind, reasons } = pairing.verdict;
-  const [first] = reasons;
-  if (kind === 'meets') return { kind, head: `All ${pairing.pairs} meet.`, body: '', count };
-  const body = first ? sayReason(first, pairing, making.plan.edge.sides.length, speech) : '';
-  if (kind === 'meets-with-easing')
-    return { kind, head: sayGaps(pairing.gaps), body: `${body} It meets with easing.`, count };
-  return {
-    kind,
-    head: sayGaps(pairing.gaps),
-    body: [body, sayFurther(reasons)].filter(Boolean).join(' '),
-    count,
-  };
+  const [first] = findings;
+  if (!first) return { kind, head: `All ${pairs} meet.`, body: '', count };
+  const said = sayFinding(first, plan.edge.sides.length);
+  const body = [said.more, sayFurther(findings), sayKind(kind)].filter(Boolean).join(' ');
+  const severity = worstOf(findings);
+  return { kind, head: said.says, body, count, ...(severity ? { severity } : {}) };
 }
 
 export function sayCount(pairing: Pick<Pairing, 'pairs' | 'front' | 'back'>): string {
@@ -37,51 +48,136 @@ export function sayCount(pairing: Pick<Pairing, 'pairs' | 'front' | 'back'>): st
   return pairing.pairs === all ? `${all} meet` : `${pairing.pairs} of ${all} meet`;
 }
 
-/** One sentence for one cause. Sides and corners are told from 1. */
-export function sayReason(reason: Reason, pairing: Pairing, sideCount: number, _speech: Speech): string {
-  const by = Math.abs(reason.by ?? 1);
-  const side = sideCount === 1 ? 'The back' : `Back side ${(reason.backSide ?? 0) + 1}`;
-  const corner = `Back corner ${(reason.backCorner ?? 0) + 1}`;
-  switch (reason.code) {
+/** The first cause, as short as it goes: "side 3: 1 short"; empty where all meets. */
+export function sayFirst([first]: readonly Finding[], sideCount: number): string {
+  if (!first) return '';
+  const { place, off } = sayFinding(first, sideCount);
+  return `${place}: ${off}`;
+}
+
+/** What follows from the first cause is no further cause. */
+function sayFurther(findings: readonly Finding[]): string {
+  const further = findings.slice(1).filter(({ follows }) => !follows).length;
+  return further === 0 ? '' : `And ${further} more.`;
+}
+
+function sayKind(kind: Pairing['verdict']['kind']): string {
+  return kind === 'meets-with-easing' ? 'It meets with easing.' : 'It does not meet.';
+}
+
+/** One finding. Sides and corners are the back's, told from 1. */
+export function sayFinding(finding: Finding, sideCount: number): SaidFinding {
+  switch (finding.code) {
     case 'twisted':
-      return 'The foundation is twisted. It cannot lie flat.';
-    case 'corner-count':
-      return `The back has ${many(by, 'corner')} ${(reason.by ?? 0) < 0 ? 'too few' : 'too many'}.`;
+      return ofWhole('twisted', 'The foundation is twisted.', 'It cannot lie flat.');
+    case 'corner-count': {
+      const off = `${many(Math.abs(finding.by), 'corner')} ${finding.by < 0 ? 'too few' : 'too many'}`;
+      return ofWhole(off, `The back has ${off}.`, 'Its sides cannot lie against the front’s.');
+    }
     case 'wrong-order':
-      return "The back's sides run in the front's order. They run the other way round.";
-    case 'turned':
-      return `The back is turned by ${many(by, 'side')}.`;
-    case 'offset':
-      return `The join begins ${many(by, 'stitch', 'stitches')} ${(reason.by ?? 0) < 0 ? 'early' : 'late'} on the back.`;
-    case 'side-short':
-      return `${side} is ${many(by, 'stitch', 'stitches')} short${sayPlace(reason, pairing.gaps)}.`;
-    case 'side-long':
-      return `${side} is ${many(by, 'stitch', 'stitches')} too long.`;
-    case 'corner-size':
-      return `${corner} is ${by} too ${(reason.by ?? 0) < 0 ? 'small' : 'large'}.`;
-    case 'chain-skipped':
-      return `The join misses a chain. ${corner} is where.`;
+      return ofWhole(
+        'the wrong way round',
+        "The back's sides run in the front's order.",
+        'They must run the other way round.',
+      );
+    case 'turned': {
+      const off = `turned by ${many(finding.by, 'side')}`;
+      return ofWhole(off, `The back is ${off}.`, 'Turned back by as much, its sides fit better.');
+    }
+    case 'offset': {
+      const off = `${many(Math.abs(finding.by), 'stitch', 'stitches')} ${timeOf(finding.by)}`;
+      return {
+        place: 'the start of the join',
+        off,
+        says: `The join begins ${off} on the back.`,
+        more: 'Every corner after it is off by as much.',
+      };
+    }
+    case 'corner-moved':
+      return sayMoved(finding.corners, finding.sides);
+    case 'side-off':
+      return saySide(finding, sideCount, finding.follows);
+    case 'corner-size': {
+      const off = `${Math.abs(finding.by)} too ${finding.by < 0 ? 'small' : 'large'}`;
+      const place = `corner ${finding.backCorner + 1}`;
+      return {
+        place,
+        off,
+        says: `Back ${place} is ${off}.`,
+        more: `It meets front corner ${finding.frontCorner + 1}.`,
+      };
+    }
+    case 'chain-skipped': {
+      const place = `corner ${finding.backCorner + 1}`;
+      return { place, off: 'a chain missed', says: `The join misses a chain of back ${place}.`, more: '' };
+    }
     case 'last-hole':
-      return 'The last hole is open, where the yarn was attached.';
-    case 'left-over':
-      return `${many(by, 'stitch is', 'stitches are')} left over on the ${(reason.by ?? 0) < 0 ? 'front' : 'back'}.`;
+      return {
+        place: 'the last hole',
+        off: 'open',
+        says: 'The last hole is open.',
+        more: 'It is where the yarn was attached.',
+      };
   }
 }
 
-/** ", after stitch 54": where the person finds the hole, on the side that lacks a stitch. */
-function sayPlace(reason: Reason, gaps: readonly Gap[]): string {
-  const gap = gaps.find((candidate) => candidate.short === 'back' && candidate.backSide === reason.backSide);
-  if (!gap || gap.frontCorner !== undefined) return '';
-  return gap.after === 0 ? ', at its first stitch' : `, after stitch ${gap.after}`;
+const ofWhole = (off: string, says: string, more: string): SaidFinding => ({
+  place: 'the whole back',
+  off,
+  says,
+  more,
+});
+
+const timeOf = (by: number): string => (by < 0 ? 'early' : 'late');
+
+/** "Back corner 2 comes 2 late." "Back corner 2 comes 2 late, corner 3 1 late." What comes late is counted in the back's own order. */
+function sayMoved(corners: readonly CornerMoved[], sides: readonly SideOff[]): SaidFinding {
+  const names = corners.map(({ backCorner, by }) => ({
+    name: `corner ${backCorner + 1}`,
+    off: `${Math.abs(by)} ${timeOf(by)}`,
+  }));
+  const [first, ...rest] = names;
+  const others = rest.map(({ name, off }) => `, ${name} ${off}`).join('');
+  const lengths = sides.map(
+    ({ backSide, by }) => `side ${backSide + 1} is ${Math.abs(by)} ${by < 0 ? 'short' : 'too long'}`,
+  );
+  return {
+    place: names.map(({ name }) => name).join(', '),
+    off: names.map(({ off }) => off).join(', '),
+    says: `Back ${first?.name} comes ${first?.off}${others}.`,
+    more: `So ${lengths.slice(0, -1).join(', ')} and ${lengths.at(-1)}.`,
+  };
 }
 
-function sayGaps(gaps: readonly Gap[]): string {
-  const count = gaps.reduce((sum, gap) => sum + gap.count, 0);
-  if (count === 0) return 'Does not meet.';
-  return count === 1 ? 'One gap.' : `${count} gaps.`;
+function saySide({ backSide, by }: SideOff, sideCount: number, follows: boolean): SaidFinding {
+  const isRound = sideCount === 1;
+  const off = Math.abs(by);
+  const stitches = many(off, 'stitch', 'stitches');
+  const place = isRound ? 'the round' : `side ${backSide + 1}`;
+  const unsure = isRound
+    ? 'The count does not tell where along it.'
+    : 'The count tells the side, not the stitch.';
+  return {
+    place,
+    off: `${off} ${by < 0 ? 'short' : 'too long'}`,
+    says: `${isRound ? 'The back' : `Back ${place}`} is ${stitches} ${by < 0 ? 'short' : 'too long'}.`,
+    more: follows ? 'That comes of the cause above.' : unsure,
+  };
 }
 
-function sayFurther(reasons: readonly Reason[]): string {
-  const more = reasons.length - 1;
-  return more < 1 ? '' : `${more} more to see.`;
+const SCALE: readonly Severity[] = ['eases-in', 'shows', 'puckers', 'cannot-join'];
+
+/** The worst of all; nothing where only a hole is open. */
+export function worstOf(findings: readonly Finding[]): Severity | undefined {
+  const steps = findings.map(({ severity }) => (severity ? SCALE.indexOf(severity) : -1));
+  return SCALE[Math.max(-1, ...steps)];
 }
+
+const SEVERITIES: Record<Severity, string> = {
+  'eases-in': 'eases in unseen',
+  shows: 'shows when looked at',
+  puckers: 'puckers',
+  'cannot-join': 'cannot be joined',
+};
+
+export const saySeverity = (severity: Severity): string => SEVERITIES[severity];

@@ -129,16 +129,17 @@ describe('the verdict', () => {
       UK,
     );
     expect(said.kind).not.toBe('meets');
-    expect(said.body).toMatch(/side 3 is 1 stitch short/);
+    expect(said.head).toBe('Back side 3 is 1 stitch short.');
     expect(said.count).toMatch(/^\d+ of 188 meet$/);
   });
 
-  test('a stitch that can be eased in is a gap all the same, and the sentence says both', () => {
+  test('a stitch that can be eased in does not meet all the same, and the sentence says both', () => {
     const short: Mishap[] = [{ kind: 'stitch-missed', round: 'edging', side: 2, place: 40 }];
     const said = sayVerdict(made([58, 36, 58, 36], short, {}, chains, 'corner-to-corner'), UK);
     expect(said.kind).toBe('meets-with-easing');
-    expect(said.head).toBe('One gap.');
-    expect(said.body).toMatch(/side 3 is 1 stitch short.*It meets with easing\.$/);
+    expect(said.head).toBe('Back side 3 is 1 stitch short.');
+    expect(said.body).toMatch(/It meets with easing\.$/);
+    expect(said.count).toBe('187 of 188 meet');
   });
 
   test('no sentence shouts, excuses itself or says a word of software', () => {

@@ -1,7 +1,7 @@
 /** Words on the whole panel: each side's counts, the answer in the middle, and which side is seen. */
 import { type Box, type Label, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
-import { sayCount } from '../../words/verdict.ts';
+import { sayCount, sayFirst } from '../../words/verdict.ts';
 import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
 import type { Item } from './placing.ts';
@@ -103,10 +103,10 @@ function besideMiddle(panel: Panel, sides: number): number {
 }
 
 /** `below`: where the words stand if the panel has no middle to speak of. */
-function middleWords({ pairing }: Drawn, inner: Box, fits: Room, below: number | undefined): Label[] {
+function middleWords({ pairing, edge }: Drawn, inner: Box, fits: Room, below: number | undefined): Label[] {
   const base = { x: (inner.x0 + inner.x1) / 2, y: (inner.y0 + inner.y1) / 2, align: 'centre' as const };
   const text = sayCount(pairing);
-  const left = say.sayLeftOver(pairing);
+  const cause = sayFirst(pairing.findings, edge.sides.length);
   if (below !== undefined) {
     return [{ ...base, key: 'count', y: below, text, px: 18, tone: Tone.ink, bold: true }];
   }
@@ -115,15 +115,15 @@ function middleWords({ pairing }: Drawn, inner: Box, fits: Room, below: number |
   const large = { ...base, minPx: fits.large };
   const small = { ...base, minPx: fits.small, maxPx: fits.large - 1e-4 };
   const least = { ...base, minPx: Math.min(fits.least, fits.small - 1e-3), maxPx: fits.small - 1e-4 };
-  const leftOver = { text: left, tone: Tone.gap, bold: true } as const;
+  const first = { text: cause, tone: Tone.gap, bold: true } as const;
   const labels: Label[] = [
     { ...large, key: 'count', dy: -14, text, px: 36, tone: Tone.ink },
     { ...large, key: 'seen', dy: 22, text: seen, px: 16, tone: Tone.muted },
-    { ...large, key: 'left', dy: 46, px: 16, ...leftOver },
+    { ...large, key: 'cause', dy: 48, px: 20, ...first },
     { ...small, key: 'count.small', dy: -20, text, px: 21, tone: Tone.ink },
     { ...small, key: 'seen.1', dy: 4, text: seenFirst, px: 14, tone: Tone.muted },
     { ...small, key: 'seen.2', dy: 22, text: seenThen, px: 14, tone: Tone.muted },
-    { ...small, key: 'left.small', dy: 42, px: 14, ...leftOver },
+    { ...small, key: 'cause.small', dy: 43, px: 15, ...first },
   ];
   labels.push({ ...least, key: LEAST, text, px: 17, tone: Tone.ink, bold: true });
   return labels.filter((label) => label.text !== '');

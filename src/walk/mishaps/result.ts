@@ -4,7 +4,7 @@ import type { Mishap } from '../../../core/index.ts';
 import { icon } from '../../controls/icons.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { many } from '../../words/numbers.ts';
-import { sayReason, sayVerdict } from '../../words/verdict.ts';
+import { sayFinding, sayVerdict } from '../../words/verdict.ts';
 import { mishapStory, sayMishapPlace, sayPassed } from '../../words/wrong/mishaps.ts';
 import type { Choose, Chosen } from './chosen.ts';
 import { questionsBefore, stepWhere } from './where.ts';
@@ -106,12 +106,11 @@ function outcome({ making, settings, problems }: Snapshot): TemplateResult {
   if (own.length > 0)
     return html`<div class="mishaps-outcome">${own.map(({ says }) => html`<p class="problem-line">${says}.</p>`)}</div>`;
   const { kind, head } = sayVerdict(making, settings);
-  const { reasons } = making.pairing.verdict;
-  const told = reasons.slice(0, MOST_TOLD);
-  const sides = making.edge.sides.length;
+  const { findings } = making.pairing;
+  const told = findings.slice(0, MOST_TOLD).map((finding) => sayFinding(finding, making.edge.sides.length));
   return html`<div class="mishaps-outcome outcome-${kind}">
-    <p><b>${head}</b>${kind === 'meets' ? ' Here it does no harm.' : nothing}</p>
-    ${told.map((reason) => html`<p>${sayReason(reason, making.pairing, sides, settings)}</p>`)}
-    ${reasons.length > told.length ? html`<p class="muted">${many(reasons.length - told.length, 'more cause')}.</p>` : nothing}
+    ${kind === 'meets' ? html`<p><b>${head}</b> Here it does no harm.</p>` : nothing}
+    ${told.map(({ says, more }, index) => html`<p>${index === 0 ? html`<b>${says}</b>` : says} ${more}</p>`)}
+    ${findings.length > told.length ? html`<p class="muted">${many(findings.length - told.length, 'more cause')}.</p>` : nothing}
   </div>`;
 }
