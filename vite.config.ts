@@ -85,10 +85,32 @@ function offlineWorker(): Plugin {
   };
 }
 
+/**
+ * The search's thread as a file of the build that shares its parts with the page. The build's own way to make workers
+ * packs all of core a second time.
+ */
+function searchThread(): Plugin {
+  const file = '/src/wrong/search/worker.ts';
+  let reference: string | null = null;
+  return {
+    name: 'search-thread',
+    buildStart() {
+      if (this.environment.mode === 'build')
+        reference = this.emitFile({ type: 'chunk', id: `.${file}`, name: 'search' });
+    },
+    resolveId: (id) => (id === 'virtual:search-address' ? `\0${id}` : null),
+    load(id) {
+      if (id !== '\0virtual:search-address') return null;
+      const address = reference === null ? `'${file}'` : `import.meta.ROLLUP_FILE_URL_${reference}`;
+      return `export default ${address};`;
+    },
+  };
+}
+
 export default defineConfig({
   base: './',
   publicDir,
-  plugins: [contentPolicy(), offlineWorker()],
+  plugins: [contentPolicy(), searchThread(), offlineWorker()],
   build: {
     target: 'es2023',
     assetsInlineLimit: 0,

@@ -1,20 +1,16 @@
-/**
- * Asks for the causes once typing rests, and keeps the answer until something else was counted.
- *
- * One slip explains most counts and is found at once. Two, and then three, take far longer: they are looked for where
- * one explains nothing, or where the person asks for it, in turns of their own.
- */
-import { type Explained, explain, type Options, type Plan, type Seen } from '../../core/index.ts';
-
-type Looked = readonly NonNullable<Options['looked']>[number][];
+/** Asks for the causes once typing rests, and keeps the answer until something else was counted. */
+import type { Explained } from '../../core/index.ts';
+import { lastTurn, type Question, type Search } from './search/question.ts';
 
 export type Answer = {
-  /** The last answer there is; of other counts while `settled` is false. */
+  /** The last answer there is; of other counts until it is `fresh`. */
   explained: Explained | null;
   /** It answers these counts, though more may be found. */
   fresh: boolean;
   /** These are the counts it answers, and nothing more is being looked for. */
   settled: boolean;
+  /** Sets of so many causes were looked for. */
+  causes: number;
   /** It has been looked for long enough to say so. */
   slow: boolean;
 };
@@ -29,50 +25,41 @@ const pageClock: Clock = {
 };
 
 /** Typing rests when nothing has come for so long. */
-const REST = 150;
+const rest = 150;
 /** Longer than this, and the page says that it is looking. */
-const SLOW = 200;
-/** Between two turns, for the page to draw and to hear a key. */
-const BREATH = 30;
+const long = 200;
 
-const MOST_CAUSES = 3;
+type Ask = (question: Question) => Answer;
 
-/** `further`: look for two and three slips also where one explains it. */
-type Ask = (plan: Plan, seen: Seen, looked: Looked, further?: boolean) => Answer;
-
-export function createAsking(onChange: () => void, clock: Clock = pageClock, find = explain): Ask {
+export function createAsking(onChange: () => void, search: Search, clock: Clock = pageClock): Ask {
   let asked = '';
-  let answer: Answer = { explained: null, fresh: false, settled: false, slow: false };
+  let answer: Answer = { explained: null, fresh: false, settled: false, causes: 0, slow: false };
   let stops: (() => void)[] = [];
-  const stop = (): void => {
-    for (const one of stops) one();
-    stops = [];
+
+  const look = (question: Question): void => {
+    const stop = search(question, ({ causes, explained }) => {
+      const isLast = causes === lastTurn;
+      // Nothing found with few causes is no answer yet.
+      if (isLast || explained.explanations.length > 0) answer = { ...answer, explained, fresh: true };
+      answer = { ...answer, causes, settled: isLast };
+      onChange();
+    });
+    stops.push(stop);
   };
 
-  const turn = (plan: Plan, seen: Seen, looked: Looked, further: boolean, causes: 1 | 2 | 3): void => {
-    const found = find(plan, seen, { looked, causes });
-    const explained = found.ok ? found.value : null;
-    const isFound = (explained?.explanations.length ?? 0) > 0;
-    const isLast = causes === MOST_CAUSES || (isFound && !further);
-    // Nothing found with few causes is no answer yet.
-    if (isLast || isFound) answer = { ...answer, explained, fresh: true, settled: isLast };
-    if (isLast) stop();
-    else stops.push(clock.after(BREATH, () => turn(plan, seen, looked, further, (causes + 1) as 2 | 3)));
-    onChange();
-  };
-
-  return (plan, seen, looked, further = false) => {
+  return (question) => {
+    const { plan, seen, looked } = question;
     // A plan is its edge and its choices; it is made anew with every change of the project.
-    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked, further]);
+    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked]);
     if (now === asked) return answer;
-    stop();
+    for (const stop of stops) stop();
     asked = now;
-    answer = { ...answer, fresh: false, settled: false, slow: false };
+    answer = { ...answer, fresh: false, settled: false, causes: 0, slow: false };
     const tell = (): void => {
       answer = { ...answer, slow: true };
       onChange();
     };
-    stops = [clock.after(REST, () => turn(plan, seen, looked, further, 1)), clock.after(SLOW, tell)];
+    stops = [clock.after(rest, () => look(question)), clock.after(long, tell)];
     return answer;
   };
 }

@@ -12,8 +12,6 @@ export type Chosen = {
   open: string | null | undefined;
   /** More than the best few are listed. */
   all: boolean;
-  /** Two and three mishaps at once are looked for, though one explains it. */
-  further: boolean;
   /** The explanation on the drawing; `before`: the mishaps that were in until then. */
   shown: { mishaps: readonly Mishap[]; before: readonly Mishap[]; from: number } | null;
   /** A cure was taken: the project it made, as long as nothing else changes it. */
@@ -28,7 +26,6 @@ export const nothingChosen: Chosen = {
   looked: [],
   open: undefined,
   all: false,
-  further: false,
   shown: null,
   done: null,
   arriving: false,

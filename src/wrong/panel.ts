@@ -4,6 +4,7 @@ import type { Explained } from '../../core/index.ts';
 import { check, problemSummary } from '../controls/problem-summary.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
+import { sayLooking } from '../words/wrong/causes.ts';
 import { type StoryId, sayStory } from '../words/wrong/stories.ts';
 import { type Answer, createAsking } from './asking.ts';
 import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
@@ -13,6 +14,8 @@ import { focusSoon, goToField } from './focus.ts';
 import { joinFold } from './join.ts';
 import { lookedList, nextCountCard } from './next-count.ts';
 import { causesList, openKey } from './result.ts';
+import { startThread } from './search/page-thread.ts';
+import { inThread } from './search/thread.ts';
 import { isShown, putBack } from './showing.ts';
 import { seenOfStory, storiesFor } from './stories.ts';
 
@@ -20,7 +23,7 @@ const RESULT_ID = 'wrong-result';
 
 /** `onChange` asks for a new rendering where the snapshot is the same. */
 export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
-  const ask = createAsking(onChange);
+  const ask = createAsking(onChange, inThread(startThread));
   let chosen = nothingChosen;
   const choose: Choose = (part) => {
     chosen = { ...chosen, ...part };
@@ -38,7 +41,7 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
     const isCounted = Object.keys(making.seen).length > 0;
     const answer =
       isCounted && problems.length === 0
-        ? ask(making.plan, making.seen, chosen.looked, chosen.further)
+        ? ask({ plan: making.plan, seen: making.seen, looked: chosen.looked })
         : null;
     if (chosen.arriving && answer?.fresh) {
       chosen = { ...chosen, arriving: false };
@@ -110,9 +113,8 @@ function result(
     if (!answer)
       return html`<p>Some numbers cannot be read yet.</p>
         <button type="button" class="button" @click=${() => check(snapshot, send)}>Check my counts</button>`;
-    const { explained, settled, slow } = answer;
-    if (!explained) return html`<p class="muted">${slow ? 'One moment.' : ''}</p>`;
-    return html`${!settled && slow ? html`<p class="muted">One moment.</p>` : nothing}${found(explained, snapshot, send, chosen, choose)}`;
+    const { explained } = answer;
+    return html`${progress(answer)}${explained ? found(explained, snapshot, send, chosen, choose) : nothing}`;
   };
   return html`<section class="wrong-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="wrong-heading">
     <h3 id="wrong-heading">What happened</h3>
@@ -120,6 +122,9 @@ function result(
     ${inside()}
   </section>`;
 }
+
+const progress = ({ settled, slow, causes }: Answer): TemplateResult | typeof nothing =>
+  settled || !slow ? nothing : html`<p class="muted wrong-progress">${sayLooking(causes)}</p>`;
 
 /** The way back where the entry of what is shown is closed, or not on the list any more. */
 function otherShown(
@@ -156,7 +161,6 @@ function found(
   const listed = best ? explanations : nearest ? [nearest.explanation] : [];
   return html`${says} ${lookedList(snapshot, chosen, choose)} ${nextCountCard(explained, snapshot, send, chosen, choose)}
     ${causesList(listed, snapshot, send, chosen, choose)}
-    ${best && best.causes.length === 1 && !chosen.further ? html`<button type="button" class="button" @click=${() => choose({ further: true })}>Look for several mishaps at once</button>` : nothing}
     ${recount(snapshot)}`;
 }
 

@@ -24,6 +24,8 @@ export const textOf = (built: Built, name: string): string => built.get(name)?.t
 
 const staticImport = /(?:^|[;}\s])(?:import|export)(?:[\w$\s{},*]*from)?\s*["'`](\.[^"'`]+)["'`]/g;
 const dynamicImport = /\bimport\(\s*["'`](\.[^"'`]+)["'`]\s*\)/g;
+/** The address of a thread. */
+const threadAddress = /\bnew URL\(\s*["'`]([^"'`]+\.js)["'`]\s*,\s*import\.meta\.url\)/g;
 
 function follow(built: Built, starts: string[], pattern: RegExp): Set<string> {
   const reached = new Set<string>();
@@ -52,7 +54,7 @@ export function laterScripts(built: Built): Set<string> {
   let size = -1;
   while (size !== reached.size) {
     size = reached.size;
-    for (const pattern of [dynamicImport, staticImport]) {
+    for (const pattern of [dynamicImport, staticImport, threadAddress]) {
       for (const name of follow(built, [...reached], pattern)) reached.add(name);
     }
   }

@@ -88,13 +88,14 @@ describe('weight', () => {
       'assets/c.js': '',
       'assets/d.js': '',
       'assets/e.js': '',
-      'assets/pixi.js': 'import{z}from"./f.js"',
+      'assets/pixi.js': 'import{z}from"./f.js";const t=new URL(`g.js`,import.meta.url).href',
       'assets/f.js': '',
+      'assets/g.js': '',
     });
     expect([...firstScripts(planted)].sort()).toEqual(
       ['a', 'b', 'c', 'd', 'e'].map((name) => `assets/${name}.js`),
     );
-    expect([...laterScripts(planted)].sort()).toEqual(['assets/f.js', 'assets/pixi.js']);
+    expect([...laterScripts(planted)].sort()).toEqual(['assets/f.js', 'assets/g.js', 'assets/pixi.js']);
   });
 });
 

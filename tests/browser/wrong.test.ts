@@ -215,6 +215,49 @@ describe('fetching', () => {
     expect(record.requests.slice(before).some((address) => address.endsWith('.js'))).toBe(true);
   });
 
+  test('the search runs in a thread: the page never loads it, and finds three causes without a press', async () => {
+    const { page, expectClean } = await openTab();
+    await page.coverage.startJSCoverage();
+    const planned = await lastEdging(page);
+    const others = [3, -2, 5, -1];
+    for (const [side, count] of planned.entries())
+      await field(page, `worked.edging.0.${side}`).fill(`${count + (others[side] ?? 0)}`);
+    await expect.poll(() => page.locator('.wrong-progress').count()).toBe(0);
+    await expect.poll(() => page.locator('.wrong-says').count()).toBe(1);
+    expect(page.workers().map((worker) => new URL(worker.url()).pathname.slice(0, 15))).toEqual([
+      '/assets/search-',
+    ]);
+    const run = (await page.coverage.stopJSCoverage()).map(({ url }) => url);
+    expect(run.filter((url) => /\/panel-/.test(url)).length).toBeGreaterThan(0);
+    expect(run.filter((url) => /\/turns-/.test(url))).toEqual([]);
+    expectClean();
+  });
+
+  test('another key ends a search under way, and the last count is answered', async () => {
+    const { page, expectClean } = await openTab();
+    for (const count of ['31', '44', '52', '37']) {
+      await field(page, 'worked.edging.0.1').fill(count);
+      await page.waitForTimeout(180);
+    }
+    await expect.poll(() => openCause(page).textContent()).toMatch(/has 37, not 38/);
+    expect(page.workers().length).toBe(1);
+    expectClean();
+  });
+
+  test('where there are no threads, the causes are found all the same', async () => {
+    const { page, expectClean } = await openTab();
+    await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'Worker'));
+    await page.reload();
+    await page.coverage.startJSCoverage();
+    await page.getByRole('tab', { name: 'What went wrong' }).click();
+    await tell(page, 'Each side is 1 short.');
+    expect(await causes(page).first().textContent()).toBe('The hidden stitch missed, at every corner');
+    expect(page.workers()).toEqual([]);
+    const run = (await page.coverage.stopJSCoverage()).map(({ url }) => url);
+    expect(run.filter((url) => /\/turns-/.test(url))).toHaveLength(1);
+    expectClean();
+  });
+
   test('typing is heard at once, however long the search takes', async () => {
     const { page } = await openTab();
     const input = field(page, 'worked.edging.0.1');

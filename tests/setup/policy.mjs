@@ -1,6 +1,7 @@
 /**
  * The content policy, in one place: the build writes it into the page, the server sends it as a header.
- * `lit-html` and `sw` are the only Trusted Types policies there are (templates, service worker).
+ * `lit-html`, `sw` and `search` are the only Trusted Types policies there are (templates, service worker, the search's
+ * thread).
  */
 
 const rules = [
@@ -15,7 +16,7 @@ const rules = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types lit-html sw',
+  'trusted-types lit-html sw search',
 ];
 
 /** For the page's own `<meta>`. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Explained, Plan, Seen } from '../../core/index.ts';
 import { type Clock, createAsking } from '../../src/wrong/asking.ts';
+import { type Search, turnSizes } from '../../src/wrong/search/question.ts';
 import { explanationOf, planOf } from './wrong-panels.ts';
 
 /** A clock that a test moves on. */
@@ -32,105 +33,111 @@ function handClock() {
 
 const plan = planOf([62, 38, 62, 38]);
 const counted = (count: number): Seen => ({ edgings: [{ sides: [count, null, null, null] }] });
+const about = (count: number) => ({ plan, seen: counted(count), looked: [] });
 
-/** A search that finds nothing with fewer causes than `needs`, and writes down what it was asked. */
-function search(needs: number) {
-  const asked: [first: unknown, causes: unknown][] = [];
-  const find = (_plan: unknown, seen: unknown, options: unknown) => {
-    const { causes = 3 } = options as { causes?: number };
-    asked.push([(seen as Seen).edgings?.[0]?.sides[0], causes]);
-    const explanations = causes >= needs ? [explanationOf(plan, [])] : [];
-    const effort = { tried: 0, plain: 0, candidates: 0, sets: 0, complete: true };
-    return { ok: true, value: { explanations, effort } satisfies Explained } as const;
+/** A search that finds nothing with fewer causes than `needs`, takes 100 ms a turn, and writes down what it was asked. */
+function search(clock: Clock, needs: number) {
+  const asked: [first: unknown, causes: number][] = [];
+  const find: Search = ({ seen }, tell) => {
+    let stop = (): void => {};
+    const turn = (n: number): void => {
+      const causes = turnSizes[n];
+      if (causes === undefined) return;
+      stop = clock.after(100, () => {
+        asked.push([seen.edgings?.[0]?.sides[0], causes]);
+        const explanations = causes >= needs ? [explanationOf(plan, [])] : [];
+        const effort = { tried: 0, plain: 0, candidates: 0, sets: 0, complete: true };
+        tell({ causes, explained: { explanations, effort } satisfies Explained });
+        turn(n + 1);
+      });
+    };
+    turn(0);
+    return () => stop();
   };
   return { asked, find };
 }
 
+function asking(needs: number) {
+  const { clock, pass, open } = handClock();
+  const { asked, find } = search(clock, needs);
+  let changes = 0;
+  const ask = createAsking(() => changes++, find, clock);
+  return { ask, asked, pass, open, changes: () => changes };
+}
+
 describe('asking for causes', () => {
   test('waits until typing rests, and asks once for what stands then', () => {
-    const { clock, pass } = handClock();
-    const { asked, find } = search(1);
-    let changes = 0;
-    const ask = createAsking(() => changes++, clock, find);
+    const { ask, asked, pass, changes } = asking(1);
     for (const count of [6, 61, 613, 61]) {
-      ask(plan, counted(count), []);
+      ask(about(count));
       pass(60);
     }
     expect(asked).toEqual([]);
     pass(1000);
-    expect(asked[0]).toEqual([61, 1]);
-    expect(asked.every(([count]) => count === 61)).toBe(true);
-    expect(changes).toBeGreaterThan(0);
-    expect(ask(plan, counted(61), []).explained?.explanations).toHaveLength(1);
-    const before = asked.length;
+    expect(asked).toEqual([
+      [61, 1],
+      [61, 2],
+      [61, 3],
+    ]);
+    expect(changes()).toBeGreaterThan(2);
+    expect(ask(about(61)).explained?.explanations).toHaveLength(1);
     pass(5000);
-    expect(asked).toHaveLength(before);
+    expect(asked).toHaveLength(3);
   });
 
   test('keeps its answer for the same counts on a plan made anew', () => {
-    const { clock, pass } = handClock();
-    const { asked, find } = search(1);
-    const ask = createAsking(() => {}, clock, find);
-    ask(plan, counted(61), []);
+    const { ask, asked, pass } = asking(1);
+    ask(about(61));
     pass(1000);
     const before = asked.length;
     const again: Plan = structuredClone(plan);
-    expect(ask(again, structuredClone(counted(61)), []).settled).toBe(true);
+    expect(ask({ plan: again, seen: structuredClone(counted(61)), looked: [] }).settled).toBe(true);
     pass(1000);
     expect(asked).toHaveLength(before);
-    expect(ask(plan, counted(61), [{ key: 'closing', found: 'over' }]).settled).toBe(false);
+    const looked = [{ key: 'closing', found: 'over' }];
+    expect(ask({ plan, seen: counted(61), looked }).settled).toBe(false);
     pass(1000);
     expect(asked.length).toBeGreaterThan(before);
   });
 
-  test('goes on to more causes in turns of their own, as long as nothing is found', () => {
-    const { clock, pass } = handClock();
-    const { asked, find } = search(3);
-    const ask = createAsking(() => {}, clock, find);
-    ask(plan, counted(61), []);
-    pass(151);
+  test('finding nothing with few causes is no answer yet', () => {
+    const { ask, asked, pass } = asking(3);
+    ask(about(61));
+    pass(251);
     expect(asked.map(([, causes]) => causes)).toEqual([1]);
-    expect(ask(plan, counted(61), []).fresh).toBe(false);
+    expect(ask(about(61))).toMatchObject({ fresh: false, causes: 1 });
     pass(1000);
     expect(asked.map(([, causes]) => causes)).toEqual([1, 2, 3]);
-    expect(ask(plan, counted(61), [])).toMatchObject({ fresh: true, settled: true });
+    expect(ask(about(61))).toMatchObject({ fresh: true, settled: true, causes: 3 });
   });
 
-  test('goes on to several causes, though one explains it, only where that was asked for', () => {
-    const { clock, pass } = handClock();
-    const { asked, find } = search(1);
-    const ask = createAsking(() => {}, clock, find);
-    ask(plan, counted(61), []);
+  test('shows what one cause explains, and goes on to two and three without being asked', () => {
+    const { ask, asked, pass } = asking(1);
+    ask(about(61));
+    pass(251);
+    expect(ask(about(61))).toMatchObject({ fresh: true, settled: false, causes: 1 });
     pass(2000);
-    expect(asked.map(([, causes]) => causes)).toEqual([1]);
-    ask(plan, counted(61), [], true);
-    pass(151);
-    expect(ask(plan, counted(61), [], true)).toMatchObject({ fresh: true, settled: false });
-    pass(2000);
-    expect(asked.map(([, causes]) => causes)).toEqual([1, 1, 2, 3]);
-    expect(ask(plan, counted(61), [], true).settled).toBe(true);
+    expect(asked.map(([, causes]) => causes)).toEqual([1, 2, 3]);
+    expect(ask(about(61)).settled).toBe(true);
   });
 
   test('says that it is looking only after 200 ms, and shows the old answer meanwhile as not fresh', () => {
-    const { clock, pass } = handClock();
-    const ask = createAsking(() => {}, clock, search(3).find);
-    ask(plan, counted(61), []);
+    const { ask, pass } = asking(3);
+    ask(about(61));
     pass(150);
-    expect(ask(plan, counted(61), []).slow).toBe(false);
+    expect(ask(about(61)).slow).toBe(false);
     pass(52);
-    expect(ask(plan, counted(61), []).slow).toBe(true);
+    expect(ask(about(61)).slow).toBe(true);
     pass(1000);
-    expect(ask(plan, counted(60), [])).toMatchObject({ fresh: false, settled: false, slow: false });
-    expect(ask(plan, counted(60), []).explained).not.toBeNull();
+    expect(ask(about(60))).toMatchObject({ fresh: false, settled: false, causes: 0, slow: false });
+    expect(ask(about(60)).explained).not.toBeNull();
   });
 
   test('what is typed between two turns ends the search for what stood before', () => {
-    const { clock, pass, open } = handClock();
-    const { asked, find } = search(3);
-    const ask = createAsking(() => {}, clock, find);
-    ask(plan, counted(61), []);
-    pass(151);
-    ask(plan, counted(60), []);
+    const { ask, asked, pass, open } = asking(3);
+    ask(about(61));
+    pass(251);
+    ask(about(60));
     pass(2000);
     expect(asked).toEqual([
       [61, 1],

@@ -9,6 +9,10 @@ const SURE: Record<Sure, string> = { 'most likely': 'most likely', likely: 'like
 
 export const saySure = (sure: Sure): string => SURE[sure];
 
+/** What is still being looked for, once sets of so many were. */
+export const sayLooking = (causes: number): string =>
+  ['One moment.', 'Now looking for 2 slips together.', 'Now looking for 3 slips together.'][causes] ?? '';
+
 /** "The hidden stitch missed, at every corner". */
 export function causeTitle(cause: Cause, plan: Plan, speech: Speech): string {
   const habit = cause.habit ? sayHabit(cause) : '';
