@@ -136,7 +136,14 @@ export default defineConfig({
       {
         extends: true,
         // Nothing here leaves a trace in a module: one world for all files halves the time.
-        test: { name: 'unit', include: ['tests/unit/**/*.test.ts'], pool: 'threads', isolate: false },
+        test: {
+          name: 'unit',
+          include: ['tests/unit/**/*.test.ts'],
+          pool: 'threads',
+          isolate: false,
+          // Only against hanging: a busy machine takes its time.
+          testTimeout: 60_000,
+        },
       },
       {
         extends: true,
