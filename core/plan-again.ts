@@ -4,11 +4,14 @@
  * Rule: a plan is its edge and its choices; everything else follows. It is planned once more from those two, and what
  * does not come out the same is no plan. So nothing further in need ever doubt a number.
  */
-import { planBack } from './planning/plan.ts';
-import { fieldsOf, limits, listOf, own } from './problems.ts';
-import type { Plan, Problem } from './types.ts';
 
-export const noPlan: Problem = { at: 'plan', code: 'plan', says: 'Plan the back first' };
+import { fieldsOf, listOf, own } from './checks.ts';
+import { limits } from './limits.ts';
+import { planBack } from './planning/plan.ts';
+import type { Problem } from './problems.ts';
+import type { Plan } from './types.ts';
+
+export const noPlan: Problem = { at: 'plan', code: 'unreadable', params: {} };
 
 /** The same plan made anew, or null for anything that is none. */
 export function readPlan(value: unknown): Plan | null {

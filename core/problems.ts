@@ -1,150 +1,79 @@
 /**
- * Reading what a person (or a file, or a link) gives, without trusting it.
- * All problems are gathered; nothing throws; only own properties are read.
+ * What can be wrong with what was given, as codes: the sentences are made where words live.
+ * Indices and counts in params are as in the model: sides, corners and rounds count from 0.
  */
-import type { Corner, Problem, Result } from './types.ts';
-import { isWhole } from './whole.ts';
+import type { MishapRound } from './types.ts';
 
-/** The limits of the model, stated once. */
-export const limits = {
-  sides: 24,
-  stitches: 100_000,
-  cornerSize: 9,
-  arm: 9,
-  edgings: 12,
-  markerEvery: 100_000,
-  mishaps: 1_000,
-} as const;
+type None = Record<string, never>;
 
-export const fail = (problems: Problem[]): { ok: false; problems: Problem[] } => ({ ok: false, problems });
-export const done = <T>(value: T): Result<T> => ({ ok: true, value });
+/** Every code, and the values its sentence needs. */
+export type ProblemParams = {
+  empty: None;
+  'not-a-number': { like: number };
+  'not-whole': { like: number };
+  'too-low': { min: number };
+  'too-high': { max: number };
+  between: { min: number; max: number };
+  /** Nothing of the kind asked for. */
+  unreadable: None;
 
-type Fields = Readonly<Record<string, unknown>>;
+  counted: None;
+  /** The count must be `min` or more, for it takes in `taken` positions of the corners. */
+  'corners-take-all': { min: number; taken: number };
+  'corner-made': None;
+  'corner-count': { corners: number };
+  'no-corners': None;
 
-/** The value as a record whose own properties may be read, or null. */
-export function fieldsOf(value: unknown): Fields | null {
-  return typeof value === 'object' && value !== null && !isList(value) ? (value as Fields) : null;
-}
+  'zero-or-one': None;
+  'corner-must-match': { corner: number; size: number };
+  /** `fitting`: how many of the `rounds` asked for would leave a stitch. */
+  'no-foundation-stitch': {
+    stitches: number;
+    growth: number;
+    rounds: number;
+    fitting: number;
+    cornered: boolean;
+  };
+  'increase-with-corners': None;
+  'increase-too-big': { adds: number; to: number; max: number };
+  'start-side-too-short': None;
+  'lead-too-long': { max: number };
 
-/** An array, or something that will not tell: a revoked proxy. */
-function isList(value: object): boolean {
-  try {
-    return Array.isArray(value);
-  } catch {
-    return true;
-  }
-}
+  mishaps: { max: number };
+  'mishap-sum': { max: number };
+  'mishap-kind': { mishap: number };
+  'mishap-round': { mishap: number; rounds: readonly MishapRound[] };
+  'mishap-edging': { mishap: number };
+  'mishap-side': { mishap: number; sides: number };
+  'mishap-corner': { mishap: number; corners: number };
+  'mishap-place': { mishap: number };
+  'mishap-count': { mishap: number };
+  'mishap-end': { mishap: number };
+  'mishap-then': { mishap: number };
 
-/** An own property, or undefined; never an inherited one, and nothing that would have to be run to be read. */
-export function own(fields: Fields, key: string): unknown {
-  try {
-    return Object.getOwnPropertyDescriptor(fields, key)?.value;
-  } catch {
-    return undefined;
-  }
-}
+  'back-empty': None;
 
-/** A copy of an array of at most `most` entries, holes as undefined; null for anything else. */
-export function listOf(value: unknown, most: number): unknown[] | null {
-  try {
-    if (!Array.isArray(value) || value.length > most) return null;
-    const fields = value as unknown as Fields;
-    return Array.from({ length: value.length }, (_, i) => own(fields, `${i}`));
-  } catch {
-    return null;
-  }
-}
+  'printed-side': { round: number; given: number; printed: number };
+  'printed-total': { round: number; given: number; printed: number };
+  'rounds-named': { named: number; printed: number; of: 'sides' | 'totals' };
+  'printed-rounds': { of: 'sides' | 'totals'; max: number };
+  'first-uneven': { total: number; sides: number };
+};
 
-export const ordinal = (index: number): string => `${index + 1}`;
+/** Problems with codes of a table; all of them, or those of one code. */
+export type ProblemOf<Table, Code extends keyof Table = keyof Table> = {
+  [C in Code]: {
+    /** Path of the value, like `sides[2]` or `choices.start.lead`. */
+    at: string;
+    code: C;
+    params: Table[C];
+  };
+}[Code];
 
-/** What is wrong with a whole number, in the words of its label; null where nothing is. */
-export function numberProblem(
-  value: unknown,
-  at: string,
-  label: string,
-  min: number,
-  max: number,
-  like: number,
-): Problem | null {
-  if (value === undefined || value === null) return { at, code: 'empty', says: `Enter ${lower(label)}` };
-  if (typeof value !== 'number' || Number.isNaN(value))
-    return { at, code: 'not-a-number', says: `${label} must be a number, like ${like}` };
-  if (!Number.isInteger(value) && Number.isFinite(value))
-    return { at, code: 'not-whole', says: `${label} must be a whole number, like ${like}` };
-  if (value < min) return { at, code: 'too-low', says: `${label} must be ${min} or more` };
-  if (value > max)
-    return { at, code: 'too-high', says: `${label} must be ${max.toLocaleString('en-GB')} or fewer` };
-  return null;
-}
+export type Problem = ProblemOf<ProblemParams>;
 
-const lower = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
+/** What every function answers that takes a person's numbers. All problems come at once. */
+export type Result<T, P = Problem> = { ok: true; value: T } | { ok: false; problems: P[] };
 
-/** Reads one corner; adds what is wrong with it. */
-export function readCorner(value: unknown, at: string, label: string, problems: Problem[]): Corner | null {
-  const fields = fieldsOf(value) ?? {};
-  const made = own(fields, 'made');
-  const size = own(fields, 'size');
-  const isKnown = made === 'chain' || made === 'stitch';
-  if (!isKnown)
-    problems.push({
-      at: `${at}.made`,
-      code: 'corner-made',
-      says: `${label} must be made of chains or of stitches: choose one`,
-    });
-  const unit = made === 'chain' ? 'chains' : made === 'stitch' ? 'stitches' : 'chains or stitches';
-  const problem = numberProblem(
-    size,
-    `${at}.size`,
-    `The ${unit} in ${lower(label)}`,
-    0,
-    limits.cornerSize,
-    2,
-  );
-  if (problem) problems.push(problem);
-  return isKnown && !problem ? { made, size: plainZero(size as number) } : null;
-}
-
-/** Minus zero is a zero, and nothing else is changed. */
-export const plainZero = (value: number): number => value + 0;
-
-/** Reads a list of corners, or one corner for all of them; null where something is wrong. */
-export function readCorners(
-  value: unknown,
-  count: number,
-  at: string,
-  label: string,
-  problems: Problem[],
-): Corner[] | null {
-  const list = listOf(value, limits.sides);
-  if (list === null && fieldsOf(value)) {
-    const corner = readCorner(value, at, label, problems);
-    return corner && Array.from({ length: count }, () => ({ ...corner }));
-  }
-  if (list?.length !== count) {
-    problems.push({
-      at,
-      code: 'corner-count',
-      says: `${label} must be given once for every side: ${count} in all`,
-    });
-    return null;
-  }
-  const corners = list.map((one, i) => readCorner(one, `${at}[${i}]`, `${label} ${ordinal(i)}`, problems));
-  return corners.every((one) => one !== null) ? (corners as Corner[]) : null;
-}
-
-/** Reads `{ [key]: 0 | 1 }`, with a default where nothing is given. */
-export function readZeroOrOne(
-  value: unknown,
-  key: string,
-  standard: 0 | 1,
-  at: string,
-  label: string,
-  problems: Problem[],
-): 0 | 1 {
-  if (value === undefined) return standard;
-  const fields = fieldsOf(value);
-  const given = fields ? own(fields, key) : null;
-  if (isWhole(given, 0, 1)) return plainZero(given) as 0 | 1;
-  problems.push({ at: `${at}.${key}`, code: 'zero-or-one', says: `${label} must be 0 or 1 stitches` });
-  return standard;
-}
+export const fail = <P = Problem>(problems: P[]): { ok: false; problems: P[] } => ({ ok: false, problems });
+export const done = <T>(value: T): { ok: true; value: T } => ({ ok: true, value });

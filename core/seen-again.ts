@@ -1,5 +1,6 @@
 /** Taking what was seen without trust: a number that is none, or a list too long, was not counted. */
-import { fieldsOf, limits, listOf, own } from './problems.ts';
+import { fieldsOf, listOf, own } from './checks.ts';
+import { limits } from './limits.ts';
 import type { Seen } from './types.ts';
 import { isWhole } from './whole.ts';
 

@@ -8,19 +8,6 @@
 
 import type { Finding } from './finding.ts';
 
-/** One thing that is wrong with what was given, said so that a crocheter understands it. */
-export type Problem = {
-  /** Path of the value, like `sides[2]` or `choices.start.lead`. */
-  at: string;
-  /** Stable name of the cause, for tests and tables. */
-  code: string;
-  /** One sentence for the person. */
-  says: string;
-};
-
-/** What every function answers that takes a person's numbers. All problems come at once. */
-export type Result<T> = { ok: true; value: T } | { ok: false; problems: Problem[] };
-
 export type CornerMade = 'chain' | 'stitch';
 
 /** A corner of a round: `size` positions, 0–9. Three stitches in one make one corner stitch: size 1. */

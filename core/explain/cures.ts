@@ -5,7 +5,7 @@
  * lie anywhere on a side, or at the beginning of a round, is put right where least comes off: at that side's end.
  */
 import { ease } from '../join/ease.ts';
-import { limits } from '../problems.ts';
+import { limits } from '../limits.ts';
 import type { Mishap, Plan, Seen } from '../types.ts';
 import { mod, sum } from '../whole.ts';
 import { type Done, doneWith, type Meets, meetingOf } from './outcome.ts';

@@ -6,11 +6,13 @@
  * them, so a set of mishaps that hide one another's size is not looked for.
  */
 
+import { fieldsOf, listOf, own } from '../checks.ts';
 import { type Tally, tallyWith } from '../hand/tally.ts';
+import { limits } from '../limits.ts';
 import { noPlan, readPlan } from '../plan-again.ts';
-import { done, fail, fieldsOf, limits, listOf, own } from '../problems.ts';
+import { done, fail, type Result } from '../problems.ts';
 import { readSeen } from '../seen-again.ts';
-import type { Plan, Result, Seen } from '../types.ts';
+import type { Plan, Seen } from '../types.ts';
 import { isWhole } from '../whole.ts';
 import { type Candidate, frontWith, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
@@ -32,8 +34,7 @@ import { readWanted, roundsOf, type Wanted } from './wanted.ts';
 export function explain(plan: unknown, seen: unknown, options?: unknown): Result<Explained> {
   const planned = readPlan(plan);
   if (!planned) return fail([noPlan]);
-  if (seen !== undefined && !fieldsOf(seen))
-    return fail([{ at: 'seen', code: 'seen', says: 'Enter what you counted' }]);
+  if (seen !== undefined && !fieldsOf(seen)) return fail([{ at: 'seen', code: 'unreadable', params: {} }]);
   return done(explainWith(planned, readSeen(seen), readOptions(options)));
 }
 

@@ -1,7 +1,8 @@
 /** What was seen, as a list of spots with a number each: one place to compare a making with. */
 
+import { fieldsOf, own } from '../checks.ts';
 import type { Tallies, Tally } from '../hand/tally.ts';
-import { fieldsOf, limits, own } from '../problems.ts';
+import { limits } from '../limits.ts';
 import type { Plan } from '../types.ts';
 import { isWhole } from '../whole.ts';
 import type { JoinSeen } from './types.ts';

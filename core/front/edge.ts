@@ -4,18 +4,10 @@
  * Rule: a side is its ordinary stitches; what the count took in of the corners is taken out again.
  * A single number cannot tell which it was, so `counted` is always asked for.
  */
-import {
-  done,
-  fail,
-  fieldsOf,
-  limits,
-  listOf,
-  numberProblem,
-  ordinal,
-  own,
-  readCorners,
-} from '../problems.ts';
-import type { Corner, Counted, Edge, Problem, Result } from '../types.ts';
+import { fieldsOf, listOf, numberProblem, own, readCorners } from '../checks.ts';
+import { limits } from '../limits.ts';
+import { done, fail, type Problem, type Result } from '../problems.ts';
+import type { Corner, Counted, Edge } from '../types.ts';
 import { sum } from '../whole.ts';
 
 const waysOfCounting: readonly unknown[] = ['stitches-only', 'one-corner', 'both-corners'];
@@ -44,68 +36,49 @@ export function readEdge(input: unknown): Result<Edge> {
   const sides = readSides(own(fields, 'sides'), problems);
   const corners = readEdgeCorners(own(fields, 'corner'), sides.length, problems);
   const counted = own(fields, 'counted');
-  if (!waysOfCounting.includes(counted))
-    problems.push({ at: 'counted', code: 'counted', says: 'Choose what your count took in of the corners' });
-  else if (corners) checkTaken(sides, corners, counted as Counted, problems);
+  const isKnown = waysOfCounting.includes(counted);
+  if (!isKnown) problems.push({ at: 'counted', code: 'counted', params: {} });
+  const taken = sides.map((_, i) =>
+    isKnown && corners ? cornersTakenIn(corners, i, counted as Counted) : 0,
+  );
+  sides.forEach((side, i) => {
+    if (side !== null) checkTaken(side, taken[i] as number, `sides[${i}]`, problems);
+  });
   if (problems.length > 0 || !corners) return fail(problems);
-  const stitches = sides.map((side, i) => (side as number) - cornersTakenIn(corners, i, counted as Counted));
-  return done(edgeOf(stitches, corners));
+  return done(
+    edgeOf(
+      sides.map((side, i) => (side as number) - (taken[i] as number)),
+      corners,
+    ),
+  );
 }
 
-/** Whether something is left of each side that could be read, and not too much. */
-function checkTaken(
-  sides: readonly (number | null)[],
-  corners: readonly Corner[],
-  counted: Counted,
-  problems: Problem[],
-): void {
-  sides.forEach((side, i) => {
-    if (side === null) return;
-    const taken = cornersTakenIn(corners, i, counted);
-    const at = `sides[${i}]`;
-    if (side - taken < 1)
-      problems.push({
-        at,
-        code: 'corners-take-all',
-        says: `Side ${ordinal(i)} must be ${taken + 1} or more: its count takes in ${taken} from the corners`,
-      });
-    if (side - taken > limits.stitches) problems.push({ at, code: 'too-high', says: tooMany(i, taken) });
-  });
+/** Whether something is left of a side without what its count takes in of the corners, and not too much. */
+function checkTaken(side: number, taken: number, at: string, problems: Problem[]): void {
+  if (side - taken < 1) problems.push({ at, code: 'corners-take-all', params: { min: taken + 1, taken } });
+  if (side - taken > limits.stitches)
+    problems.push({ at, code: 'too-high', params: { max: limits.stitches + taken } });
 }
 
 /** The counts, null for those that cannot be read. */
 function readSides(value: unknown, problems: Problem[]): (number | null)[] {
   const list = listOf(value, limits.sides);
   if (!list || list.length < 1) {
-    problems.push({
-      at: 'sides',
-      code: 'side-count',
-      says: `The number of sides must be between 1 and ${limits.sides}`,
-    });
+    problems.push({ at: 'sides', code: 'between', params: { min: 1, max: limits.sides } });
     return [];
   }
-  const most = limits.stitches + 2 * limits.cornerSize;
   return list.map((side, i) => {
-    const problem = numberProblem(side, `sides[${i}]`, `Side ${ordinal(i)}`, 1, most, 58);
-    if (!problem) return side as number;
-    problems.push(problem.code === 'too-high' ? { ...problem, says: tooMany(i, 0) } : problem);
-    return null;
+    const problem = numberProblem(side, `sides[${i}]`, { min: 1, max: Number.POSITIVE_INFINITY, like: 58 });
+    if (problem) problems.push(problem);
+    return problem ? null : (side as number);
   });
 }
 
-const tooMany = (sideIndex: number, taken: number): string =>
-  `Side ${ordinal(sideIndex)} must be ${(limits.stitches + taken).toLocaleString('en-GB')} or fewer`;
-
 function readEdgeCorners(value: unknown, sideCount: number, problems: Problem[]): Corner[] | null {
   if (sideCount === 0) return [];
-  if (listOf(value, limits.sides)?.length !== 0)
-    return readCorners(value, sideCount, 'corner', 'Corner', problems);
+  if (listOf(value, limits.sides)?.length !== 0) return readCorners(value, sideCount, 'corner', problems);
   if (sideCount === 1) return [];
-  problems.push({
-    at: 'corner',
-    code: 'no-corners',
-    says: 'A panel without corners has 1 side: add the counts up, or say how its corners are made',
-  });
+  problems.push({ at: 'corner', code: 'no-corners', params: {} });
   return null;
 }
 

@@ -4,7 +4,8 @@
  * Rule: a count is never remembered, it is counted: node by node, as an eye and a finger would.
  * The graph is kept in columns (5 bytes a stitch) because a blanket edge has a million of them.
  */
-import { fieldsOf, limits, listOf, own } from '../problems.ts';
+import { fieldsOf, listOf, own } from '../checks.ts';
+import { limits } from '../limits.ts';
 import {
   type Corner,
   type CornerMade,

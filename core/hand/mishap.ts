@@ -1,6 +1,8 @@
 /** Mishaps as data: reading them without trust, and finding the one that bears on an act. */
-import { done, fail, fieldsOf, limits, listOf, ordinal, own, plainZero } from '../problems.ts';
-import type { Mishap, MishapKind, MishapRound, Plan, Problem, Result } from '../types.ts';
+import { fieldsOf, listOf, own, plainZero } from '../checks.ts';
+import { limits } from '../limits.ts';
+import { done, fail, type Problem, type ProblemParams, type Result } from '../problems.ts';
+import type { Mishap, MishapKind, MishapRound, Plan } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';
 
 type Need = 'side' | 'place' | 'corner' | 'count' | 'end' | 'then';
@@ -33,26 +35,18 @@ export const mishapKinds: Readonly<
   twisted: { rounds: ['foundation'], needs: [] },
 };
 
-/** Stitches that mishaps may add in all: as many as the biggest panel has. */
-const mostMade = limits.sides * limits.stitches;
-
 /** A mishap with its round settled, and its place in the list given. */
 export type Settled = Mishap & { round: MishapRound; edging: number; index: number };
 
 export function readMishaps(value: unknown, plan: Plan): Result<Settled[]> {
   if (value === undefined || value === null) return done([]);
   const list = listOf(value, limits.mishaps);
-  if (!list)
-    return fail([{ at: 'mishaps', code: 'mishaps', says: `Give between 0 and ${limits.mishaps} mishaps` }]);
+  if (!list) return fail([{ at: 'mishaps', code: 'mishaps', params: { max: limits.mishaps } }]);
   const problems: Problem[] = [];
   const read = list.map((one, index) => readMishap(one, index, plan, problems));
   const made = sum(read.map((one) => (one?.round === 'join' ? 0 : Math.abs(one?.count ?? 0))));
-  if (made > mostMade)
-    problems.push({
-      at: 'mishaps',
-      code: 'mishap-sum',
-      says: `The mishaps must add ${mostMade.toLocaleString('en-GB')} stitches or fewer in all`,
-    });
+  if (made > limits.stitchesAdded)
+    problems.push({ at: 'mishaps', code: 'mishap-sum', params: { max: limits.stitchesAdded } });
   return problems.length > 0 ? fail(problems) : done(read as Settled[]);
 }
 
@@ -70,42 +64,39 @@ function readMishap(value: unknown, index: number, plan: Plan, problems: Problem
   const fields = fieldsOf(value);
   const kind = fields && own(fields, 'kind');
   if (!fields || typeof kind !== 'string' || !Object.hasOwn(mishapKinds, kind)) {
-    problems.push({ at, code: 'mishap-kind', says: `Mishap ${ordinal(index)} must be one that is known` });
+    problems.push({ at, code: 'mishap-kind', params: { mishap: index } });
     return null;
   }
   const { rounds, needs } = mishapKinds[kind as MishapKind];
   const round = own(fields, 'round') ?? rounds[0];
-  const wrong = (key: string, says: string) =>
-    problems.push({ at: `${at}.${key}`, code: `mishap-${key}`, says: `Mishap ${ordinal(index)}: ${says}` });
+  const wrong = (problem: Wrong): void => {
+    problems.push({ ...problem, at: `${at}.${problem.code.slice('mishap-'.length)}` });
+  };
   if (!rounds.includes(round as MishapRound))
-    wrong('round', `it can happen in the ${rounds.join(' or the ')} only`);
+    wrong({ code: 'mishap-round', params: { mishap: index, rounds } });
   const corners = plan.foundation.corners.length;
   const sides = plan.foundation.sides.length;
   const most = limits.stitches * 2;
-  const check = (key: Need | 'edging', low: number, high: number, says: string): number | undefined => {
+  const check = (key: Need | 'edging', low: number, high: number, problem: Wrong): number | undefined => {
     const given = own(fields, key);
     if (given === undefined && !needs.includes(key as Need)) return undefined;
     if (isWhole(given, low, high)) return plainZero(given);
-    wrong(key, says);
+    wrong(problem);
     return undefined;
   };
-  const edging = check('edging', 0, plan.edgings.length - 1, 'it names an edging round that is not there');
+  const params = { mishap: index };
+  const edging = check('edging', 0, plan.edgings.length - 1, { code: 'mishap-edging', params });
   const settled: Settled = {
     kind: kind as MishapKind,
     round: round as MishapRound,
     edging: edging ?? 0,
     index,
   };
-  const side = check('side', 0, sides - 1, `its side must be between 1 and ${sides}`);
-  const corner = check(
-    'corner',
-    0,
-    corners - 1,
-    corners ? `its corner must be between 1 and ${corners}` : 'there are no corners here',
-  );
-  const place = check('place', 0, most, 'its stitch must be on the side');
+  const side = check('side', 0, sides - 1, { code: 'mishap-side', params: { ...params, sides } });
+  const corner = check('corner', 0, corners - 1, { code: 'mishap-corner', params: { ...params, corners } });
+  const place = check('place', 0, most, { code: 'mishap-place', params });
   const least = kind === 'corner-chains' || kind === 'arm-missed' ? 0 : kind.startsWith('stitch') ? 1 : -most;
-  const count = check('count', least, most, 'its number must be a whole number');
+  const count = check('count', least, most, { code: 'mishap-count', params });
   if (side !== undefined) settled.side = side;
   if (corner !== undefined) settled.corner = corner;
   if (place !== undefined) settled.place = place;
@@ -114,19 +105,24 @@ function readMishap(value: unknown, index: number, plan: Plan, problems: Problem
   return settled;
 }
 
+type MishapCode = Extract<keyof ProblemParams, `mishap-${Need | 'round' | 'edging'}`>;
+/** A problem of one mishap; its place follows from its code. */
+type Wrong = { [C in MishapCode]: { code: C; params: ProblemParams[C] } }[MishapCode];
+
 function readWords(
   fields: Readonly<Record<string, unknown>>,
   needs: readonly Need[],
   settled: Settled,
-  wrong: (key: string, says: string) => void,
+  wrong: (problem: Wrong) => void,
 ): void {
+  const params = { mishap: settled.index };
   const end = own(fields, 'end');
   if (end === 'before' || end === 'after') settled.end = end;
-  else if (needs.includes('end')) wrong('end', 'say whether it was before or after the corner');
+  else if (needs.includes('end')) wrong({ code: 'mishap-end', params });
   const then = own(fields, 'then') ?? 'from-corner';
   if (!needs.includes('then')) return;
   if (then === 'from-corner' || then === 'from-total') settled.then = then;
-  else wrong('then', 'say whether the next side was counted from the corner or from the total');
+  else wrong({ code: 'mishap-then', params });
 }
 
 /** Those mishaps that happen in one round. */

@@ -6,8 +6,9 @@
  * and kept only as far as it brings the count nearer. What no hand can make is left at the nearest that it can.
  */
 
+import { listOf } from '../checks.ts';
+import { limits } from '../limits.ts';
 import { readPlan } from '../plan-again.ts';
-import { limits, listOf } from '../problems.ts';
 import { readSeen } from '../seen-again.ts';
 import type { Mishap, Plan, Seen } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';

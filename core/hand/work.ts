@@ -3,8 +3,8 @@
  */
 
 import { noPlan, readPlan } from '../plan-again.ts';
-import { done, fail } from '../problems.ts';
-import type { JoinMade, Plan, Result, Round, Worked } from '../types.ts';
+import { done, fail, type Result } from '../problems.ts';
+import type { JoinMade, Plan, Round, Worked } from '../types.ts';
 import { sum } from '../whole.ts';
 import { workEdging } from './edging.ts';
 import { workFoundation } from './foundation.ts';

@@ -5,7 +5,8 @@
  * A corner is met where the lane turns, also if it has no positions; one that lies right behind the start is met last.
  */
 
-import type { Edge, JoinMade, Problem, Round } from '../types.ts';
+import type { Problem } from '../problems.ts';
+import type { Edge, JoinMade, Round } from '../types.ts';
 import { mod } from '../whole.ts';
 import { type Lane, laneOfEither, laneOfRound } from './lane.ts';
 
@@ -48,7 +49,7 @@ export function meetLanes(
     problems.push({
       at: 'back',
       code: 'back-empty',
-      says: 'There is nothing to join: one of the rounds has no stitches',
+      params: {},
     });
     return null;
   }
@@ -56,8 +57,8 @@ export function meetLanes(
   if (start.side >= sideCount) {
     problems.push({
       at: 'start.side',
-      code: 'join-side',
-      says: `The side where the join begins must be between 1 and ${sideCount}`,
+      code: 'between',
+      params: { min: 1, max: sideCount },
     });
     return null;
   }

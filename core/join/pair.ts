@@ -6,10 +6,12 @@
  * pinned first and every side is paired within itself. Runs, not pairs, are kept: a million stitches are a few runs.
  */
 
+import { fieldsOf, listOf, own } from '../checks.ts';
 import { checkEdge } from '../front/edge.ts';
 import { readRound } from '../hand/graph.ts';
-import { done, fail, fieldsOf, limits, listOf, own } from '../problems.ts';
-import type { Edge, JoinMade, Manner, Pairing, Problem, Result } from '../types.ts';
+import { limits } from '../limits.ts';
+import { done, fail, type Problem, type Result } from '../problems.ts';
+import type { Edge, JoinMade, Manner, Pairing } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';
 import { alignCorners, begunWhereItFits } from './corners.ts';
 import { findingsOf } from './findings.ts';
@@ -30,7 +32,7 @@ export function pair(front: unknown, back: unknown, options: unknown): Result<Pa
   const problems: Problem[] = [];
   const frontRound = readRound(front) ?? readFront(front, problems);
   const backRound = readRound(back);
-  if (!backRound) problems.push({ at: 'back', code: 'back', says: 'Work the back first' });
+  if (!backRound) problems.push({ at: 'back', code: 'unreadable', params: {} });
   const read = readOptions(options, problems);
   if (problems.length > 0 || !frontRound || !backRound) return fail(problems);
   const met = meet(frontRound, backRound, read.start, problems);
@@ -50,15 +52,15 @@ function readOptions(options: unknown, problems: Problem[]): PairOptions {
   const easing = own(fields, 'easing') ?? 'end';
   const start = fieldsOf(own(fields, 'start')) ?? {};
   if (easing !== 'end' && easing !== 'spread')
-    problems.push({ at: 'easing', code: 'easing', says: 'Choose the end of the side, or spread along it' });
+    problems.push({ at: 'easing', code: 'unreadable', params: {} });
   const most = limits.stitches * limits.sides * 2;
   const whole = (key: string, standard: number, low: number): number => {
     const given = own(start, key) ?? standard;
     if (isWhole(given, low, most)) return given;
     problems.push({
       at: `start.${key}`,
-      code: 'join-start',
-      says: 'The place where the join begins must be whole numbers',
+      code: 'unreadable',
+      params: {},
     });
     return standard;
   };
@@ -79,8 +81,7 @@ function readOptions(options: unknown, problems: Problem[]): PairOptions {
 /** How the two rounds are laid together; corner to corner where nothing is said. */
 export function readManner(value: unknown, problems: Problem[]): Manner {
   if (value === 'stitch-by-stitch' || value === 'corner-to-corner') return value;
-  if (value !== undefined)
-    problems.push({ at: 'manner', code: 'manner', says: 'Choose stitch by stitch, or corner to corner' });
+  if (value !== undefined) problems.push({ at: 'manner', code: 'unreadable', params: {} });
   return 'corner-to-corner';
 }
 
@@ -90,8 +91,8 @@ function readSkipped(value: unknown, problems: Problem[]): number[] {
   if (list?.every((one) => isWhole(one, 0, limits.sides - 1))) return [...new Set(list as number[])];
   problems.push({
     at: 'start.skipped',
-    code: 'join-start',
-    says: 'The corners with a chain passed over must be a list of corner numbers',
+    code: 'unreadable',
+    params: {},
   });
   return [];
 }

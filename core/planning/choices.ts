@@ -1,17 +1,17 @@
 /** Settling the maker's choices: what is not chosen takes the trade's usual way (common practice, no source). */
 import {
   fieldsOf,
-  limits,
   listOf,
   numberProblem,
-  ordinal,
   own,
   plainZero,
   readCorner,
   readCorners,
   readZeroOrOne,
-} from '../problems.ts';
-import type { Arm, Corner, Edge, JoinStart, Problem } from '../types.ts';
+} from '../checks.ts';
+import { limits } from '../limits.ts';
+import type { Problem } from '../problems.ts';
+import type { Arm, Corner, Edge, JoinStart } from '../types.ts';
 import { isWhole, mod } from '../whole.ts';
 
 export type SettledEdging = { arm: Arm; increase: number; corners: Corner[] };
@@ -32,7 +32,7 @@ export type EarlyChoices = {
 export function settleChoices(edge: Edge, choices: unknown, problems: Problem[]): EarlyChoices {
   const fields = fieldsOf(choices) ?? {};
   if (choices !== undefined && !fieldsOf(choices))
-    problems.push({ at: 'choices', code: 'choices', says: 'Choose again how the back is worked' });
+    problems.push({ at: 'choices', code: 'unreadable', params: {} });
   const start = readStart(edge, own(fields, 'start'), problems);
   const foundationCorner = own(fields, 'foundationCorner');
   return {
@@ -41,7 +41,7 @@ export function settleChoices(edge: Edge, choices: unknown, problems: Problem[])
     foundationCorner:
       foundationCorner === undefined
         ? { made: 'chain', size: 2 }
-        : (readCorner(foundationCorner, 'choices.foundationCorner', "The foundation's corner", problems) ?? {
+        : (readCorner(foundationCorner, 'choices.foundationCorner', problems) ?? {
             made: 'chain',
             size: 2,
           }),
@@ -50,7 +50,6 @@ export function settleChoices(edge: Edge, choices: unknown, problems: Problem[])
       'counts',
       0,
       'choices.foundationStart',
-      'What the starting chains count as',
       problems,
     ),
     foundationAdds: readZeroOrOne(
@@ -58,17 +57,9 @@ export function settleChoices(edge: Edge, choices: unknown, problems: Problem[])
       'adds',
       1,
       'choices.foundationClosing',
-      "What the foundation's closing adds",
       problems,
     ),
-    edgingAdds: readZeroOrOne(
-      own(fields, 'edgingClosing'),
-      'adds',
-      1,
-      'choices.edgingClosing',
-      "What the edging's closing adds",
-      problems,
-    ),
+    edgingAdds: readZeroOrOne(own(fields, 'edgingClosing'), 'adds', 1, 'choices.edgingClosing', problems),
     joinStart: readJoinStart(edge, own(fields, 'joinStart'), problems),
     markerEvery: readMarker(own(fields, 'markerEvery'), problems),
   };
@@ -81,25 +72,17 @@ function readStart(
 ): { startSide: number; lead: number | undefined } {
   if (value === undefined) return { startSide: 0, lead: undefined };
   const fields = fieldsOf(value) ?? {};
-  if (!fieldsOf(value))
-    problems.push({ at: 'choices.start', code: 'start', says: 'Choose on which side the back begins' });
+  if (!fieldsOf(value)) problems.push({ at: 'choices.start', code: 'unreadable', params: {} });
   const side = own(fields, 'side') ?? 0;
   const lead = own(fields, 'lead');
   if (!isWhole(side, 0, edge.sides.length - 1))
     problems.push({
       at: 'choices.start.side',
-      code: 'start-side',
-      says: `The start side must be one of the front's sides, 1 to ${edge.sides.length}`,
+      code: 'between',
+      params: { min: 1, max: edge.sides.length },
     });
   if (lead !== undefined) {
-    const problem = numberProblem(
-      lead,
-      'choices.start.lead',
-      'The trebles before the first corner',
-      0,
-      limits.stitches,
-      20,
-    );
+    const problem = numberProblem(lead, 'choices.start.lead', { min: 0, max: limits.stitches, like: 20 });
     if (problem) problems.push(problem);
   }
   return {
@@ -119,51 +102,48 @@ function readEdgings(edge: Edge, startSide: number, value: unknown, problems: Pr
   if (!list || list.length < 1) {
     problems.push({
       at: 'choices.edgings',
-      code: 'edging-count',
-      says: `The number of edging rounds must be between 1 and ${limits.edgings}`,
+      code: 'between',
+      params: { min: 1, max: limits.edgings },
     });
     return [];
   }
   return list.map((one, n) => {
     const at = `choices.edgings[${n}]`;
-    const label = `Edging round ${ordinal(n)}`;
     const fields = fieldsOf(one) ?? {};
-    if (!fieldsOf(one))
-      problems.push({ at, code: 'edging', says: `${label} must say how its corners are worked` });
+    if (!fieldsOf(one)) problems.push({ at, code: 'unreadable', params: {} });
     const given = own(fields, 'corner');
     const corners =
       given === undefined || edge.corners.length === 0
         ? mirrored
-        : (readCorners(given, edge.corners.length, `${at}.corner`, `${label}: the corner`, problems) ??
-          mirrored);
+        : (readCorners(given, edge.corners.length, `${at}.corner`, problems) ?? mirrored);
     return {
-      arm: readArm(own(fields, 'arm'), `${at}.arm`, label, problems),
-      increase: readIncrease(edge, own(fields, 'increase'), `${at}.increase`, label, problems),
+      arm: readArm(own(fields, 'arm'), `${at}.arm`, problems),
+      increase: readIncrease(edge, own(fields, 'increase'), `${at}.increase`, problems),
       corners,
     };
   });
 }
 
-function readArm(value: unknown, at: string, label: string, problems: Problem[]): Arm {
+function readArm(value: unknown, at: string, problems: Problem[]): Arm {
   if (value === undefined) return [1, 1];
   const given = listOf(value, 2);
   const pair: unknown[] = given?.length === 2 ? given : [value, value];
   const problem = pair
-    .map((one) => numberProblem(one, at, `${label}: the stitches beside the corner`, 0, limits.arm, 1))
+    .map((one) => numberProblem(one, at, { min: 0, max: limits.arm, like: 1 }))
     .find((one) => one !== null);
   if (problem) problems.push(problem);
   return problem ? [1, 1] : (pair.map((one) => plainZero(one as number)) as Arm);
 }
 
-function readIncrease(edge: Edge, value: unknown, at: string, label: string, problems: Problem[]): number {
+function readIncrease(edge: Edge, value: unknown, at: string, problems: Problem[]): number {
   if (value === undefined) return 0;
-  const problem = numberProblem(value, at, `${label}: the stitches added`, 0, limits.stitches, 6);
+  const problem = numberProblem(value, at, { min: 0, max: limits.stitches, like: 6 });
   if (problem) problems.push(problem);
   else if ((value as number) > 0 && edge.corners.length > 0)
     problems.push({
       at,
       code: 'increase-with-corners',
-      says: `${label} grows at its corners: spread stitches are added on round panels only, so set them to 0`,
+      params: {},
     });
   return problem ? 0 : plainZero(value as number);
 }
@@ -173,29 +153,26 @@ function readJoinStart(edge: Edge, value: unknown, problems: Problem[]): JoinSta
   if (value !== undefined && !fieldsOf(value))
     problems.push({
       at: 'choices.joinStart',
-      code: 'join-side',
-      says: 'Choose on which side the join begins',
+      code: 'unreadable',
+      params: {},
     });
   const side = own(fields, 'side') ?? 0;
   if (!isWhole(side, 0, edge.sides.length - 1)) {
     problems.push({
       at: 'choices.joinStart.side',
-      code: 'join-side',
-      says: `The side where the join begins must be one of the front's sides, 1 to ${edge.sides.length}`,
+      code: 'between',
+      params: { min: 1, max: edge.sides.length },
     });
     return { side: 0, fromCorner: 1 };
   }
   const furthest = joinPlaces(edge, side);
   const fromCorner = own(fields, 'fromCorner');
   if (fromCorner === undefined) return { side: plainZero(side), fromCorner: Math.min(4, furthest) };
-  const problem = numberProblem(
-    fromCorner,
-    'choices.joinStart.fromCorner',
-    'The position where the join begins',
-    1,
-    furthest,
-    4,
-  );
+  const problem = numberProblem(fromCorner, 'choices.joinStart.fromCorner', {
+    min: 1,
+    max: furthest,
+    like: 4,
+  });
   if (problem) problems.push(problem);
   return { side: plainZero(side), fromCorner: problem ? 1 : (fromCorner as number) };
 }
@@ -209,14 +186,7 @@ export const joinPlaces = (edge: Edge, side: number): number => {
 
 function readMarker(value: unknown, problems: Problem[]): number {
   if (value === undefined) return 10;
-  const problem = numberProblem(
-    value,
-    'choices.markerEvery',
-    'The stitches from marker to marker',
-    1,
-    limits.markerEvery,
-    10,
-  );
+  const problem = numberProblem(value, 'choices.markerEvery', { min: 1, max: limits.markerEvery, like: 10 });
   if (problem) problems.push(problem);
   return problem ? 10 : (value as number);
 }

@@ -6,17 +6,8 @@
  */
 
 import { checkEdge } from '../front/edge.ts';
-import { done, fail, ordinal } from '../problems.ts';
-import type {
-  Corner,
-  Edge,
-  EdgingPlan,
-  FoundationPlan,
-  Plan,
-  Problem,
-  Result,
-  SettledChoices,
-} from '../types.ts';
+import { done, fail, type Problem, type Result } from '../problems.ts';
+import type { Corner, Edge, EdgingPlan, FoundationPlan, Plan, SettledChoices } from '../types.ts';
 import { mod, sum } from '../whole.ts';
 import { type EarlyChoices, settleChoices } from './choices.ts';
 
@@ -82,7 +73,7 @@ function checkLastCorners(edge: Edge, early: EarlyChoices, cornerFaces: number[]
   problems.push({
     at: `choices.edgings[${last}].corner`,
     code: 'corner-must-match',
-    says: `The last edging round's corners must match the front's: make corner ${ordinal(front)} of size ${(edge.corners[front] as Corner).size}, as on the front`,
+    params: { corner: front, size: (edge.corners[front] as Corner).size },
   });
 }
 
@@ -90,15 +81,16 @@ function checkRoom(edge: Edge, early: EarlyChoices, growth: number, problems: Pr
   const rounds = early.edgings.length;
   edge.sides.forEach((count, i) => {
     if (count - growth >= 1) return;
-    const fitting = roundsThatFit(edge, early, count);
-    const change =
-      fitting >= 1
-        ? `${fitting === 1 ? '1 edging round' : `${fitting} edging rounds`} of this kind would fit`
-        : `with smaller corners it would fit, or with ${growth + 1} stitches on this side`;
     problems.push({
       at: `edge.sides[${i}]`,
       code: 'no-foundation-stitch',
-      says: `Side ${ordinal(i)} has ${count} stitches and ${rounds === 1 ? 'the edging round adds' : `the ${rounds} edging rounds add`} ${growth}, which leaves none for the foundation: ${change}`,
+      params: {
+        stitches: count,
+        growth,
+        rounds,
+        fitting: roundsThatFit(edge, early, count),
+        cornered: edge.corners.length > 0,
+      },
     });
   });
   if (edge.corners.length === 0) checkIncreases(edge.sides[0] as number, early, problems);
@@ -121,7 +113,7 @@ function checkIncreases(front: number, early: EarlyChoices, problems: Problem[])
       problems.push({
         at: `choices.edgings[${n}].increase`,
         code: 'increase-too-big',
-        says: `Edging round ${ordinal(n)} adds ${increase} to ${count}: it can add ${Math.floor((count + increase - 1) / 2)} or fewer, one to each stitch but the first`,
+        params: { adds: increase, to: count, max: Math.floor((count + increase - 1) / 2) },
       });
   }
 }
@@ -131,13 +123,13 @@ function checkLead(worked: number, lead: number, edge: Edge, problems: Problem[]
     problems.push({
       at: 'choices.foundationStart.counts',
       code: 'start-side-too-short',
-      says: 'The start side has 1 foundation stitch, and the starting chains and the closing would make 2: begin on a longer side, or let only one of them count',
+      params: {},
     });
   else if (edge.corners.length > 0 && lead > worked)
     problems.push({
       at: 'choices.start.lead',
       code: 'lead-too-long',
-      says: `The trebles before the first corner must be ${worked} or fewer: that is all this side has to work`,
+      params: { max: worked },
     });
 }
 

@@ -4,20 +4,13 @@
  * Rule: no formula. The first round is laid down as printed, each later one is worked on it stitch by stitch, and what
  * was made is counted; so a pattern that contradicts itself is found where it does.
  */
+
+import { fieldsOf, listOf, numberProblem, own, readCorner } from '../checks.ts';
 import { makeAsked } from '../hand/edging.ts';
 import { isCornerKind, type Making, makeAlong, makeStitch, startMaking, turn } from '../hand/graph.ts';
-import {
-  done,
-  fail,
-  fieldsOf,
-  limits,
-  listOf,
-  numberProblem,
-  ordinal,
-  own,
-  readCorner,
-} from '../problems.ts';
-import { type Arm, type Corner, NodeKind, type Problem, type Result } from '../types.ts';
+import { limits } from '../limits.ts';
+import { done, fail, type Problem, type Result } from '../problems.ts';
+import { type Arm, type Corner, NodeKind } from '../types.ts';
 import { isWhole } from '../whole.ts';
 
 /** A pattern's rounds, all sides alike, and what it prints about them; null where a number is not printed. */
@@ -39,8 +32,7 @@ export type PrintedRounds = {
 /** What the recipe gives, round by round, in the printed manner of counting. */
 export type RoundsGiven = { sides: number[]; totals: number[] };
 
-/** Rounds a pattern can have here. */
-const mostRounds = 200;
+const mostRounds = limits.printedRounds;
 
 type Read = {
   corner: Corner;
@@ -67,10 +59,10 @@ export function checkRounds(input: unknown): Result<RoundsGiven> {
 
 function readPrinted(input: unknown, problems: Problem[]): Read | null {
   const fields = fieldsOf(input) ?? {};
-  const corner = readCorner(own(fields, 'corner'), 'corner', 'The corner', problems);
+  const corner = readCorner(own(fields, 'corner'), 'corner', problems);
   const arm = readArm(own(fields, 'arm'), problems);
   const sideCount = own(fields, 'sideCount') ?? 4;
-  const wrongCount = numberProblem(sideCount, 'sideCount', 'The number of sides', 1, limits.sides, 4);
+  const wrongCount = numberProblem(sideCount, 'sideCount', { min: 1, max: limits.sides, like: 4 });
   if (wrongCount) problems.push(wrongCount);
   const sides = readColumn(own(fields, 'sides'), 'sides', problems);
   const totals = readColumn(own(fields, 'totals'), 'totals', problems);
@@ -84,48 +76,41 @@ function readPrinted(input: unknown, problems: Problem[]): Read | null {
 function readArm(value: unknown, problems: Problem[]): Arm | null {
   const pair = listOf(value, 2) ?? [value, value];
   const problem = [pair[0], pair[1]]
-    .map((one) => numberProblem(one, 'arm', 'The stitches beside the corner', 0, limits.arm, 1))
+    .map((one) => numberProblem(one, 'arm', { min: 0, max: limits.arm, like: 1 }))
     .find((one) => one !== null);
   if (problem) problems.push(problem);
   return problem ? null : (pair as Arm);
 }
 
 /** Printed numbers: whole, or null where nothing is printed. */
-function readColumn(value: unknown, at: string, problems: Problem[]): (number | null)[] {
+function readColumn(value: unknown, at: 'sides' | 'totals', problems: Problem[]): (number | null)[] {
   if (value === undefined) return [];
   const list = listOf(value, mostRounds);
   if (!list) {
-    problems.push({ at, code: 'printed', says: `Give the ${at} of ${mostRounds} rounds or fewer` });
+    problems.push({ at, code: 'printed-rounds', params: { of: at, max: mostRounds } });
     return [];
   }
   const most = limits.sides * (limits.stitches + limits.cornerSize);
   return list.map((one, i) => {
     if (one === null) return null;
-    const problem = numberProblem(
-      one,
-      `${at}[${i}]`,
-      `The printed count of round ${ordinal(i)}`,
-      0,
-      most,
-      60,
-    );
+    const problem = numberProblem(one, `${at}[${i}]`, { min: 0, max: most, like: 60 });
     if (problem) problems.push(problem);
     return problem ? null : (one as number);
   });
 }
 
 /** A pattern that names more or fewer rounds than it prints counts for. */
-function checkNamed(named: unknown, at: string, rounds: number, problems: Problem[]): void {
+function checkNamed(named: unknown, at: 'sides' | 'totals', rounds: number, problems: Problem[]): void {
   if (named === undefined) return;
   const printed = rounds - 1;
   if (!isWhole(named, 0, mostRounds)) {
-    const problem = numberProblem(named, 'roundsNamed', 'The rounds named', 0, mostRounds, 5);
+    const problem = numberProblem(named, 'roundsNamed', { min: 0, max: mostRounds, like: 5 });
     if (problem) problems.push(problem);
   } else if (named !== printed)
     problems.push({
       at: printed > named ? `${at}[${named + 1}]` : at,
       code: 'rounds-named',
-      says: `${named} rounds are named, ${printed} ${at === 'totals' ? 'totals' : 'counts'} are printed`,
+      params: { named, printed, of: at },
     });
 }
 
@@ -135,8 +120,7 @@ function isFirstPrinted(
   problems: Problem[],
 ): boolean {
   if (typeof sides[0] === 'number' || typeof totals[0] === 'number') return true;
-  if (problems.length === 0)
-    problems.push({ at: 'sides[0]', code: 'empty', says: 'Enter the count of the first round' });
+  if (problems.length === 0) problems.push({ at: 'sides[0]', code: 'empty', params: {} });
   return false;
 }
 
@@ -165,8 +149,8 @@ function sideOfFirst(read: Read, problems: Problem[]): number | null {
   if (stitches >= 0 && stitches % read.sideCount === 0) return stitches / read.sideCount;
   problems.push({
     at: 'totals[0]',
-    code: 'uneven-first',
-    says: `Round 1: ${total} does not make ${read.sideCount} equal sides`,
+    code: 'first-uneven',
+    params: { total, sides: read.sideCount },
   });
   return null;
 }
@@ -209,11 +193,10 @@ function compare(
   printed.forEach((count, i) => {
     const made = given[i];
     if (count === null || made === undefined || made === count) return;
-    const where = at === 'sides' ? ' to a side' : '';
     problems.push({
       at: `${at}[${i}]`,
       code: at === 'sides' ? 'printed-side' : 'printed-total',
-      says: `Round ${ordinal(i)}: the recipe gives ${made}${where} where ${count} is printed`,
+      params: { round: i, given: made, printed: count },
     });
   });
 }

@@ -5,12 +5,13 @@
  * otherwise), so opening a panel costs the number of its sides and not of its stitches.
  */
 
+import { fieldsOf, own } from '../checks.ts';
 import { readMishaps } from '../hand/mishap.ts';
 import { workWith } from '../hand/work.ts';
 import { pair, readManner } from '../join/pair.ts';
 import { noPlan, readPlan } from '../plan-again.ts';
-import { done, fail, fieldsOf, own } from '../problems.ts';
-import type { Manner, PairRun, Plan, Result, RoundName, Stage, Step, Steps, Worked } from '../types.ts';
+import { done, fail, type Result } from '../problems.ts';
+import type { Manner, PairRun, Plan, RoundName, Stage, Step, Steps, Worked } from '../types.ts';
 import { lastNotAbove } from '../whole.ts';
 import { joinSections } from './join-steps.ts';
 import { type RoundsSeen, type RoundView, viewOfEdging, viewOfFoundation, viewOfRound } from './layout.ts';

@@ -1,12 +1,14 @@
 /** Fields by name: their place in the page, what they show, and what is wrong with them. */
 import type { Field, Snapshot } from '../state/snapshot.ts';
+import { sayInApp } from '../words/problems-view.ts';
 
 /** The id of a field's input; links of the problem list point at it. */
 export const fieldId = (field: Field): string => `field-${field.replaceAll('.', '-')}`;
 
 /** The message for a field, once the person has asked for a check. */
-export function problemAt({ problems, told }: Snapshot, field: Field): string | undefined {
-  return told ? problems.find(({ at }) => at === field)?.says : undefined;
+export function problemAt(snapshot: Snapshot, field: Field): string | undefined {
+  const problem = snapshot.told && snapshot.problems.find(({ at }) => at === field);
+  return problem ? sayInApp(problem, snapshot) : undefined;
 }
 
 /** The text as typed, or the plan's own number where nothing was typed. */
@@ -14,10 +16,11 @@ export function textOf({ project }: Snapshot, field: Field, planned: number | st
   return project.texts[field] ?? `${planned}`;
 }
 
-/** The number a stepper starts from: the first run of digits, or null where there is none. */
+/** The number a stepper starts from: the first run of digits, or null where there is none that can be counted. */
 export function readDigits(text: string): number | null {
   const digits = /\d+/.exec(text.normalize('NFKC'))?.[0];
-  return digits === undefined ? null : Number.parseInt(digits, 10);
+  const value = Number(digits);
+  return digits !== undefined && Number.isSafeInteger(value) ? value : null;
 }
 
 /** One more or one fewer, kept within bounds; from an unreadable text it starts at the least. */

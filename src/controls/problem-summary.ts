@@ -1,19 +1,20 @@
 /** The list of what cannot be read, shown only after the person asked to have the numbers checked. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Send, Snapshot } from '../state/snapshot.ts';
-import { firstOfEach, PROBLEM_HEADING } from '../words/problems-view.ts';
+import { firstOfEach, PROBLEM_HEADING, sayInApp } from '../words/problems-view.ts';
 import { fieldId } from './fields.ts';
 
 export const SUMMARY_ID = 'problem-summary';
 
-export function problemSummary({ problems, told }: Snapshot): TemplateResult | typeof nothing {
+export function problemSummary(snapshot: Snapshot): TemplateResult | typeof nothing {
+  const { problems, told } = snapshot;
   if (!told || problems.length === 0) return nothing;
   return html`<section class="summary" id=${SUMMARY_ID} role="alert" tabindex="-1" aria-labelledby="summary-heading">
     <h2 id="summary-heading">${PROBLEM_HEADING}</h2>
     <ul>
       ${firstOfEach(problems).map(
-        ({ at, says }) =>
-          html`<li><a href="#${fieldId(at)}" @click=${(event: Event) => goTo(event, fieldId(at))}>${says}</a></li>`,
+        (problem) =>
+          html`<li><a href="#${fieldId(problem.at)}" @click=${(event: Event) => goTo(event, fieldId(problem.at))}>${sayInApp(problem, snapshot)}</a></li>`,
       )}
     </ul>
   </section>`;

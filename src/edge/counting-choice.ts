@@ -1,6 +1,6 @@
 /** What the maker's number took in, in three pictures, and what follows from the answer. */
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
-import type { CornerMade, Counted } from '../../core/index.ts';
+import { type CornerMade, type Counted, limits } from '../../core/index.ts';
 import { countedNumbers, problemAt, textOf } from '../controls/fields.ts';
 import { numberField } from '../controls/number-field.ts';
 import { chain, vee } from '../controls/stitch-pictures.ts';
@@ -89,7 +89,7 @@ function sizeField(snapshot: Snapshot, send: Send): TemplateResult {
       label: sizeLabel(snapshot.project.cornerMade),
       text: textOf(snapshot, 'corner', planned),
       least: 0,
-      most: 9,
+      most: limits.cornerSize,
       problem: problemAt(snapshot, 'corner'),
     },
     send,
@@ -109,7 +109,7 @@ function differing(snapshot: Snapshot, send: Send): TemplateResult {
           name: `corner ${corner + 1}`,
           text: textOf(snapshot, field, making.edge.corners[corner]?.size ?? ''),
           least: 0,
-          most: 9,
+          most: limits.cornerSize,
           problem: problemAt(snapshot, field),
         },
         send,

@@ -1,12 +1,12 @@
 /** The choices behind the recipe. Each has a usual answer that is already taken. */
+
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
+import { limits } from '../../core/index.ts';
 import { fieldId, nudge, problemAt, textOf } from '../controls/fields.ts';
 import { numberField } from '../controls/number-field.ts';
 import type { Project, Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 import { term } from '../words/terms.ts';
-
-const MOST_EDGINGS = 12;
 
 export function moreChoices(snapshot: Snapshot, send: Send): TemplateResult {
   return html`<details class="fold choices">
@@ -38,7 +38,7 @@ function startChoices(snapshot: Snapshot, send: Send): TemplateResult {
   const { side, lead } = snapshot.making.plan.choices.start;
   return html`<div class="choice">
     ${sideSelect(snapshot, send, 'start-side', side + 1)}
-    ${plain(snapshot, send, 'lead', lead, { least: 0, most: 100_000 })}
+    ${plain(snapshot, send, 'lead', lead, { least: 0, most: limits.stitches })}
   </div>`;
 }
 
@@ -137,7 +137,7 @@ function edgingRounds(snapshot: Snapshot, send: Send): TemplateResult {
   const { project, making, settings } = snapshot;
   const set = (edgingCount: number): void => send({ type: 'CHANGE', project: { edgingCount } });
   const step = (by: 1 | -1): void =>
-    set(Number.parseInt(nudge(`${project.edgingCount}`, by, 1, MOST_EDGINGS), 10));
+    set(Number.parseInt(nudge(`${project.edgingCount}`, by, 1, limits.edgings), 10));
   const dc = term('double-crochet', settings.dialect, 'short');
   return html`<fieldset class="choice">
     <legend>Edging rounds</legend>
@@ -151,9 +151,9 @@ function edgingRounds(snapshot: Snapshot, send: Send): TemplateResult {
     </div>
     ${making.plan.edgings.map(({ arm, increase }, round) =>
       project.sideCount === 0
-        ? plain(snapshot, send, `increase.${round}`, increase, { least: 0, most: 100_000 })
-        : html`${plain(snapshot, send, `arm.${round}`, arm[0], { least: 0, most: 9 })}
-            ${plain(snapshot, send, `arm.${round}.after`, arm[1], { least: 0, most: 9 })}`,
+        ? plain(snapshot, send, `increase.${round}`, increase, { least: 0, most: limits.stitches })
+        : html`${plain(snapshot, send, `arm.${round}`, arm[0], { least: 0, most: limits.arm })}
+            ${plain(snapshot, send, `arm.${round}.after`, arm[1], { least: 0, most: limits.arm })}`,
     )}
   </fieldset>`;
 }
@@ -163,7 +163,7 @@ function joinAndMarkers(snapshot: Snapshot, send: Send): TemplateResult {
   return html`<fieldset class="choice">
     <legend>The join and the markers</legend>
     ${snapshot.project.sideCount > 0 ? sideSelect(snapshot, send, 'join-side', joinStart.side + 1) : ''}
-    ${plain(snapshot, send, 'join-from-corner', joinStart.fromCorner, { least: 1, most: 100_000 })}
+    ${plain(snapshot, send, 'join-from-corner', joinStart.fromCorner, { least: 1, most: limits.stitches })}
     ${plain(snapshot, send, 'marker-every', markerEvery, { least: 1, most: 1000 })}
   </fieldset>`;
 }

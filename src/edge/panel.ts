@@ -1,5 +1,6 @@
 /** Your edge: what the person counted on the front, and the recipe that follows from it. */
 import { html, type TemplateResult } from 'lit-html';
+import { limits } from '../../core/index.ts';
 import { countedNumbers, problemAt, textOf } from '../controls/fields.ts';
 import { RECIPE_ID } from '../controls/ids.ts';
 import type { NumberField } from '../controls/number-field.ts';
@@ -15,8 +16,6 @@ type Part = (snapshot: Snapshot, send: Send) => TemplateResult;
 
 /** What follows from the numbers: fetched after the first look. */
 type Following = { recipePanel: Part; moreChoices: Part; workedPanel: Part };
-
-export const MOST_STITCHES = 100_000;
 
 export function edgePanel(snapshot: Snapshot, send: Send, later: Following | null): TemplateResult {
   const { project } = snapshot;
@@ -57,7 +56,7 @@ function frontCounts(snapshot: Snapshot, send: Send): TemplateResult {
       label: fieldName(field, project.sideCount),
       text: textOf(snapshot, field, known.length === count ? (known[side] ?? '') : ''),
       least: 1,
-      most: MOST_STITCHES,
+      most: limits.stitches,
       problem: problemAt(snapshot, field),
     };
   });

@@ -1,10 +1,12 @@
 /** How many sides the panel has: a figure to press for round and 3 to 12, and a list for more. */
+
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
+import { limits } from '../../core/index.ts';
 import { outline } from '../controls/around.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 
 const QUICK = [0, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
-const MORE = Array.from({ length: 12 }, (_, index) => index + 13);
+const MORE = Array.from({ length: limits.sides - 12 }, (_, index) => index + 13);
 
 export function sidesChooser({ project }: Snapshot, send: Send): TemplateResult {
   const choose = (sideCount: number): void => send({ type: 'CHANGE', project: { sideCount } });

@@ -1,6 +1,6 @@
 /** What I really worked: the counts of the back, in the back's own order, prefilled with the recipe. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Corner } from '../../core/index.ts';
+import { type Corner, limits } from '../../core/index.ts';
 import { problemAt, readDigits, textOf } from '../controls/fields.ts';
 import { type NumberField, numberField } from '../controls/number-field.ts';
 import { sideCounts } from '../controls/side-counts.ts';
@@ -105,7 +105,7 @@ function countField(
     name: `${piece.title.toLowerCase()} ${label}`,
     text,
     least: 0,
-    most: 100_000,
+    most: limits.stitches,
     problem: problemAt(snapshot, field),
     noteId: `${field.replaceAll('.', '-')}-note`,
     note: noteOf(`${field.replaceAll('.', '-')}-note`, made === null ? 0 : made - planned, facing),

@@ -5,10 +5,10 @@
  * The only clock is here: playing sends the making one NEXT after another.
  */
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
-import type { Problem } from '../../core/index.ts';
 import { type MakingInput, makingMachine } from '../making/machine.ts';
 import { textsOfSeen, withoutWorked } from './counts.ts';
 import { derive } from './derive.ts';
+import type { AppProblem } from './problem.ts';
 import type { AppEvent, Making, Pointed, Project, Settings, Tab } from './snapshot.ts';
 
 export type AppContext = {
@@ -22,7 +22,7 @@ export type AppContext = {
   told: boolean;
   pointed: Pointed | null;
   making: Making;
-  problems: readonly Problem[];
+  problems: readonly AppProblem[];
   /** The making stands where playing must rest. */
   mustRest: boolean;
 };
@@ -32,7 +32,7 @@ export type AppInput = {
   settings: Settings;
   tab: Tab;
   making: Making;
-  problems: readonly Problem[];
+  problems: readonly AppProblem[];
   place: number;
   answered: MakingInput['answered'];
 };

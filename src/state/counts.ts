@@ -1,6 +1,6 @@
 /** What was counted on the work: reading it from its fields, and writing it back into them. */
 import { limits, type Seen, type Shape } from '../../core/index.ts';
-import { type Reader, typedOver } from './reading.ts';
+import { type Bounds, type Reader, typedOver } from './reading.ts';
 import type { Field, Project } from './snapshot.ts';
 
 /**
@@ -10,42 +10,22 @@ import type { Field, Project } from './snapshot.ts';
 export function readSeen(reader: Reader): Seen {
   const { project } = reader;
   const { sideCount } = project;
-  const list = (
-    piece: string,
-    count: number,
-    label: (i: number) => string,
-    low: number = 0,
-    high?: number,
-  ): (number | null)[] =>
-    Array.from(
-      { length: count },
-      (_, i) => typedOver(reader, `${piece}.${i}`, label(i), 54, high, low) ?? null,
-    );
+  const list = (piece: string, count: number, bounds?: Bounds): (number | null)[] =>
+    Array.from({ length: count }, (_, i) => typedOver(reader, `${piece}.${i}`, 54, bounds) ?? null);
   const any = (values: (number | null)[]): boolean => values.some((value) => value !== null);
-  const round = (piece: string, name: string): Counts | undefined => {
+  const round = (piece: string): Counts | undefined => {
     const fewer = isShort(project, piece) ? 1 : 0;
-    const sides = list(
-      `worked.${piece}`,
-      Math.max(1, sideCount - fewer),
-      (i) => `Side ${i + 1} of the ${name}`,
-    );
-    const corners = list(
-      cornersOf(piece),
-      Math.max(0, sideCount - fewer),
-      (i) => `Corner ${i + 1} of the ${name}`,
-      0,
-      limits.cornerSize,
-    );
+    const sides = list(`worked.${piece}`, Math.max(1, sideCount - fewer));
+    const corners = list(cornersOf(piece), Math.max(0, sideCount - fewer), { high: limits.cornerSize });
     if (!any(sides) && !any(corners)) return undefined;
     return any(corners) ? { sides, corners } : { sides };
   };
-  const foundation = round('foundation', 'foundation');
-  const edgings = Array.from({ length: project.edgingCount }, (_, n) =>
-    round(`edging.${n}`, project.edgingCount > 1 ? `edging round ${n + 1}` : 'edging'),
-  );
-  const front = list('seen.front', Math.max(1, sideCount), (i) => `Front side ${i + 1}, counted again,`, 1);
-  const drift = list('seen.drift', sideCount, (i) => `How far corner ${i + 1} is off`, -limits.stitches);
-  const leftOver = typedOver(reader, 'seen.left-over', 'What is left over', 2, undefined, -limits.stitches);
+  const foundation = round('foundation');
+  const edgings = Array.from({ length: project.edgingCount }, (_, n) => round(`edging.${n}`));
+  const front = list('seen.front', Math.max(1, sideCount), { low: 1 });
+  const eitherWay = { low: -limits.stitches, high: limits.stitches };
+  const drift = list('seen.drift', sideCount, eitherWay);
+  const leftOver = typedOver(reader, 'seen.left-over', 2, eitherWay);
   const blank = { sides: new Array<null>(Math.max(1, sideCount)).fill(null) };
   const join = {
     ...(any(drift) ? { drift } : {}),

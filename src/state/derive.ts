@@ -22,6 +22,7 @@ import {
   work,
 } from '../../core/index.ts';
 import { ordinaryFront, readSeen } from './counts.ts';
+import type { AppProblem } from './problem.ts';
 import { type Reader, typed, typedOver } from './reading.ts';
 import type { Field, Making, Project, Settings } from './snapshot.ts';
 
@@ -31,19 +32,11 @@ function readEdgeInput(reader: Reader): EdgeInput {
   const { project } = reader;
   const round = project.sideCount === 0;
   const count = Math.max(1, project.sideCount);
-  const most = limits.stitches + 2 * limits.cornerSize;
   const sides = Array.from({ length: count }, (_, i) => {
     const field = `side.${i}`;
-    const label = round ? 'The stitches in the round' : `Side ${i + 1}`;
-    if (project.texts[field] === undefined) {
-      reader.problems.push({
-        at: field,
-        code: 'empty',
-        says: round ? 'Enter the stitches in the round' : `Enter side ${i + 1}`,
-      });
-      return Number.NaN;
-    }
-    return typed(reader, field, label, 58, 1, most) ?? Number.NaN;
+    if (project.texts[field] === undefined) reader.problems.push({ at: field, code: 'empty', params: {} });
+    // Too many is core's to say: how many a side may have depends on the corners its count takes in.
+    return typed(reader, field, 58, { low: 1, high: Number.POSITIVE_INFINITY }) ?? Number.NaN;
   });
   return {
     sides,
@@ -56,34 +49,23 @@ function readCorners(reader: Reader, count: number): Corner | Corner[] {
   const { project } = reader;
   const made = project.cornerMade;
   const standard = made === 'chain' ? 2 : 1;
-  const one = typed(reader, 'corner', 'The size of each corner', standard, 0, limits.cornerSize) ?? standard;
+  const one = typed(reader, 'corner', standard, { high: limits.cornerSize }) ?? standard;
   if (!project.cornersDiffer) return { made, size: one };
   return Array.from({ length: count }, (_, i) => ({
     made,
-    size: typed(reader, `corner.${i}`, `The size of corner ${i + 1}`, standard, 0, limits.cornerSize) ?? one,
+    size: typed(reader, `corner.${i}`, standard, { high: limits.cornerSize }) ?? one,
   }));
 }
 
 function readChoices(reader: Reader): Choices {
   const { project } = reader;
   const round = project.sideCount === 0;
-  const startSide = typedOver(
-    reader,
-    'start-side',
-    'The front side to start against',
-    1,
-    Math.max(1, project.sideCount),
-  );
-  const lead = typedOver(reader, 'lead', 'The stitches before the first corner', 20);
-  const marker = typedOver(reader, 'marker-every', 'The stitches from marker to marker', 10);
-  const joinSide = typedOver(
-    reader,
-    'join-side',
-    'The side where the join begins',
-    1,
-    Math.max(1, project.sideCount),
-  );
-  const fromCorner = typedOver(reader, 'join-from-corner', 'The stitches in from the corner', 4);
+  const onFront = { low: 1, high: Math.max(1, project.sideCount) };
+  const startSide = typedOver(reader, 'start-side', 1, onFront);
+  const lead = typedOver(reader, 'lead', 20);
+  const marker = typedOver(reader, 'marker-every', 10);
+  const joinSide = typedOver(reader, 'join-side', 1, onFront);
+  const fromCorner = typedOver(reader, 'join-from-corner', 4);
   return {
     ...project.choices,
     edgings: Array.from({ length: project.edgingCount }, (_, n) =>
@@ -104,12 +86,9 @@ function readChoices(reader: Reader): Choices {
 
 /** An edging without a corner of its own takes the front's: core settles that. */
 function readEdging(reader: Reader, n: number, round: boolean): object {
-  const before =
-    typedOver(reader, `arm.${n}`, `The stitches before the corner in round ${n + 1}`, 1, limits.arm) ?? 1;
-  const after =
-    typedOver(reader, `arm.${n}.after`, `The stitches after the corner in round ${n + 1}`, 1, limits.arm) ??
-    before;
-  const increase = typedOver(reader, `increase.${n}`, `The stitches added in round ${n + 1}`, 6) ?? 0;
+  const before = typedOver(reader, `arm.${n}`, 1, { high: limits.arm }) ?? 1;
+  const after = typedOver(reader, `arm.${n}.after`, 1, { high: limits.arm }) ?? before;
+  const increase = typedOver(reader, `increase.${n}`, 6) ?? 0;
   return round ? { arm: 0, increase } : { arm: [before, after] };
 }
 
@@ -134,15 +113,14 @@ export function fieldOf(at: string): Field {
 }
 
 /** Everything that follows from a project, or every problem that keeps it from following. */
-export function derive(project: Project, settings: PairingSettings): Result<Making> {
+export function derive(project: Project, settings: PairingSettings): Result<Making, AppProblem> {
   const reader: Reader = { project, problems: [] };
-  const input = readEdgeInput(reader);
-  const choices = readChoices(reader);
-  const counts = readSeen(reader);
-  const problems = reader.problems;
-  const edge = readEdge(input);
+  const { problems } = reader;
+  const edge = readEdge(readEdgeInput(reader));
   const told = new Set(problems.map((problem) => problem.at));
   if (!edge.ok) problems.push(...inFields(edge.problems).filter((problem) => !told.has(problem.at)));
+  const choices = readChoices(reader);
+  const counts = readSeen(reader);
   if (problems.length > 0 || !edge.ok) return { ok: false, problems };
   const plan = planBack(edge.value, choices);
   if (!plan.ok) return { ok: false, problems: inFields(plan.problems) };
@@ -175,5 +153,5 @@ function mishapsIn(plan: Plan, known: readonly Mishap[], seen: Seen): readonly M
   return known.length === 0 || made[0] === known[0] ? made : known;
 }
 
-const inFields = (problems: readonly Problem[]): Problem[] =>
+const inFields = (problems: readonly Problem[]): AppProblem[] =>
   problems.map((problem) => ({ ...problem, at: fieldOf(problem.at) }));

@@ -11,12 +11,12 @@ import type {
   Mishap,
   Pairing,
   Plan,
-  Problem,
   Seen,
   Step,
   Steps,
   Worked,
 } from '../../core/index.ts';
+import type { AppProblem } from './problem.ts';
 
 export type Dialect = 'uk' | 'us';
 export type Hand = 'right' | 'left';
@@ -86,7 +86,7 @@ export type Snapshot = {
   project: Project;
   settings: Settings;
   /** Problems in the texts as they stand; `told` says whether the person asked to be told. */
-  problems: readonly Problem[];
+  problems: readonly AppProblem[];
   told: boolean;
   making: Making;
   tab: Tab;

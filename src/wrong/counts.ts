@@ -1,6 +1,6 @@
 /** Entering what is seen on the back and the front. An empty field means that nobody counted there. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Corner } from '../../core/index.ts';
+import { type Corner, limits } from '../../core/index.ts';
 import { countedNumbers, problemAt, readDigits } from '../controls/fields.ts';
 import { type NumberField, numberField } from '../controls/number-field.ts';
 import { sideCounts } from '../controls/side-counts.ts';
@@ -140,7 +140,7 @@ function countField(
     text,
     from,
     least: 0,
-    most: 100_000,
+    most: limits.stitches,
     problem: problemAt(snapshot, field),
     noteId,
     note: noteOf(noteId, text, planned, piece.round === null ? 'before' : 'recipe'),

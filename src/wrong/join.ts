@@ -1,9 +1,11 @@
 /** Entering what the join shows: where corners missed each other, and what is left over. Ways are words, not signs. */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { limits } from '../../core/index.ts';
 import { problemAt, readDigits } from '../controls/fields.ts';
 import { numberField } from '../controls/number-field.ts';
 import { segmented } from '../controls/segmented.ts';
 import type { AppEvent, Field, Send, Snapshot } from '../state/snapshot.ts';
+import { fieldName } from '../words/problems-view.ts';
 import type { Choose, Chosen } from './chosen.ts';
 
 type Ways = { minus: string; plus: string; none: string };
@@ -27,8 +29,9 @@ export function joinFold(snapshot: Snapshot, send: Send, chosen: Chosen, choose:
         : html`<p>How far is each corner of the back off, when you reach the front's?</p>
     <ol class="join-rows">
       ${corners.map((_, i) => {
-        const corner = ((begin + i) % corners.length) + 1;
-        return html`<li>${row(`seen.drift.${i}`, `front corner ${corner}`, `front corner ${corner} in the join`, CORNER)}</li>`;
+        const field = `seen.drift.${i}`;
+        const label = fieldName(field, corners.length, begin);
+        return html`<li>${row(field, label, `${label} in the join`, CORNER)}</li>`;
       })}
     </ol>`
     }
@@ -74,7 +77,7 @@ function signedField(
         name,
         text: number,
         least: 0,
-        most: 100_000,
+        most: limits.stitches,
         problem: problemAt(snapshot, field),
         noteId,
         note: says ? html`<p class="count-note" id=${noteId}>${says}</p>` : nothing,

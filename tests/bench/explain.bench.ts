@@ -32,7 +32,7 @@ const someMishaps = (draw: Draw, plan: Plan, count: number): Mishap[] =>
 
 function explained(plan: Plan, seen: Seen, options: object = {}): Explained {
   const found = explain(plan, seen, options);
-  if (!found.ok) throw new Error(found.problems[0]?.says);
+  if (!found.ok) throw new Error(JSON.stringify(found.problems));
   return found.value;
 }
 

@@ -130,7 +130,7 @@ describe('numbers that cannot be read', () => {
     ['abc', 'Side 2 must be a number, like 58'],
     ['12.5', 'Side 2 must be a whole number, like 58'],
     ['0', 'Side 2 must be 1 or more'],
-    ['1000000', 'Side 2 must be 100,018 or fewer'],
+    ['1000000', 'Side 2 must be 100002 or fewer'],
     ['58 36', 'Side 2 must be one number, like 58'],
   ])('%j is kept, said when asked, and the last good drawing stays', async (text, says) => {
     const { page, expectClean } = await openApp();

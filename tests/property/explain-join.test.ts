@@ -15,7 +15,7 @@ describe('what the join shows, from counts alone', () => {
     fc.assert(
       fc.property(makings, ([plan, mishaps]) => {
         const worked = work(plan, mishaps);
-        if (!worked.ok) throw new Error(worked.problems[0]?.says);
+        if (!worked.ok) throw new Error(JSON.stringify(worked.problems));
         const paired = pair(plan.edge, worked.value.edgings.at(-1), {
           start: worked.value.join,
           manner: 'stitch-by-stitch',

@@ -20,9 +20,9 @@ export const chainCorner = (size: number): Corner => ({ made: 'chain', size });
 /** A plan that must be possible. */
 export function planOf(sides: number[], corner: Corner | Corner[], choices?: Choices): Plan {
   const edge = readEdge({ sides, corner, counted: 'stitches-only' });
-  if (!edge.ok) throw new Error(edge.problems.map(({ says }) => says).join('; '));
+  if (!edge.ok) throw new Error(JSON.stringify(edge.problems));
   const plan = planBack(edge.value, choices);
-  if (!plan.ok) throw new Error(plan.problems.map(({ says }) => says).join('; '));
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
   return plan.value;
 }
 
@@ -115,7 +115,7 @@ export function anyMishap(plan: Plan): fc.Arbitrary<Mishap> {
 /** The counts of a making, read off its graph. */
 export function countsOf(plan: Plan, mishaps: readonly Mishap[]): Tallies {
   const worked = work(plan, mishaps);
-  if (!worked.ok) throw new Error(worked.problems.map(({ says }) => says).join('; '));
+  if (!worked.ok) throw new Error(JSON.stringify(worked.problems));
   const read = (round: Parameters<typeof countRound>[0]) => {
     const { sides, corners } = countRound(round);
     return { sides, corners: corners.map(({ size }) => size) };

@@ -92,7 +92,7 @@ export function drawMishap(draw: Draw, plan: Plan, kind: MishapKind): Mishap {
 /** What the join shows, by `pair`, stitch by stitch. */
 export function joinSeen(plan: Plan, mishaps: readonly Mishap[], front: Edge = plan.edge): Seen['join'] {
   const worked = work(plan, mishaps);
-  if (!worked.ok) throw new Error(worked.problems[0]?.says);
+  if (!worked.ok) throw new Error(JSON.stringify(worked.problems));
   const back = worked.value.edgings.at(-1);
   const paired = pair(front, back, { start: worked.value.join, manner: 'stitch-by-stitch' });
   if (!paired.ok) return {};

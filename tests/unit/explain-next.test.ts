@@ -8,7 +8,7 @@ const plan = planOf([60, 42, 60, 42], chainCorner(2));
 
 function explained(seen: Seen, options: object = {}, of: Plan = plan): Explained {
   const found = explain(of, seen, options);
-  if (!found.ok) throw new Error(found.problems[0]?.says);
+  if (!found.ok) throw new Error(JSON.stringify(found.problems));
   return found.value;
 }
 

@@ -9,7 +9,7 @@ const square = planOf([50, 50, 50, 50], chainCorner(2));
 
 function explained(plan: Plan, seen: Seen, options: object = {}): Explained {
   const found = explain(plan, seen, options);
-  if (!found.ok) throw new Error(found.problems[0]?.says);
+  if (!found.ok) throw new Error(JSON.stringify(found.problems));
   return found.value;
 }
 

@@ -25,12 +25,14 @@ import {
 } from '../../src/walk/mishaps/draft.ts';
 import { kindsIn, ROUNDS, type When, whyNot } from '../../src/walk/mishaps/kinds.ts';
 import { questionsBefore, stepWhere } from '../../src/walk/mishaps/where.ts';
+import { sayProblem } from '../../src/words/catalogue.ts';
+import { speakerOf } from '../../src/words/speaker.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
 import { mishapStory, sayMishapPlace, sayWhyNot } from '../../src/words/wrong/mishaps.ts';
 
 const given = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('. '));
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };
 
@@ -83,7 +85,7 @@ const whensOf = (plan: Plan): When[] =>
 
 const usual = (kind: MishapKind, when: When, plan: Plan): Mishap => {
   const read = readDraft(fitted({ ...emptyDraft, kind, when }, plan), plan);
-  if (!read.ok) throw new Error(`${kind}: ${read.problems.map(({ says }) => says).join('. ')}`);
+  if (!read.ok) throw new Error(`${kind}: ${JSON.stringify(read.problems)}`);
   return read.mishap;
 };
 
@@ -244,14 +246,17 @@ describe('a draft', () => {
     ['2', null],
     ['30', null],
     [' 12 ', null],
-    ['1', 'The stitch must be between 2 and 30'],
-    ['31', 'The stitch must be between 2 and 30'],
-    ['', 'Enter the stitch'],
-    ['abc', 'The stitch must be a whole number, like 16'],
-    ['4.5', 'The stitch must be a whole number, like 16'],
+    ['1', 'Stitch of the side must be between 2 and 30'],
+    ['31', 'Stitch of the side must be between 2 and 30'],
+    ['', 'Enter stitch of the side'],
+    ['abc', 'Stitch of the side must be a whole number, like 16'],
+    ['4.5', 'Stitch of the side must be a whole number, like 16'],
   ])('of the stitch %j is told %j', (place, says) => {
     const read = readDraft(draft({ kind: 'stitch-missed', side: 3, place }), plan);
-    expect(read.ok ? null : read.problems[0]?.says).toBe(says);
+    const [problem] = read.ok ? [] : read.problems;
+    expect(problem ? sayProblem(problem, speakerOf({ dialect: 'uk' }), 'stitch of the side') : null).toBe(
+      says,
+    );
     if (read.ok) expect(read.mishap.place).toBe(Number(place) - 1);
   });
 
@@ -273,7 +278,7 @@ describe('a draft', () => {
 
   test('what the recipe asks for is no mishap', () => {
     const read = readDraft(draft({ kind: 'corner-chains', count: '2' }), plan);
-    expect(read).toMatchObject({ ok: false, problems: [{ at: 'count', code: 'as-planned' }] });
+    expect(read).toMatchObject({ ok: false, problems: [{ at: 'mishap.count', code: 'as-planned' }] });
     expect(readDraft(draft({ kind: 'corner-chains', count: '3' }), plan)).toMatchObject({ ok: true });
   });
 

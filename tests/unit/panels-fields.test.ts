@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planBack, readEdge } from '../../core/index.ts';
 import { countedNumbers, fieldId, nudge, readDigits } from '../../src/controls/fields.ts';
+import type { AppProblem } from '../../src/state/problem.ts';
 import type { Snapshot } from '../../src/state/snapshot.ts';
 import { fieldName, firstOfEach } from '../../src/words/problems-view.ts';
 
@@ -66,6 +67,7 @@ describe('names of fields', () => {
     ['worked.edging.1.2', 4, 'side 3'],
     ['worked.edging-corner.0.3', 4, 'corner 4'],
     ['worked.foundation.0', 0, 'stitches in the round'],
+    ['seen.drift.3', 4, 'front corner 4'],
     ['arm.0', 4, 'stitches before corner, round 1'],
     ['arm.1.after', 4, 'stitches after corner, round 2'],
   ])('%s of %i sides is called %s', (field, sides, name) => {
@@ -74,7 +76,7 @@ describe('names of fields', () => {
 });
 
 test('the list of problems has one line a field, the first', () => {
-  const problem = (at: string, says: string) => ({ at, says, code: 'x' });
-  const all = [problem('side.0', 'one'), problem('side.1', 'two'), problem('side.0', 'three')];
-  expect(firstOfEach(all).map(({ says }) => says)).toEqual(['one', 'two']);
+  const problem = (at: string, min: number): AppProblem => ({ at, code: 'too-low', params: { min } });
+  const all = [problem('side.0', 1), problem('side.1', 2), problem('side.0', 3)];
+  expect(firstOfEach(all)).toEqual([problem('side.0', 1), problem('side.1', 2)]);
 });

@@ -18,7 +18,7 @@ const UK: Speech = { dialect: 'uk', hand: 'right', units: 'cm' };
 const US: Speech = { ...UK, dialect: 'us' };
 
 const given = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('. '));
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };
 

@@ -17,7 +17,7 @@ import {
 import { CAUSE_KINDS } from '../../src/words/wrong/causes.ts';
 
 export const given = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new Error(result.problems.map(({ says }) => says).join('. '));
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };
 

@@ -3,6 +3,7 @@ import { html, type TemplateResult } from 'lit-html';
 import { PANEL_ID } from '../../controls/ids.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { mishapUnfit, type Notice } from '../../words/notices.ts';
+import { sayInApp } from '../../words/problems-view.ts';
 import { inOrder, type Notices } from './notices.ts';
 
 /** The strip as a part of the page. What it says is a live region, there before anything is said. */
@@ -23,10 +24,11 @@ export function noticesStrip(snapshot: Snapshot, send: Send, notices: Notices): 
 }
 
 /** A mishap put in before the panel was changed would hold up every number behind it. */
-function unfit({ problems, project }: Snapshot, send: Send): Notice[] {
+function unfit(snapshot: Snapshot, send: Send): Notice[] {
+  const { problems, project } = snapshot;
   const problem = problems.find(({ at }) => at.startsWith('mishaps['));
   const index = Number.parseInt(/\d+/.exec(problem?.at ?? '')?.[0] ?? '', 10);
   if (!problem || !(index < project.mishaps.length)) return [];
   const mishaps = project.mishaps.filter((_, other) => other !== index);
-  return [mishapUnfit(problem.says, () => send({ type: 'CHANGE', project: { mishaps } }))];
+  return [mishapUnfit(sayInApp(problem, snapshot), () => send({ type: 'CHANGE', project: { mishaps } }))];
 }

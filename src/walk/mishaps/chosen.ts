@@ -1,10 +1,11 @@
 /** What was pressed and typed in the fold so far. No part of the project: it is gone with the page. */
+import type { AppProblem } from '../../state/problem.ts';
 import { type Draft, emptyDraft } from './draft.ts';
 
 export type Chosen = {
   draft: Draft;
   /** What was in the way when it was last to be put in; `at` names a field of the draft. */
-  problems: readonly { at: string; says: string }[];
+  problems: readonly AppProblem[];
   /** Where the work stood before a mishap was looked at. */
   from: number | null;
 };

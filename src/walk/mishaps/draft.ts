@@ -1,5 +1,6 @@
 /** A mishap being chosen: what was pressed and typed so far, the bounds of each number, and what it comes to. */
-import { type Mishap, type MishapKind, mishapKinds, type Plan, type Problem } from '../../../core/index.ts';
+import { limits, type Mishap, type MishapKind, mishapKinds, type Plan } from '../../../core/index.ts';
+import type { AppProblem } from '../../state/problem.ts';
 import { readWhole } from '../../state/whole-number.ts';
 import type { When } from './kinds.ts';
 
@@ -73,7 +74,7 @@ export function countBounds(draft: Draft, plan: Plan): Bounds | null {
       return { least: 1, most: Math.max(1, roomAtCorner(draft, plan)), usual: 1 };
     case 'corner-chains': {
       const size = cornerSize(draft, plan);
-      return { least: 0, most: 9, usual: size < 9 ? size + 1 : size - 1 };
+      return { least: 0, most: limits.cornerSize, usual: size < limits.cornerSize ? size + 1 : size - 1 };
     }
     case 'join-offset':
       return { least: 1, most: Math.max(1, plan.pairs - 1), usual: 1 };
@@ -98,13 +99,13 @@ function roomAtCorner({ corner, late }: Draft, { foundation }: Plan): number {
 export const needs = (kind: MishapKind, what: 'side' | 'place' | 'corner' | 'end' | 'then'): boolean =>
   mishapKinds[kind].needs.includes(what);
 
-export type ReadDraft = { ok: true; mishap: Mishap } | { ok: false; problems: Problem[] };
+export type ReadDraft = { ok: true; mishap: Mishap } | { ok: false; problems: AppProblem[] };
 
-/** The mishap a draft comes to, or what has to be changed first; problems are at `place` and `count`. */
+/** The mishap a draft comes to, or what has to be changed first; problems are at `mishap.place` and `mishap.count`. */
 export function readDraft(draft: Draft, plan: Plan): ReadDraft {
   const { kind, when } = draft;
-  if (!kind) return { ok: false, problems: [{ at: 'kind', code: 'kind', says: 'Choose a mishap' }] };
-  const problems: Problem[] = [];
+  if (!kind) return { ok: false, problems: [{ at: 'kind', code: 'no-kind', params: {} }] };
+  const problems: AppProblem[] = [];
   const mishap: Mishap = { kind, round: when.round };
   if (when.round === 'edging') mishap.edging = when.edging;
   if (needs(kind, 'side')) mishap.side = draft.side;
@@ -112,38 +113,31 @@ export function readDraft(draft: Draft, plan: Plan): ReadDraft {
   if (needs(kind, 'end')) mishap.end = draft.end;
   if (needs(kind, 'then')) mishap.then = draft.then;
   if (needs(kind, 'place')) {
-    const place = readNumber('place', 'The stitch', draft.place, placeBounds(draft, plan), problems);
+    const place = readNumber('mishap.place', draft.place, placeBounds(draft, plan), problems);
     mishap.place = place - 1;
   }
   const bounds = countBounds(draft, plan);
   if (bounds) {
-    const count = readNumber('count', 'The number', draft.count, bounds, problems);
+    const count = readNumber('mishap.count', draft.count, bounds, problems);
     const isSigned = kind === 'corner-moved' || kind === 'join-offset';
     mishap.count = isSigned && !draft.late ? -count : count;
     if (kind === 'corner-chains' && count === cornerSize(draft, plan))
-      problems.push({ at: 'count', code: 'as-planned', says: `${count} is what the recipe asks for` });
+      problems.push({ at: 'mishap.count', code: 'as-planned', params: { count } });
   }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, mishap };
 }
 
 function readNumber(
-  at: 'place' | 'count',
-  label: string,
+  at: 'mishap.place' | 'mishap.count',
   text: string | null,
   { least, most, usual }: Bounds,
-  problems: Problem[],
+  problems: AppProblem[],
 ): number {
   if (text === null) return usual;
   const read = readWhole(text);
-  const say = (code: string, says: string): number => {
-    problems.push({ at, code, says });
-    return usual;
-  };
-  if (!read.ok)
-    return read.code === 'empty'
-      ? say('empty', `Enter ${label.toLowerCase()}`)
-      : say('not-whole', `${label} must be a whole number, like ${usual}`);
-  if (read.value < least || read.value > most)
-    return say('out-of-range', `${label} must be between ${least} and ${most}`);
-  return read.value;
+  if (read.ok && read.value >= least && read.value <= most) return read.value;
+  if (read.ok) problems.push({ at, code: 'between', params: { min: least, max: most } });
+  else if (read.code === 'empty') problems.push({ at, code: 'empty', params: {} });
+  else problems.push({ at, code: 'not-whole', params: { like: usual } });
+  return usual;
 }

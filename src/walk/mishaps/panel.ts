@@ -4,6 +4,9 @@ import { type MishapKind, type MishapRound, type Plan, work } from '../../../cor
 import { numberField } from '../../controls/number-field.ts';
 import { segmented } from '../../controls/segmented.ts';
 import type { AppEvent, Send, Snapshot } from '../../state/snapshot.ts';
+import { sayProblem } from '../../words/catalogue.ts';
+import { sayInApp } from '../../words/problems-view.ts';
+import { speakerOf } from '../../words/speaker.ts';
 import { mishapStory, sayWhyNot, TIMES } from '../../words/wrong/mishaps.ts';
 import { type Choose, type Chosen, withDraft } from './chosen.ts';
 import { type Bounds, countBounds, type Draft, fitted, needs, placeBounds, readDraft } from './draft.ts';
@@ -78,10 +81,10 @@ function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose)
   return html`
     ${needs(kind, 'side') && plan.edge.sides.length > 1 ? sideChooser(draft, plan, change) : nothing}
     ${needs(kind, 'corner') ? cornerChooser(draft, plan, change) : nothing}
-    ${needs(kind, 'place') ? number('place', 'stitch of the side', placeBounds(draft, plan), chosen, change) : nothing}
-    ${count ? number('count', countLabel(kind, plan), count, chosen, change) : nothing}
+    ${needs(kind, 'place') ? number({ at: 'place', label: 'stitch of the side', bounds: placeBounds(draft, plan) }, snapshot, chosen, change) : nothing}
+    ${count ? number({ at: 'count', label: countLabel(kind, plan), bounds: count }, snapshot, chosen, change) : nothing}
     ${ways(draft, plan, change)}
-    ${otherProblems(chosen)}
+    ${otherProblems(chosen, snapshot)}
     <button type="button" class="button action" @click=${() => putIn(snapshot, send, chosen, choose)}>Put it in</button>`;
 }
 
@@ -106,10 +109,10 @@ function putIn({ project, making }: Snapshot, send: Send, chosen: Chosen, choose
   );
 }
 
-function otherProblems({ problems }: Chosen): TemplateResult | typeof nothing {
-  const others = problems.filter(({ at }) => at !== 'place' && at !== 'count');
+function otherProblems({ problems }: Chosen, snapshot: Snapshot): TemplateResult | typeof nothing {
+  const others = problems.filter(({ at }) => at !== 'mishap.place' && at !== 'mishap.count');
   if (others.length === 0) return nothing;
-  return html`<div role="alert">${others.map(({ says }) => html`<p class="problem-line">${says}.</p>`)}</div>`;
+  return html`<div role="alert">${others.map((problem) => html`<p class="problem-line">${sayInApp(problem, snapshot)}.</p>`)}</div>`;
 }
 
 type Change = (part: Partial<Draft>) => void;
@@ -157,24 +160,26 @@ function countLabel(kind: MishapKind, plan: Plan): string {
 
 /** A field of the page's own kind, whose text goes into the draft and not into the project. */
 function number(
-  at: 'place' | 'count',
-  label: string,
-  { least, most, usual }: Bounds,
+  { at, label, bounds }: { at: 'place' | 'count'; label: string; bounds: Bounds },
+  { settings }: Snapshot,
   { draft, problems }: Chosen,
   change: Change,
 ): TemplateResult {
   const take = (event: AppEvent): void => {
     if (event.type === 'TYPE') change({ [at]: event.text });
   };
+  const { least, most, usual } = bounds;
+  const field = `mishap.${at}`;
+  const problem = problems.find((one) => one.at === field);
   return numberField(
     {
-      field: `mishap.${at}`,
+      field,
       label,
       text: draft[at] ?? `${usual}`,
       least,
       most,
       wide: true,
-      problem: problems.find((problem) => problem.at === at)?.says,
+      problem: problem && sayProblem(problem, speakerOf(settings), label),
     },
     take,
   );

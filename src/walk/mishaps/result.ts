@@ -4,6 +4,7 @@ import type { Mishap } from '../../../core/index.ts';
 import { icon } from '../../controls/icons.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { many } from '../../words/numbers.ts';
+import { sayInApp } from '../../words/problems-view.ts';
 import { sayFinding, sayVerdict } from '../../words/verdict.ts';
 import { mishapStory, sayMishapPlace, sayPassed } from '../../words/wrong/mishaps.ts';
 import type { Choose, Chosen } from './chosen.ts';
@@ -101,10 +102,11 @@ function showStage(): void {
   stage.querySelector<HTMLElement>('.next')?.focus({ preventScroll: true });
 }
 
-function outcome({ making, settings, problems }: Snapshot): TemplateResult {
+function outcome(snapshot: Snapshot): TemplateResult {
+  const { making, settings, problems } = snapshot;
   const own = problems.filter(({ at }) => at.startsWith('mishaps'));
   if (own.length > 0)
-    return html`<div class="mishaps-outcome">${own.map(({ says }) => html`<p class="problem-line">${says}.</p>`)}</div>`;
+    return html`<div class="mishaps-outcome">${own.map((problem) => html`<p class="problem-line">${sayInApp(problem, snapshot)}.</p>`)}</div>`;
   const { kind, head } = sayVerdict(making, settings);
   const { findings } = making.pairing;
   const told = findings.slice(0, MOST_TOLD).map((finding) => sayFinding(finding, making.edge.sides.length));

@@ -62,7 +62,7 @@ describe('a plan that has been tampered with', () => {
       const changed = core.work(withValue(plan, path, number + 1));
       // A choice may be changed where everything else would come out the same; a count never.
       if (changed.ok) expect(path[0]).toBe('choices');
-      else expect(changed.problems).toEqual([{ at: 'plan', code: 'plan', says: 'Plan the back first' }]);
+      else expect(changed.problems).toEqual([{ at: 'plan', code: 'unreadable', params: {} }]);
     },
   );
 

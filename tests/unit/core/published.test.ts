@@ -153,9 +153,7 @@ describe('patterns that contradict themselves', () => {
     const [first, second] = one.totals as [number, number];
     expect(checkRounds(printed(one, { totals: [first, one.printed as number] }))).toEqual({
       ok: false,
-      problems: [
-        { at: 'totals[1]', code: 'printed-total', says: 'Round 2: the recipe gives 68 where 64 is printed' },
-      ],
+      problems: [{ at: 'totals[1]', code: 'printed-total', params: { round: 1, given: 68, printed: 64 } }],
     });
     // The sides printed agree with the recipe, so it is the total that is wrong.
     expect(given(checkRounds(printed(one))).totals).toEqual([first, second]);
@@ -167,7 +165,7 @@ describe('patterns that contradict themselves', () => {
     const answer = checkRounds(printed(one, { roundsNamed: 5 }));
     expect(answer).toEqual({
       ok: false,
-      problems: [{ at: 'totals[6]', code: 'rounds-named', says: '5 rounds are named, 6 totals are printed' }],
+      problems: [{ at: 'totals[6]', code: 'rounds-named', params: { named: 5, printed: 6, of: 'totals' } }],
     });
     // Every total follows from the one before: it is the number of rounds that is wrong.
     expect(given(checkRounds(printed(one, { roundsNamed: 6 }))).totals).toEqual(one.totals);

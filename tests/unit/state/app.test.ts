@@ -5,6 +5,7 @@ import { example, readProject, standardSettings } from '../../../src/state/proje
 import type { AppEvent, Project } from '../../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../../src/state/store.ts';
 import { readWhole } from '../../../src/state/whole-number.ts';
+import { sayInApp } from '../../../src/words/problems-view.ts';
 
 const opened: Store[] = [];
 function open(project: Project = example): Store {
@@ -80,11 +81,11 @@ describe('typing', () => {
     store.send({ type: 'CHECK' });
     const told = store.snapshot();
     expect(told.told).toBe(true);
-    expect(told.problems.map(({ at, says }) => [at, says])).toEqual([
+    expect(told.problems.map((problem) => [problem.at, sayInApp(problem, told)])).toEqual([
       ['side.0', 'Side 1 must be a number, like 58'],
       ['side.1', 'Enter side 2'],
       ['side.2', 'Side 3 must be 1 or more'],
-      ['side.3', 'Side 4 must be 100,018 or fewer'],
+      ['side.3', 'Side 4 must be 100002 or fewer'],
     ]);
     for (let i = 0; i < 4; i++) store.send(type(`side.${i}`, '30'));
     expect(store.snapshot()).toMatchObject({ told: false, problems: [] });

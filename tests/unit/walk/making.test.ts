@@ -8,11 +8,11 @@ import { backward, forward, furthest, questionsOf } from '../../../src/making/mo
 
 function stepsFor(input: EdgeInput): Steps {
   const edge = readEdge(input);
-  if (!edge.ok) throw new Error(edge.problems[0]?.says);
+  if (!edge.ok) throw new Error(JSON.stringify(edge.problems));
   const plan = planBack(edge.value);
-  if (!plan.ok) throw new Error(plan.problems[0]?.says);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
   const made = steps(plan.value);
-  if (!made.ok) throw new Error(made.problems[0]?.says);
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
   return made.value;
 }
 
