@@ -37,6 +37,7 @@ export function offerLessons(store: Store, device: Device | null): () => void {
   let sheet: HTMLDialogElement | null = null;
   let lessons: Lessons | null = null;
   let fetched: typeof import('./index.ts') | null = null;
+  let begun: Promise<void> | null = null;
 
   const draw = (): void => {
     if (!sheet || !lessons || !fetched) return;
@@ -72,9 +73,13 @@ export function offerLessons(store: Store, device: Device | null): () => void {
     store.subscribe(draw);
   };
   return () => {
-    (lessons ? Promise.resolve() : begin()).then(() => {
+    // Pressed again while they are being fetched, they are not begun twice; where that failed, another press tries.
+    begun ??= begin().catch(() => {
+      begun = null;
+    });
+    begun.then(() => {
       draw();
-      sheet?.showModal();
+      if (sheet && !sheet.open) sheet.showModal();
     });
   };
 }

@@ -193,8 +193,10 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     byHand(id, (looking, view) => panned(looking, view, dx, dy));
   }
 
-  function zoomAt(id: ViewId, factor: number, x: number, y: number): void {
+  function zoomAt(id: ViewId, factor: number, x: number, y: number): boolean {
+    const before = stateOf(id).looking?.camera.px;
     byHand(id, (looking, view, region) => zoomed(looking, view, region, factor, x, y));
+    return stateOf(id).looking?.camera.px !== before;
   }
 
   function zoom(id: ViewId, factor: number): void {

@@ -325,3 +325,19 @@ describe('what was learnt', () => {
     app.expectClean();
   });
 });
+
+test('two quick presses open one sheet', async () => {
+  const { page, expectClean } = await openApp();
+  await sendEvent(page, { type: 'SHOW', tab: 'walk' });
+  await page.getByRole('button', { name: 'Open the lessons' }).evaluate((button: HTMLElement) => {
+    button.click();
+    button.click();
+  });
+  await sheet(page).locator('.lesson-card').first().waitFor();
+  await drawn(page);
+  expect(await page.locator('dialog[open]').count()).toBe(1);
+  expect(await page.locator('dialog.sheet-lessons').count()).toBe(1);
+  await press(page, 'Back to your work').click();
+  expect(await page.locator('dialog[open]').count()).toBe(0);
+  expectClean();
+});

@@ -1,7 +1,7 @@
-/** The drawing on machines that lose their graphics, or have none. */
+/** The drawing on machines that lose their graphics, or have none; and under a wheel. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { openApp, readRenderers, sendEvent, settle } from './harness.ts';
+import { openApp, readRenderers, sendEvent, settle, viewports } from './harness.ts';
 
 /** Share of pixels in the drawing that differ from its background. Read off a picture, as an eye would. */
 async function inked(page: Page): Promise<number> {
@@ -60,6 +60,36 @@ describe('the drawing', () => {
     expect(Math.abs((await inked(page)) - before)).toBeLessThan(before * 0.15);
     expect(record.requests.filter((address) => /pixi/.test(address))).toEqual([]);
     await sendEvent(page, { type: 'NEXT' });
+    expectClean();
+  });
+});
+
+describe('a wheel over the drawing', () => {
+  const scrolled = (page: Page) => page.evaluate(() => document.scrollingElement?.scrollTop ?? 0);
+  const zoomed = (page: Page) => page.locator('[data-view="whole"]').evaluate((pad) => pad.style.touchAction);
+
+  test('scrolls a page that scrolls, and zooms the drawing once it has the focus', async () => {
+    const { page, expectClean } = await openApp({ viewport: viewports.phone });
+    const pad = page.locator('[data-view="whole"]');
+    await pad.hover();
+    await page.mouse.wheel(0, -300);
+    expect(await zoomed(page)).toBe('pan-y');
+    const before = await scrolled(page);
+    await page.mouse.wheel(0, 120);
+    await expect.poll(() => scrolled(page)).toBeGreaterThan(before);
+    await pad.focus();
+    await pad.hover();
+    await page.mouse.wheel(0, -300);
+    await expect.poll(() => zoomed(page)).toBe('none');
+    expectClean();
+  });
+
+  test('zooms at once where no page scrolls', async () => {
+    const { page, expectClean } = await openApp();
+    await page.locator('[data-view="whole"]').hover();
+    await page.mouse.wheel(0, -300);
+    await expect.poll(() => zoomed(page)).toBe('none');
+    expect(await scrolled(page)).toBe(0);
     expectClean();
   });
 });

@@ -6,6 +6,8 @@ type Done = [what: string, ...numbers: unknown[]];
 /** A pad at 20, 60 on the host, 100, 200 on the screen, 400 × 300 large, and what a hand did on it. */
 function makePad() {
   const done: Done[] = [];
+  /** What stands around the pad, for a test to change. */
+  const around = { isFocused: false, pageHeight: 2000, isAtLimit: false };
   const note =
     (what: string) =>
     (...numbers: unknown[]) => {
@@ -13,7 +15,10 @@ function makePad() {
     };
   const hand: Hand = {
     pan: note('pan'),
-    zoom: note('zoom'),
+    zoom: (...numbers) => {
+      note('zoom')(...numbers);
+      return !around.isAtLimit;
+    },
     fit: note('fit'),
     choose: note('choose'),
     point: note('point'),
@@ -23,6 +28,15 @@ function makePad() {
   const pad = Object.assign(new EventTarget(), {
     setPointerCapture: () => {},
     getBoundingClientRect: () => ({ left: 100, top: 200 }),
+    matches: () => around.isFocused,
+    ownerDocument: {
+      documentElement: {
+        clientHeight: 800,
+        get scrollHeight() {
+          return around.pageHeight;
+        },
+      },
+    },
   });
   const region = { x: 20, y: 60, width: 400, height: 300 };
   const stop = listen(pad as unknown as HTMLElement, 'whole', () => region, hand);
@@ -40,7 +54,7 @@ function makePad() {
   };
   /** What was done, without hovering and beginnings. */
   const acts = () => done.filter(([what]) => what !== 'point' && what !== 'begin');
-  return { send, done, acts, stop };
+  return { send, done, acts, stop, around };
 }
 
 let pad: ReturnType<typeof makePad>;
@@ -118,16 +132,57 @@ test('two fingers zoom about their middle by how far they part', () => {
   ]);
 });
 
+describe('a drag that the browser takes for scrolling', () => {
+  test('is taken back whole, and the finger moves nothing any more', () => {
+    const touch = { pointerType: 'touch' };
+    pad.send('pointerdown', 50, 90, touch);
+    pad.send('pointermove', 90, 90, touch);
+    pad.send('pointercancel', 90, 90, touch);
+    pad.send('pointermove', 140, 90, touch);
+    expect(pad.acts().map(([what]) => what)).toEqual(['pan', 'cancel']);
+    pad.send('pointerdown', 50, 90, touch);
+    pad.send('pointerup', 50, 90, touch);
+    expect(pad.acts().at(-1)?.[0]).toBe('choose');
+  });
+
+  test('is taken back once, though two fingers lie there', () => {
+    for (const pointerId of [1, 2]) pad.send('pointerdown', 100 * pointerId, 150, { pointerId });
+    pad.send('pointermove', 300, 150, { pointerId: 2 });
+    for (const pointerId of [1, 2]) pad.send('pointercancel', 0, 0, { pointerId });
+    expect(pad.acts().map(([what]) => what)).toEqual(['pan', 'zoom', 'cancel']);
+  });
+});
+
 describe('a wheel', () => {
-  test('zooms about the pointer, towards it when turned up', () => {
-    const event = pad.send('wheel', 70, 100, { deltaX: 0, deltaY: -100, deltaMode: 0 });
+  const up = { deltaX: 0, deltaY: -100, deltaMode: 0 };
+
+  test('scrolls the page, where it scrolls', () => {
+    expect(pad.send('wheel', 70, 100, up).defaultPrevented).toBe(false);
+    expect(pad.acts()).toEqual([]);
+  });
+
+  test.each([
+    ['with Ctrl', { ctrlKey: true }, {}],
+    ['with ⌘', { metaKey: true }, {}],
+    ['while the drawing has the focus', {}, { isFocused: true }],
+    ['where no page scrolls', {}, { pageHeight: 800 }],
+  ])('%s zooms about the pointer, towards it when turned up', (_name, keys, around) => {
+    Object.assign(pad.around, around);
+    const event = pad.send('wheel', 70, 100, { ...up, ...keys });
     const [[what, factor, x, y]] = pad.acts() as [[string, number, number, number]];
     expect([what, x, y]).toEqual(['zoom', 70, 100]);
     expect(factor).toBeGreaterThan(1);
     expect(event.defaultPrevented).toBe(true);
   });
 
+  test('scrolls the page on, where it is zoomed as far as it goes; with Ctrl the page is not zoomed either', () => {
+    Object.assign(pad.around, { isFocused: true, isAtLimit: true });
+    expect(pad.send('wheel', 70, 100, up).defaultPrevented).toBe(false);
+    expect(pad.send('wheel', 70, 100, { ...up, ctrlKey: true }).defaultPrevented).toBe(true);
+  });
+
   test('moves when it turns sideways or with Shift', () => {
+    pad.around.isFocused = true;
     pad.send('wheel', 70, 100, { deltaX: 40, deltaY: 3, deltaMode: 0 });
     pad.send('wheel', 70, 100, { deltaX: 0, deltaY: 25, deltaMode: 0, shiftKey: true });
     expect(pad.acts()).toEqual([

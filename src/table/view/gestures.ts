@@ -10,8 +10,8 @@ type ViewId = SceneView['id'];
 
 export type Hand = {
   pan(view: ViewId, dx: number, dy: number): void;
-  /** `x`, `y` in CSS px within the host. */
-  zoom(view: ViewId, factor: number, x: number, y: number): void;
+  /** `x`, `y` in CSS px within the host. False where it is zoomed as far as it goes. */
+  zoom(view: ViewId, factor: number, x: number, y: number): boolean;
   fit(view: ViewId): void;
   choose(view: ViewId, x: number, y: number): void;
   /** Null when the pointer has left. */
@@ -114,7 +114,10 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
   pad.addEventListener(
     'pointercancel',
     (event) => {
-      fingers.delete(event.pointerId);
+      if (!fingers.delete(event.pointerId)) return;
+      // The browser takes the hand for scrolling: what it moved until then was not meant.
+      if (start !== null && moved) hand.cancel(view);
+      start = null;
       if (fingers.size === 0) end();
     },
     { signal },
@@ -125,16 +128,19 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
   pad.addEventListener(
     'wheel',
     (event) => {
-      event.preventDefault();
+      if (!isMeant(event, pad)) return;
       const unit = event.deltaMode === LINES ? LINE_PX : 1;
       const [dx, dy] = [event.deltaX * unit, event.deltaY * unit];
       if (event.shiftKey || Math.abs(dx) > Math.abs(dy)) {
+        event.preventDefault();
         hand.pan(view, -(dx || dy), 0);
         return;
       }
       const at = placeOf(event);
       // A pinch on a trackpad arrives as a wheel with Ctrl and far smaller steps.
-      hand.zoom(view, Math.exp(-dy * (event.ctrlKey ? 0.01 : 0.0016)), at.x, at.y);
+      const isZoomed = hand.zoom(view, Math.exp(-dy * (event.ctrlKey ? 0.01 : 0.0016)), at.x, at.y);
+      // At its limit the page scrolls on, but it is never the page that is zoomed.
+      if (isZoomed || event.ctrlKey || event.metaKey) event.preventDefault();
     },
     { signal, passive: false },
   );
@@ -157,6 +163,13 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
   );
 
   return () => stop.abort();
+}
+
+/** Whether a wheel is for the drawing: asked for by key or focus, or there is no page to scroll. */
+function isMeant(event: WheelEvent, pad: HTMLElement): boolean {
+  if (event.ctrlKey || event.metaKey || pad.matches(':focus')) return true;
+  const { scrollHeight, clientHeight } = pad.ownerDocument.documentElement;
+  return scrollHeight <= clientHeight;
 }
 
 /** Acts on a key; true where it means something. */
