@@ -155,6 +155,10 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/serve-built.ts',
+          setupFiles: 'tests/browser/after-each.ts',
+          // One browser a worker, for all its files.
+          pool: 'forks',
+          isolate: false,
           maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 60_000,

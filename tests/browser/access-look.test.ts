@@ -185,7 +185,7 @@ describe('little room, large text', () => {
 
 describe('rest', () => {
   test.each(TABS)('on %s nothing moves for three seconds without a press', async (tab) => {
-    const app = await openApp();
+    const app = await openApp({ graphics: true });
     const { page } = app;
     await setSmallPanel(page, 'walk');
     if (tab === 'walk') {
@@ -226,7 +226,7 @@ describe('rest', () => {
   test('a step is one change where no movement is wanted, and a movement of several where it is', async () => {
     const pictures: Record<string, number> = {};
     for (const reducedMotion of [true, false]) {
-      const app = await openApp({ reducedMotion, query: 'flat' });
+      const app = await openApp({ reducedMotion, fresh: true });
       const { page } = app;
       await setSmallPanel(page);
       await page.clock.install();

@@ -121,8 +121,12 @@ export async function settle(page: Page): Promise<void> {
   });
 }
 
-/** Opens the app in a fresh context. `base` is the server's address, ending in `/`. */
-export async function openAt(browser: Browser, base: string, options: OpenOptions = {}): Promise<App> {
+/** A page of a fresh context, watched, that has not gone anywhere yet. */
+export async function newWatchedPage(
+  browser: Browser,
+  base: string,
+  options: OpenOptions = {},
+): Promise<App> {
   const context = await browser.newContext({
     viewport: options.viewport ?? viewports.desktop,
     deviceScaleFactor: options.density ?? 1,
@@ -134,6 +138,11 @@ export async function openAt(browser: Browser, base: string, options: OpenOption
   });
   const page = await context.newPage();
   const record = await watch(page, base);
+  return { page, base, record, close: () => context.close() };
+}
+
+/** Leads a page to the app. */
+export async function goToApp({ page, base }: App, options: OpenOptions = {}): Promise<void> {
   if (options.storage) {
     await page.addInitScript((storage) => {
       if (sessionStorage.getItem('storage-was-set')) return;
@@ -148,7 +157,13 @@ export async function openAt(browser: Browser, base: string, options: OpenOption
     if (hasProbe) await page.waitForFunction(() => window.ringtrue !== undefined);
     await settle(page);
   }
-  return { page, base, record, close: () => context.close() };
+}
+
+/** Opens the app in a fresh context. `base` is the server's address, ending in `/`. */
+export async function openAt(browser: Browser, base: string, options: OpenOptions = {}): Promise<App> {
+  const app = await newWatchedPage(browser, base, options);
+  await goToApp(app, options);
+  return app;
 }
 
 /** Sends an event to the app's one state. */

@@ -1,16 +1,16 @@
 /**
- * What every browser test needs. One browser a file, started when first asked for; each `openApp` has a
- * context of its own, closed after the test.
+ * What every browser test needs. One browser a worker, started when first asked for; pages are used again, emptied
+ * in between (`pages.ts`).
  */
 import axe from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, expect, inject } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject } from 'vitest';
 import { serve } from '../setup/serve.mjs';
-import { type App, launchBrowser, type OpenOptions, openAt } from './app.ts';
+import { type App, type OpenOptions, openAt } from './app.ts';
+import { afterThisTest, takePage, theBrowser } from './pages.ts';
 
 export {
   type App,
-  type OpenOptions,
   readRenderers,
   readScene,
   readSnapshot,
@@ -18,6 +18,7 @@ export {
   settle,
   viewports,
 } from './app.ts';
+export { theBrowser } from './pages.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -28,22 +29,12 @@ declare module 'vitest' {
   }
 }
 
-let launched: Promise<Browser> | undefined;
-const closings: (() => Promise<unknown>)[] = [];
-
-afterEach(async () => {
-  for (const close of closings.splice(0).reverse()) await close();
-});
-afterAll(async () => {
-  await (await launched)?.close();
-  launched = undefined;
-});
-
-/** This file's browser. */
-export function theBrowser(): Promise<Browser> {
-  launched ??= launchBrowser();
-  return launched;
-}
+export type TestOptions = OpenOptions & {
+  /** Draw as the app does for people. Costs seconds without a graphics card; by default the flat painter draws. */
+  graphics?: boolean;
+  /** A first visit: nothing cached, no worker yet, and scripts may be put before the page's own. */
+  fresh?: boolean;
+};
 
 export type TestedApp = App & {
   /** Nothing went wrong so far: no console error or warning, no failed or foreign request, no policy violation. */
@@ -51,9 +42,12 @@ export type TestedApp = App & {
 };
 
 /** Opens the built app. @param address another server's, for tests that change or end theirs */
-export async function openApp(options: OpenOptions = {}, address = inject('address')): Promise<TestedApp> {
-  const app = await openAt(await theBrowser(), address, options);
-  closings.push(app.close);
+export async function openApp(options: TestOptions = {}, address = inject('address')): Promise<TestedApp> {
+  const { graphics, fresh, ...wanted } = options;
+  if (!graphics) wanted.query = ['flat', wanted.query].filter(Boolean).join('&');
+  const mustBeOwn = fresh || wanted.storage !== undefined || address !== inject('address');
+  const app = mustBeOwn ? await openAt(await theBrowser(), address, wanted) : await takePage(address, wanted);
+  if (mustBeOwn) afterThisTest(app.close);
   const expectClean = () => {
     const { requests: _asked, ...wrongs } = app.record;
     expect(wrongs).toEqual({
@@ -75,7 +69,7 @@ export async function serveOwn(headers?: Record<string, string>) {
     closed ??= server.close();
     return closed;
   };
-  closings.push(close);
+  afterThisTest(close);
   return { ...server, close };
 }
 

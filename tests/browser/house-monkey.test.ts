@@ -14,7 +14,12 @@ const runs: [Hands, keyof typeof viewports, number][] = [
 
 describe(`random hands, seed ${seed}`, () => {
   it.each(runs)('on the %s of a %s do no harm in %i acts', async (hands, device, count) => {
-    const app = await openApp({ viewport: viewports[device], touch: hands === 'touch', probe: false });
+    const app = await openApp({
+      viewport: viewports[device],
+      touch: hands === 'touch',
+      probe: false,
+      graphics: hands !== 'keyboard',
+    });
     await monkey(app.page, hands, seed, count);
     await settle(app.page);
     expect(new URL(app.page.url()).origin).toBe(new URL(app.base).origin);

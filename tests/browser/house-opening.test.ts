@@ -9,7 +9,7 @@ describe('opening the app', () => {
   it.each(devices.flatMap(([device, viewport]) => themes.map((dark) => ({ device, viewport, dark }))))(
     'on a $device is clean and accessible, dark: $dark',
     async ({ viewport, dark }) => {
-      const app = await openApp({ viewport, dark, probe: false });
+      const app = await openApp({ viewport, dark, probe: false, graphics: true, fresh: true });
       expect(await app.page.title()).toContain('Ringtrue');
       expect(await app.page.locator('h1').count()).toBe(1);
       await expectNoSidewaysScroll(app.page);
@@ -19,7 +19,7 @@ describe('opening the app', () => {
   );
 
   it('asks nobody but its own server', async () => {
-    const app = await openApp({ probe: false });
+    const app = await openApp({ probe: false, graphics: true, fresh: true });
     await app.page.waitForTimeout(1000);
     expect(app.record.requests.length).toBeGreaterThan(2);
     expect(
@@ -39,7 +39,7 @@ describe('opening the app', () => {
   });
 
   it('draws no frame while nothing happens', async () => {
-    const app = await openApp({ probe: false });
+    const app = await openApp({ probe: false, graphics: true });
     await app.page.waitForTimeout(2000);
     const frames = await app.page.evaluate(async () => {
       const asked = window.requestAnimationFrame;

@@ -287,7 +287,7 @@ describe('what was learnt', () => {
   }
 
   test('is kept over a reload, and from memory it is offered on a later day', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp({ fresh: true, reducedMotion: true });
     const { page } = app;
     await page.clock.setFixedTime(at('2031-05-04'));
     await openLessons(app);

@@ -112,7 +112,7 @@ describe('a device that keeps nothing', () => {
   });
 
   test('because it is closed opens all the same, and says so once', async () => {
-    const { page } = await openApp({ wait: false });
+    const { page } = await openApp({ fresh: true, wait: false });
     await page.addInitScript(() => {
       Object.defineProperty(window, 'localStorage', {
         get() {
@@ -130,7 +130,7 @@ describe('a device that keeps nothing', () => {
 });
 
 test('the browser is asked once to keep what is kept, after the first change', async () => {
-  const { page } = await openApp({ wait: false });
+  const { page } = await openApp({ fresh: true, wait: false });
   await page.addInitScript(() => {
     const asked = { times: 0 };
     Object.assign(window, { asked });

@@ -15,7 +15,7 @@ async function save(page: Page, kind: 'PNG' | 'SVG'): Promise<{ name: string; co
 
 describe('the drawing is saved', () => {
   test('as a PNG of the promised width', async () => {
-    const { page, expectClean } = await openApp();
+    const { page, expectClean } = await openApp({ graphics: true });
     await page.getByRole('button', { name: 'More settings' }).click();
     const { name, content } = await save(page, 'PNG');
     expect(name).toBe('window-seat-cushion.png');

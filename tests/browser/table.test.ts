@@ -24,7 +24,7 @@ async function inked(page: Page): Promise<number> {
 
 describe('the drawing', () => {
   test('uses one graphics context, and comes back after it is lost', async () => {
-    const { page, expectClean } = await openApp();
+    const { page, expectClean } = await openApp({ graphics: true });
     const [renderer, ...others] = await readRenderers(page);
     expect(renderer).toMatch(/^webgl/);
     expect(others).toEqual([]);
@@ -53,9 +53,9 @@ describe('the drawing', () => {
   });
 
   test('is the same without any graphics context, and nothing is said', async () => {
-    const withGraphics = await openApp();
+    const withGraphics = await openApp({ graphics: true });
     const before = await inked(withGraphics.page);
-    const { page, expectClean, record } = await openApp({ query: 'flat' });
+    const { page, expectClean, record } = await openApp();
     expect(await readRenderers(page)).toEqual(['2d']);
     expect(Math.abs((await inked(page)) - before)).toBeLessThan(before * 0.15);
     expect(record.requests.filter((address) => /pixi/.test(address))).toEqual([]);

@@ -1,20 +1,17 @@
 /** Finding out what went wrong, as a beginner does it: by stories, fields and buttons. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { explain } from '../../core/index.ts';
-import { derive } from '../../src/state/derive.ts';
-import { example, standardSettings } from '../../src/state/project.ts';
 import {
   axeClean,
   expectNoSidewaysScroll,
-  type OpenOptions,
   openApp,
   readSnapshot,
   sendEvent,
+  type TestOptions,
   viewports,
 } from './harness.ts';
 
-async function openTab(options: OpenOptions = {}) {
+async function openTab(options: TestOptions = {}) {
   const app = await openApp(options);
   await app.page.getByRole('tab', { name: 'What went wrong' }).click();
   await app.page.locator('.story').first().waitFor({ state: 'attached' });
@@ -316,18 +313,7 @@ describe('with a thumb or a mouse', () => {
   });
 });
 
-/** Whether the search gives cures and a next count. */
-const gives = (() => {
-  const derived = derive(example, standardSettings);
-  if (!derived.ok) throw new Error('The example must always be readable');
-  const { plan } = derived.value;
-  const sides = (plan.edgings[0]?.sides ?? []).map((count) => count + 2);
-  const found = explain(plan, { edgings: [{ sides }] });
-  if (!found.ok) throw new Error('What was counted must be readable');
-  return { cures: (found.value.explanations[0]?.cures.length ?? 0) > 0, next: !!found.value.nextCount };
-})();
-
-describe.skipIf(!gives.cures || !gives.next)('from the wrong numbers to the cure', () => {
+describe('from the wrong numbers to the cure', () => {
   test('every side 2 more: one more count names the cause, a cure is chosen, and the walk goes on', async () => {
     const { page, expectClean } = await openTab();
     await tell(page, 'Every side is 2 more than it should be.');
