@@ -32,7 +32,8 @@ function readRound(value: unknown): Round | null {
   const fields = fieldsOf(value) ?? {};
   const sides = readCounts(own(fields, 'sides'), 0);
   const corners = readCounts(own(fields, 'corners'), 0);
-  return sides && { sides, ...(corners ? { corners } : {}) };
+  const total = own(fields, 'total');
+  return sides && { sides, ...(corners ? { corners } : {}), ...(isWhole(total, 0, most) ? { total } : {}) };
 }
 
 function readJoin(value: unknown): Seen['join'] | null {

@@ -290,10 +290,13 @@ export type Pairing = {
   findings: Finding[];
 };
 
-/** What was counted on the work; null where it was not. */
+/** What was counted on a round of the back; null where it was not. `total`: all its stitches and corner positions. */
+export type RoundSeen = { sides: (number | null)[]; corners?: (number | null)[]; total?: number };
+
+/** What was counted on the work. */
 export type Seen = {
-  foundation?: { sides: (number | null)[]; corners?: (number | null)[] };
-  edgings?: { sides: (number | null)[]; corners?: (number | null)[] }[];
+  foundation?: RoundSeen;
+  edgings?: RoundSeen[];
   front?: { sides: (number | null)[] };
   join?: { drift?: (number | null)[]; leftOver?: number };
 };

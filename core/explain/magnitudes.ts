@@ -5,7 +5,7 @@
 import type { Tally } from '../hand/tally.ts';
 import type { Plan } from '../types.ts';
 import { mod } from '../whole.ts';
-import { misshapen, type Wanted } from './wanted.ts';
+import { misshapen, totalOf, type Wanted } from './wanted.ts';
 
 export const smallest = [1, 2, 3] as const;
 
@@ -26,6 +26,7 @@ export function magnitudesOf(plan: Plan, wanted: Wanted, asRecipe: readonly Tall
   };
   const hasShape = misshapen(wanted, asRecipe) === null;
   if (hasShape) addDifferences(wanted, asRecipe, add);
+  for (const by of totalsOff(wanted, asRecipe)) for (let side = 0; side < k; side++) add(side, by);
   const drifts = driftsSeen(wanted);
   const steps = drifts.map((drift, n) => drift - (drifts[n - 1] ?? 0));
   for (const by of steps) for (let side = 0; side < k; side++) add(side, by);
@@ -55,6 +56,12 @@ function addDifferences(
     before.set(spot.index, [...earlier, by]);
   });
 }
+
+/** What whole rounds differ by: it may lie on any side. */
+const totalsOff = (wanted: Wanted, asRecipe: readonly Tally[]): number[] =>
+  wanted.spots.flatMap(({ part, round }, i) =>
+    part === 'total' ? [(wanted.values[i] as number) - totalOf(asRecipe[round] as Tally)] : [],
+  );
 
 const driftsSeen = (wanted: Wanted): number[] =>
   wanted.spots.flatMap((spot, i) =>

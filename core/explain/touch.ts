@@ -100,6 +100,7 @@ export function touches(touching: Touching, one: number, spot: Spot, company: Co
   if (spot.part === 'drift' || spot.part === 'left-over') return true;
   if (spot.part === 'front') return touching.wanted.usesFront && reach.front > 0;
   if (reach.forgets) return true;
+  if (spot.part === 'total') return reach.first <= spot.round;
   return spot.part === 'corner'
     ? touchesCorner(touching, reach, spot, company)
     : touchesSide(touching, reach, spot, company);

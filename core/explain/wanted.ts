@@ -4,12 +4,12 @@ import { fieldsOf, own } from '../checks.ts';
 import type { Tallies, Tally } from '../hand/tally.ts';
 import { limits } from '../limits.ts';
 import type { Plan } from '../types.ts';
-import { isWhole } from '../whole.ts';
+import { isWhole, sum } from '../whole.ts';
 import type { JoinSeen } from './types.ts';
 
 /** One number that can be counted. `round`: 0 is the foundation, n + 1 edging n. */
 export type Spot = {
-  part: 'side' | 'corner' | 'drift' | 'front' | 'left-over';
+  part: 'side' | 'corner' | 'total' | 'drift' | 'front' | 'left-over';
   /** 0 where the part belongs to no round of the back, or there is but one of it. */
   round: number;
   index: number;
@@ -31,7 +31,10 @@ export type Outcome = { rounds: Tally[]; join: JoinSeen | null; front: readonly 
 
 export const roundsOf = ({ foundation, edgings }: Tallies): Tally[] => [foundation, ...edgings];
 
-type Lists = { sides: unknown[]; corners: unknown[] | null };
+type Lists = { sides: unknown[]; corners: unknown[] | null; total: unknown };
+
+/** All positions of a round: stitches and those of its corners. */
+export const totalOf = ({ sides, corners }: Tally): number => sum(sides) + sum(corners);
 
 /** Reads a `Seen` without trust: whatever is no whole number counts as not counted. */
 export function readWanted(plan: Plan, seen: unknown): Wanted {
@@ -55,6 +58,7 @@ export function readWanted(plan: Plan, seen: unknown): Wanted {
     lists?.corners?.forEach((value, index) => {
       add({ part: 'corner', round, index }, value);
     });
+    add({ part: 'total', round, index: 0 }, lists?.total);
   });
   const front = readLists(own(fields, 'front'));
   front?.sides.slice(0, plan.edge.sides.length).forEach((value, index) => {
@@ -83,7 +87,11 @@ function readLists(value: unknown): Lists | null {
   const sides = fields && own(fields, 'sides');
   if (!fields || !Array.isArray(sides)) return null;
   const corners = own(fields, 'corners');
-  return { sides: Array.from(sides), corners: Array.isArray(corners) ? Array.from(corners) : null };
+  return {
+    sides: Array.from(sides),
+    corners: Array.isArray(corners) ? Array.from(corners) : null,
+    total: own(fields, 'total'),
+  };
 }
 
 /** A list in which nothing was counted says nothing about how many sides there are. */
@@ -115,6 +123,7 @@ export function readAt(wanted: Wanted, { rounds, join, front }: Outcome): Int32A
     if (spot.part === 'side') values[i] = (rounds[spot.round] as Tally).sides[spot.index] ?? nothingThere;
     else if (spot.part === 'corner')
       values[i] = (rounds[spot.round] as Tally).corners[spot.index] ?? nothingThere;
+    else if (spot.part === 'total') values[i] = totalOf(rounds[spot.round] as Tally);
     else if (spot.part === 'front') values[i] = front[spot.index] as number;
     else if (spot.part === 'drift') values[i] = join?.drift[spot.index] ?? nothingThere;
     else values[i] = join?.leftOver ?? nothingThere;

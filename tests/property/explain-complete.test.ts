@@ -6,8 +6,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Candidate, candidateOf, fitsWith, plainMishaps } from '../../core/explain/candidate.ts';
 import { setsFor, universeFor } from '../../core/explain/explain.ts';
-import type { Plan, Seen } from '../../core/index.ts';
-import { anyMishap, countsOf, masked, matches, plans, seenOf } from './explain-panels.ts';
+import type { Plan, Seen, Tally } from '../../core/index.ts';
+import { anyMishap, countsOf, masked, matches, plans, seenOf, totalOf } from './explain-panels.ts';
 
 /** Every place on its side for one stitch missed or doubled, or, on long sides, those that can make a difference. */
 function withAllPlaces(plan: Plan, candidates: readonly Candidate[]): Candidate[] {
@@ -75,9 +75,33 @@ function sameSets([plan, mishaps, counted]: [Plan, Parameters<typeof countsOf>[1
   expect(setsFor(plan, seen, 2).map(nameOf).sort()).toEqual(tryAll(plan, seen));
 }
 
+/** Only whole rounds were counted, and here and there a side. */
+function sameSetsByTotals([plan, mishaps, counted]: [Plan, Parameters<typeof countsOf>[1], boolean[]]): void {
+  const made = countsOf(plan, mishaps);
+  const few = counted.map((isCounted, i) => isCounted && i === 0);
+  const { foundation, edgings = [] } = masked(seenOf(made), [...few, false, false, false, false]);
+  const last = edgings.length - 1;
+  const seen: Seen = {
+    ...(foundation && counted[1] ? { foundation: { ...foundation, total: totalOf(made.foundation) } } : {}),
+    edgings: edgings.map((one, n) =>
+      n === last ? { ...one, total: totalOf(made.edgings[n] as Tally) } : one,
+    ),
+  };
+  expect(setsFor(plan, seen, 2).map(nameOf).sort()).toEqual(tryAll(plan, seen));
+}
+
 describe('the sets found', () => {
   it('are those that plain trying finds, on panels where mishaps run into one another', () => {
     fc.assert(fc.property(cases(plans({ sides: [0, 4], stitches: [1, 7] })), sameSets), { numRuns: 60 });
+  });
+
+  it('are those that plain trying finds, where whole rounds were counted', () => {
+    fc.assert(fc.property(cases(plans({ sides: [0, 3], stitches: [1, 9] })), sameSetsByTotals), {
+      numRuns: 12,
+    });
+    fc.assert(fc.property(cases(plans({ sides: [1, 2], stitches: [14, 30] })), sameSetsByTotals), {
+      numRuns: 4,
+    });
   });
 
   it('are those that plain trying finds, on panels with room', () => {

@@ -140,10 +140,16 @@ export function masked(seen: Seen, counted: readonly boolean[]): Seen {
   };
 }
 
+const sum = (list: readonly number[]): number => list.reduce((all, one) => all + one, 0);
+
+/** All positions of a round. */
+export const totalOf = ({ sides, corners }: Tallies['foundation']): number => sum(sides) + sum(corners);
+
 /** Whether counts are what was seen, wherever something was; a list with nothing counted says nothing. */
 export function matches(made: Tallies, seen: Seen): boolean {
   const round = (of: Tallies['foundation'], given: Seen['foundation']): boolean => {
     if (!given) return true;
+    if (given.total !== undefined && given.total !== totalOf(of)) return false;
     const corners = given.corners ?? null;
     if (![...given.sides, ...(corners ?? [])].some((count) => count !== null)) return true;
     const same = (list: readonly number[], wanted: readonly (number | null)[]): boolean =>
