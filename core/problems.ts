@@ -2,7 +2,7 @@
  * What can be wrong with what was given, as codes: the sentences are made where words live.
  * Indices and counts in params are as in the model: sides, corners and rounds count from 0.
  */
-import type { MishapRound } from './types.ts';
+import type { ActRound } from './types.ts';
 
 type None = Record<string, never>;
 
@@ -42,7 +42,7 @@ export type ProblemParams = {
   mishaps: { max: number };
   'mishap-sum': { max: number };
   'mishap-kind': { mishap: number };
-  'mishap-round': { mishap: number; rounds: readonly MishapRound[] };
+  'mishap-round': { mishap: number; rounds: readonly ActRound[] };
   'mishap-edging': { mishap: number };
   'mishap-side': { mishap: number; sides: number };
   'mishap-corner': { mishap: number; corners: number };

@@ -135,46 +135,8 @@ export type Round = {
   marks: { node: number; mishap: number }[];
 };
 
-export type MishapRound = 'foundation' | 'edging' | 'plan' | 'join';
-
-export type MishapKind =
-  | 'start-counted'
-  | 'closing-forgotten'
-  | 'closing-over-first'
-  | 'closing-beside-first'
-  | 'stitch-missed'
-  | 'stitch-doubled'
-  | 'corner-moved'
-  | 'corner-forgotten'
-  | 'corner-chains'
-  | 'arm-missed'
-  | 'hidden-missed'
-  | 'attach-doubled'
-  | 'closing-worked'
-  | 'chains-as-stitches'
-  | 'chains-left-out'
-  | 'arms-forgotten'
-  | 'order-not-mirrored'
-  | 'join-offset'
-  | 'join-wrong-side'
-  | 'join-chain-skipped'
-  | 'last-hole'
-  | 'twisted';
-
-/** Something a hand did that the recipe did not ask for. Sides, corners and places are the back's, from 0. */
-export type Mishap = {
-  kind: MishapKind;
-  round?: MishapRound;
-  /** Which edging, from 0. */
-  edging?: number;
-  side?: number;
-  corner?: number;
-  /** Which stitch of the side as planned, from 0 in working order after the corner. */
-  place?: number;
-  count?: number;
-  end?: 'before' | 'after';
-  then?: 'from-corner' | 'from-total';
-};
+/** When a hand can do otherwise: while planning, or in a round. */
+export type ActRound = 'plan' | 'foundation' | 'edging' | 'join';
 
 /** How the join was begun and what the hand did on the way. Feed it to `pair` as `start`. */
 export type JoinMade = JoinStart & {

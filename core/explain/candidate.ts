@@ -1,6 +1,8 @@
 /** One candidate cause, as the search handles it. */
-import { type Settled, settle } from '../hand/mishap.ts';
-import type { Mishap, MishapKind, Plan } from '../types.ts';
+
+import { type ActKind, actRounds, entryOf, type Mishap } from '../hand/acts/acts.ts';
+import { type Settled, settle } from '../hand/acts/doing.ts';
+import type { Plan } from '../types.ts';
 import { rarityOf } from './commonness.ts';
 import type { BackMadeFor, Cause, FrontMiscount } from './types.ts';
 
@@ -42,7 +44,7 @@ export type Telling = {
 export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate {
   const { habit = false, anywhere = false, elsewhere = false, front = [] } = telling;
   const first = mishaps[0];
-  const kind = telling.kind ?? (first?.kind as MishapKind);
+  const kind = telling.kind ?? (first?.kind as ActKind);
   const size = telling.size ?? (countMeansSize(kind) ? first?.count : undefined);
   const cause: Cause = {
     kind,
@@ -71,10 +73,7 @@ export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate
 }
 
 const countMeansSize = (kind: Cause['kind']): boolean =>
-  kind.startsWith('stitch') ||
-  kind === 'corner-moved' ||
-  kind === 'join-offset' ||
-  kind === 'front-miscounted';
+  kind === 'front-miscounted' || entryOf(kind).sized === true;
 
 export const placeNames = (mishap: Mishap): string =>
   [
@@ -107,18 +106,16 @@ function slotsOf({ kind, habit, front }: Cause, settled: readonly Settled[]): st
   }
   return settled.flatMap((one) => {
     const where = `${at(one)} ${one.side ?? one.corner ?? ''} ${one.end ?? ''}`;
-    if (kind.startsWith('stitch')) return [`stitches ${at(one)} ${habit ? 'all' : one.side}`];
+    if (entryOf(kind).changesStitches) return [`stitches ${at(one)} ${habit ? 'all' : one.side}`];
     if (kind === 'corner-chains' && habit) return [`chains ${at(one)} all`];
     return [`${kind} ${where}`];
   });
 }
 
-const rounds = ['plan', 'foundation', 'edging', 'join'];
-
 /** Working order, single mishaps before habits: what is done at one corner stands, whatever is done at all. */
 function orderOf(one: Settled): number {
   const place = one.side ?? one.corner ?? 0;
-  return (rounds.indexOf(one.round) * 16 + one.edging) * 64 + place;
+  return (actRounds.indexOf(one.round) * 16 + one.edging) * 64 + place;
 }
 
 const inOrder = (settled: Ordered[]): Ordered[] => settled.sort((a, b) => a.order - b.order);

@@ -1,42 +1,18 @@
 /**
- * How rare each kind of mishap is: the one place where likelihood comes from.
+ * How rare each cause is: the kind's own prior (in its entry), and what habits, sizes and company add to it.
  *
- * Lower is commoner; the scale is our own (a step of 1 reads "clearly rarer"). Kinds marked `reports` stand in the
- * order in which published reports of wrong counts name them (24 public reports: the hidden stitch after the corner;
- * the starting chain counted; a closing not allowed for; filling the gap at the start of a round; a corner
- * misplaced; the count itself wrong). All others, and all the distances, are our own judgement.
+ * Lower is commoner; the scale is our own (a step of 1 reads "clearly rarer"). All distances are our own judgement.
  */
-import type { MishapKind } from '../types.ts';
-import type { Cause, Commonness } from './types.ts';
+import { entryOf } from '../hand/acts/acts.ts';
+import type { Commonness } from '../hand/acts/entry.ts';
+import type { Cause, CauseKind } from './types.ts';
 
-const reported = (rarity: number): Commonness => ({ rarity, source: 'reports' });
-const judged = (rarity: number): Commonness => ({ rarity, source: 'judgement' });
+/** The front's own count wrong: published reports name it. */
+const frontMiscounted: Commonness = { rarity: 1.8, source: 'reports' };
 
-export const commonness: Readonly<Record<MishapKind | 'front-miscounted', Commonness>> = {
-  'hidden-missed': reported(1),
-  'start-counted': reported(1.2),
-  'closing-forgotten': reported(1.3),
-  'attach-doubled': reported(1.5),
-  'closing-worked': reported(1.6),
-  'front-miscounted': reported(1.8),
-  'chains-as-stitches': reported(1.9),
-  'stitch-missed': judged(2),
-  'stitch-doubled': judged(2.1),
-  'corner-moved': reported(2.2),
-  'corner-chains': judged(2.2),
-  'closing-over-first': judged(2.3),
-  'closing-beside-first': judged(2.3),
-  'arm-missed': judged(2.4),
-  'arms-forgotten': judged(2.4),
-  'join-offset': judged(2.4),
-  'corner-forgotten': judged(2.5),
-  'join-chain-skipped': judged(2.5),
-  'order-not-mirrored': judged(2.6),
-  'join-wrong-side': judged(2.8),
-  'chains-left-out': judged(3),
-  'last-hole': judged(3),
-  twisted: judged(3),
-};
+/** How rare a kind is, by itself. */
+export const commonnessOf = (kind: CauseKind): Commonness =>
+  kind === 'front-miscounted' ? frontMiscounted : entryOf(kind).prior;
 
 /** A habit takes one slip of the mind, not one at every corner: hardly rarer than the single mishap. */
 const habitCosts = 0.3;
@@ -51,10 +27,10 @@ export const eachCause = 3;
 const sameAgain = 0.6;
 
 export function rarityOf(
-  kind: MishapKind | 'front-miscounted',
+  kind: CauseKind,
   of: { habit: boolean; count?: number | undefined; then?: string | undefined; rarer?: number | undefined },
 ): Commonness {
-  const { rarity, source } = commonness[kind];
+  const { rarity, source } = commonnessOf(kind);
   const { habit, count, then, rarer = 0 } = of;
   const further = Math.min(Math.max(0, Math.abs(count ?? 1) - 1), lump) * eachFurther;
   const total =

@@ -4,9 +4,11 @@
  * Rule: every cure is carried out by the hand again, and says itself whether the rounds meet then. A cause that may
  * lie anywhere on a side, or at the beginning of a round, is put right where least comes off: at that side's end.
  */
+
+import type { Mishap } from '../hand/acts/acts.ts';
 import { ease } from '../join/ease.ts';
 import { limits } from '../limits.ts';
-import type { Mishap, Plan, Seen } from '../types.ts';
+import type { Plan, Seen } from '../types.ts';
 import { mod, sum } from '../whole.ts';
 import { type Done, doneWith, type Meets, meetingOf } from './outcome.ts';
 import { ripToMishaps, ripToSide, startOfSide } from './rip.ts';

@@ -6,7 +6,8 @@
  * or the back was made from another number than the one given since (`neither`). What the back then has more or
  * fewer is told to `work` as stitches doubled or missed on the foundation side that faces the front's.
  */
-import type { Mishap, Plan } from '../types.ts';
+import type { Mishap } from '../hand/acts/acts.ts';
+import type { Plan } from '../types.ts';
 import { type Candidate, candidateOf } from './candidate.ts';
 import { type Magnitudes, smallest } from './magnitudes.ts';
 import { placeOnSide } from './places.ts';

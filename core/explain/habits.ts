@@ -1,16 +1,15 @@
 /** One slip of the mind repeated at every corner, on every side or in every round: one cause, not as many. */
-import type { Mishap, MishapKind, Plan } from '../types.ts';
+import { type ActKind, type AtRound, actOf, type Mishap } from '../hand/acts/acts.ts';
+import type { Plan } from '../types.ts';
 import { type Candidate, candidateOf } from './candidate.ts';
 import { closingCanBe, edgingClosings } from './closings.ts';
 import type { Magnitudes } from './magnitudes.ts';
 import { placeOnSide } from './places.ts';
 import type { Wanted } from './wanted.ts';
 
-type At = Pick<Mishap, 'round' | 'edging'>;
-
 export function habitCandidates(plan: Plan, wanted: Wanted, magnitudes: Magnitudes): Candidate[] {
-  const edgings = plan.edgings.map((_, edging): At => ({ round: 'edging', edging }));
-  const all: At[] = [{ round: 'foundation' }, ...edgings];
+  const edgings = plan.edgings.map((_, edging): AtRound => ({ round: 'edging', edging }));
+  const all: AtRound[] = [{ round: 'foundation' }, ...edgings];
   const manySides = plan.foundation.sides.length > 1;
   return [
     ...all.flatMap((at, round) => (manySides ? everySide(plan, magnitudes, at, round) : [])),
@@ -25,7 +24,7 @@ const habit = (mishaps: Mishap[], size?: number): Candidate =>
   candidateOf(mishaps, { habit: true, ...(size === undefined ? {} : { size }) });
 
 /** The same stitch missed or doubled on every side, like the gap filled at its beginning. */
-function everySide(plan: Plan, magnitudes: Magnitudes, at: At, round: number): Candidate[] {
+function everySide(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: number): Candidate[] {
   const common = commonTo(magnitudes.ofSide);
   return (['stitch-missed', 'stitch-doubled'] as const).flatMap((kind) =>
     common.map((count) =>
@@ -46,7 +45,13 @@ function everySide(plan: Plan, magnitudes: Magnitudes, at: At, round: number): C
 const commonTo = (lists: readonly number[][]): number[] =>
   (lists[0] ?? []).filter((count) => lists.every((list) => list.includes(count)));
 
-function everyCorner(plan: Plan, wanted: Wanted, magnitudes: Magnitudes, at: At, round: number): Candidate[] {
+function everyCorner(
+  plan: Plan,
+  wanted: Wanted,
+  magnitudes: Magnitudes,
+  at: AtRound,
+  round: number,
+): Candidate[] {
   const corners = plan.foundation.corners.map((_, corner) => corner);
   const sizes = new Set(corners.flatMap((corner) => magnitudes.ofCorner(round, corner)));
   for (const [i, spot] of wanted.spots.entries())
@@ -64,30 +69,30 @@ function everyCorner(plan: Plan, wanted: Wanted, magnitudes: Magnitudes, at: At,
       ? []
       : [
           habit(
-            corners.map((corner) => ({ kind: 'arm-missed', ...at, corner, end, count: arm[i] as number })),
+            corners.map((corner) => actOf('arm-missed', { ...at, corner, end, count: arm[i] as number })),
           ),
         ],
   );
   return [...chains, ...armsMissed, habit(hiddenAt(corners, at))];
 }
 
-const hiddenAt = (corners: number[], at: At): Mishap[] =>
-  corners.map((corner) => ({ kind: 'hidden-missed', ...at, corner }));
+const hiddenAt = (corners: number[], at: AtRound): Mishap[] =>
+  corners.map((corner) => actOf('hidden-missed', { ...at, corner }));
 
-function everyRoundsCorners(plan: Plan, edgings: At[]): Candidate[] {
+function everyRoundsCorners(plan: Plan, edgings: AtRound[]): Candidate[] {
   const corners = plan.foundation.corners.map((_, corner) => corner);
   return [habit(edgings.flatMap((at) => hiddenAt(corners, at)))];
 }
 
 /** The same at the beginning or end of every round that can have it. */
-function everyRound(plan: Plan, all: At[], edgings: At[]): Candidate[] {
-  return edgingClosings.flatMap((kind: MishapKind) => {
+function everyRound(plan: Plan, all: AtRound[], edgings: AtRound[]): Candidate[] {
+  return edgingClosings.flatMap((kind: ActKind) => {
     const inAll = kind === 'attach-doubled' || kind === 'closing-worked' ? edgings : all;
     const groups = inAll.length > edgings.length && edgings.length > 1 ? [inAll, edgings] : [inAll];
     return groups
       .map((group) => group.filter((at) => closingCanBe(plan, at, kind)))
       .filter((group) => group.length > 1)
-      .map((group) => habit(group.map((at) => ({ kind, ...at }))));
+      .map((group) => habit(group.map((at) => actOf(kind, at))));
   });
 }
 

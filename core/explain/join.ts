@@ -1,8 +1,7 @@
 /** What the join shows of a making, from its counts alone; a property test holds it equal to `pair`. */
 
-import type { Settled } from '../hand/mishap.ts';
+import { joinMade, type Settled } from '../hand/acts/doing.ts';
 import type { Tally } from '../hand/tally.ts';
-import { joinMade } from '../hand/work.ts';
 import { alignCorners, begunWhereItFits } from '../join/corners.ts';
 import { laneOf } from '../join/lane.ts';
 import { meetLanes } from '../join/meeting.ts';

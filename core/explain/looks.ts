@@ -4,7 +4,8 @@
  * Rule: a look must be something a maker can do with the piece in hand: count one side, the chains of one corner,
  * or look at one place. What an explanation expects is read off its own making, never off another's.
  */
-import type { Mishap, MishapRound, Plan } from '../types.ts';
+import type { Mishap } from '../hand/acts/acts.ts';
+import type { ActRound, Plan } from '../types.ts';
 import type { Explanation, Found, Look } from './types.ts';
 
 type Told = Pick<Explanation, 'mishaps' | 'causes' | 'front' | 'gives'>;
@@ -178,7 +179,7 @@ function cornersOf(plan: Plan, at: At): Question[] {
 function joins(plan: Plan): Question[] {
   const sum = (mishaps: readonly Mishap[], kind: Mishap['kind']): number =>
     mishaps.filter((mishap) => mishap.kind === kind).reduce((total, { count }) => total + (count ?? 0), 0);
-  const join = { round: 'join' as MishapRound };
+  const join = { round: 'join' as ActRound };
   return [
     {
       key: 'join-start',

@@ -1,8 +1,10 @@
 /** What comes of a making: its rounds, and whether they meet. */
+
+import type { Mishap } from '../hand/acts/acts.ts';
+import { type Settled, settle } from '../hand/acts/doing.ts';
 import type { Making } from '../hand/graph.ts';
-import { type Settled, settle } from '../hand/mishap.ts';
 import { makingsWith, type Tally, tallyOf } from '../hand/tally.ts';
-import type { Mishap, Plan } from '../types.ts';
+import type { Plan } from '../types.ts';
 
 export type Done = {
   mishaps: Settled[];

@@ -4,7 +4,7 @@
  * Rule: reach is told too widely rather than too narrowly, for the search leans on it to leave nothing out. Sides
  * and corners are kept as bits of one number (there are at most 24).
  */
-import type { Settled } from '../hand/mishap.ts';
+import type { Settled } from '../hand/acts/doing.ts';
 import type { Plan } from '../types.ts';
 import { mod } from '../whole.ts';
 import type { Candidate } from './candidate.ts';

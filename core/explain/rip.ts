@@ -4,9 +4,11 @@
  * Rule: to the first place where it went wrong; but a count that may be put right anywhere on a side, or at the end
  * of a ring whose trebles all look alike, is put right at the end, where least comes off.
  */
+
+import { entryOf, type Mishap } from '../hand/acts/acts.ts';
+import type { Settled } from '../hand/acts/doing.ts';
 import type { Making } from '../hand/graph.ts';
-import type { Settled } from '../hand/mishap.ts';
-import type { Mishap, MishapRound } from '../types.ts';
+import type { ActRound } from '../types.ts';
 import { lastNotAbove, mod } from '../whole.ts';
 import type { Done } from './outcome.ts';
 import { roundOf } from './reach.ts';
@@ -55,18 +57,16 @@ function endOfSide({ turns, length }: Making, side: number): number {
 /** Where a mishap is undone with least loss. */
 function nodeOf(making: Making, one: Settled): number {
   if (one.round === 'plan') return 0;
-  const isStitch = one.kind === 'stitch-missed' || one.kind === 'stitch-doubled';
-  if (isStitch) return endOfSide(making, one.side as number);
-  const isAtClosing =
-    one.round === 'foundation' && (one.kind === 'start-counted' || one.kind.startsWith('closing'));
-  if (isAtClosing) return Math.max(0, making.length - 1);
+  const { changesStitches, atClosing } = entryOf(one.kind);
+  if (changesStitches) return endOfSide(making, one.side as number);
+  if (atClosing && one.round === 'foundation') return Math.max(0, making.length - 1);
   return making.marks.find(({ mishap }) => mishap === one.index)?.node ?? Math.max(0, making.length - 1);
 }
 
 function placeOf({ turns, sizes }: Making, round: number, node: number): Ripped['to'] {
   const corner = lastNotAbove(turns, node);
   const after = corner < 0 ? 0 : (turns[corner] as number) + (sizes[corner] as number);
-  const at: { round: MishapRound; edging: number } =
+  const at: { round: ActRound; edging: number } =
     round === 0 ? { round: 'foundation', edging: 0 } : { round: 'edging', edging: round - 1 };
   if (node < after) return { ...at, side: -1, corner, place: node - (turns[corner] as number), node };
   return { ...at, side: turns.length > 0 ? mod(corner + 1, turns.length) : 0, place: node - after, node };

@@ -1,6 +1,7 @@
 /** Trying a set of causes: the making it gives, told at the spots that were seen. Every trial is counted. */
+
+import type { Settled } from '../hand/acts/doing.ts';
 import type { Making } from '../hand/graph.ts';
-import type { Settled } from '../hand/mishap.ts';
 import { type Orders, ordersOf } from '../hand/orders.ts';
 import { foundationOf, type Tallies, type Tally, tallyOn } from '../hand/tally.ts';
 import type { Plan } from '../types.ts';

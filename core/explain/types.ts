@@ -1,20 +1,20 @@
 /** What `explain` answers with: causes, how they are told apart, and how to put them right. */
+
+import type { ActKind, Mishap } from '../hand/acts/acts.ts';
+import type { Commonness } from '../hand/acts/entry.ts';
 import type { Tallies } from '../hand/tally.ts';
-import type { Mishap, MishapKind, MishapRound, Seen } from '../types.ts';
+import type { ActRound, Seen } from '../types.ts';
 
 /** A front side whose number was not right: it has (or was taken to have) `by` stitches more than was given. */
 export type FrontMiscount = { side: number; by: number };
 
-export type CauseKind = MishapKind | 'front-miscounted';
+export type CauseKind = ActKind | 'front-miscounted';
 
 /**
  * What the back was made for, where the front was miscounted: the front as it really is (only the number given is
  * wrong), the recipe (the front is really another), or neither (made from another number than the one given).
  */
 export type BackMadeFor = 'front' | 'recipe' | 'neither';
-
-/** How often a cause is met: read in published reports, or our own judgement. */
-export type Commonness = { rarity: number; source: 'reports' | 'judgement' };
 
 /** One thing that went wrong: a single mishap, a habit kept up everywhere, or the front miscounted. */
 export type Cause = Commonness & {
@@ -51,7 +51,7 @@ export type LookAt =
 export type Look = {
   key: string;
   look: LookAt;
-  round?: MishapRound;
+  round?: ActRound;
   edging?: number;
   side?: number;
   corner?: number;
@@ -83,7 +83,7 @@ export type CureKind =
 
 /** Where a cure is worked: places of a side, in the back's working order (`front`: the front's). */
 export type CurePlaces = {
-  round: MishapRound | 'front';
+  round: ActRound | 'front';
   edging: number;
   side: number;
   corner?: number;
@@ -98,7 +98,7 @@ export type Cure = {
   /** Why it is fine, or what it looks like afterwards. */
   looks: 'as-planned' | 'hidden' | 'slight' | 'shows' | 'loose' | 'open';
   /** Rip back to the stitch named: it is the first to go. */
-  to?: { round: MishapRound; edging: number; side: number; corner?: number; place: number; node: number };
+  to?: { round: ActRound; edging: number; side: number; corner?: number; place: number; node: number };
   /** Stitches to make again. */
   lost: number;
   /** Rounds that must come off because they stand on the place. */

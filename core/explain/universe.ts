@@ -5,7 +5,8 @@
  * come from `magnitudes`. What plain trying would try is just these, in sets of one, two and three. Two kinds no count
  * can show and are not tried: the ring twisted, and the last hole left open.
  */
-import type { Mishap, Plan } from '../types.ts';
+import { type AtRound, actOf, type Mishap } from '../hand/acts/acts.ts';
+import type { Plan } from '../types.ts';
 import { type Candidate, candidateOf } from './candidate.ts';
 import { closingCanBe, edgingClosings, foundationClosings } from './closings.ts';
 import { frontCandidates } from './fronts.ts';
@@ -15,7 +16,7 @@ import { elsewhereOnSide, placeOnSide } from './places.ts';
 import type { Wanted } from './wanted.ts';
 
 export function universeOf(plan: Plan, wanted: Wanted, magnitudes: Magnitudes): Candidate[] {
-  const rounds: Pick<Mishap, 'round' | 'edging'>[] = [
+  const rounds: AtRound[] = [
     { round: 'foundation' },
     ...plan.edgings.map((_, edging) => ({ round: 'edging' as const, edging })),
   ];
@@ -34,9 +35,7 @@ export function universeOf(plan: Plan, wanted: Wanted, magnitudes: Magnitudes): 
   ];
 }
 
-type At = Pick<Mishap, 'round' | 'edging'>;
-
-function stitchesIn(plan: Plan, magnitudes: Magnitudes, at: At, round: number): Candidate[] {
+function stitchesIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: number): Candidate[] {
   const candidates: Candidate[] = [];
   plan.foundation.sides.forEach((_, side) => {
     for (const kind of ['stitch-missed', 'stitch-doubled'] as const) {
@@ -55,7 +54,7 @@ function stitchesIn(plan: Plan, magnitudes: Magnitudes, at: At, round: number): 
   return candidates;
 }
 
-function cornersIn(plan: Plan, magnitudes: Magnitudes, at: At, round: number): Candidate[] {
+function cornersIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: number): Candidate[] {
   const k = plan.foundation.corners.length;
   return plan.foundation.corners.flatMap((_, corner) => {
     const next = (corner + 1) % k;
@@ -79,20 +78,20 @@ function cornersIn(plan: Plan, magnitudes: Magnitudes, at: At, round: number): C
 const waysOn = (round: number, corner: number, k: number): NonNullable<Mishap['then']>[] =>
   round > 0 && corner === k - 1 ? ['from-total'] : ['from-corner', 'from-total'];
 
-function armsAt(plan: Plan, at: At, round: number, corner: number): Candidate[] {
+function armsAt(plan: Plan, at: AtRound, round: number, corner: number): Candidate[] {
   const { arm } = plan.edgings[round - 1] as Plan['edgings'][number];
   const missed = (['before', 'after'] as const).flatMap((end, i) =>
     Array.from({ length: arm[i] as number }, (_, less) =>
-      candidateOf([{ kind: 'arm-missed', ...at, corner, end, count: less + 1 }]),
+      candidateOf([actOf('arm-missed', { ...at, corner, end, count: less + 1 })]),
     ),
   );
-  return [...missed, candidateOf([{ kind: 'hidden-missed', ...at, corner }])];
+  return [...missed, candidateOf([actOf('hidden-missed', { ...at, corner })])];
 }
 
-const closingsIn = (plan: Plan, at: At): Candidate[] =>
+const closingsIn = (plan: Plan, at: AtRound): Candidate[] =>
   (at.round === 'foundation' ? foundationClosings : edgingClosings)
     .filter((kind) => closingCanBe(plan, at, kind))
-    .map((kind) => candidateOf([{ kind, ...at }]));
+    .map((kind) => candidateOf([actOf(kind, at)]));
 
 function joinsIn(plan: Plan, magnitudes: Magnitudes): Candidate[] {
   const k = plan.edge.sides.length;

@@ -7,16 +7,16 @@
 
 import { ease } from '../join/ease.ts';
 import type { Corner } from '../types.ts';
+import type { Move, RoundIntent, Slip } from './acts/intent.ts';
 import { type Below, placesBetween, type RoundBelow } from './attach.ts';
 import type { Making } from './graph.ts';
-import type { Settled } from './mishap.ts';
 
 /** Something done at one ordinary target that is not one stitch: `makes` stitches there. */
-export type Special = { target: number; makes: number; mishap: number };
+export type Special = { target: number; makes: number; act: number };
 
 export type Hand = {
   making: Making;
-  mishaps: readonly Settled[];
+  intent: RoundIntent;
   below: RoundBelow;
   corners: Below[];
   specials: Special[];
@@ -30,24 +30,25 @@ export type Hand = {
 
 /** Settles beforehand where the hand will do other than one stitch in each place. */
 export function prepare(hand: Hand, increase: number, attach: number): void {
-  const { below, corners, mishaps } = hand;
+  const { below, corners, intent } = hand;
   const specials: Specials = new Map();
   // The attach place is left alone: its stitch is the closing's.
   for (const place of ease(below.length - 1, increase))
-    addSpecial(specials, { target: place + 1, makes: 2, mishap: -1 });
-  for (const mishap of mishaps) {
-    if (mishap.kind === 'stitch-missed' || mishap.kind === 'stitch-doubled')
-      placeSpecial(hand, specials, mishap, attach);
-    if (mishap.kind === 'hidden-missed') {
-      const corner = corners[mishap.corner as number];
-      const hidden = corner ? (corner.from + corner.size) % below.length : -1;
-      if (corner && isOrdinary(hand, hidden))
-        addSpecial(specials, { target: hidden, makes: 0, mishap: mishap.index });
+    addSpecial(specials, { target: place + 1, makes: 2, act: -1 });
+  for (const slip of intent.slips) {
+    if ('side' in slip.at) {
+      placeSpecial(hand, specials, { ...slip, ...slip.at }, attach);
+      continue;
     }
-    if (mishap.kind === 'corner-moved') moveCorners(hand, mishap);
+    const corner = corners[slip.at.afterCorner];
+    const hidden = corner ? (corner.from + corner.size) % below.length : -1;
+    if (corner && isOrdinary(hand, hidden)) addSpecial(specials, { target: hidden, makes: 0, act: slip.act });
   }
+  for (const move of intent.moves) moveCorners(hand, move);
   hand.specials = [...specials.values()].sort((a, b) => a.target - b.target);
 }
+
+type SideSlip = Slip & { side: number; place: number };
 
 /** By target, so that a stitch can be missed where an increase was due. */
 type Specials = Map<number, Special>;
@@ -81,27 +82,26 @@ function targetsOfSide(
 }
 
 /** Turns a planned place of the side into the target that the hand misses or uses again. */
-function placeSpecial(hand: Hand, specials: Specials, mishap: Settled, attach: number): void {
+function placeSpecial(hand: Hand, specials: Specials, slip: SideSlip, attach: number): void {
   const [, after] = hand.arm;
   const armAfter = hand.corners.length > 0 ? after : 0;
   const { from, count, again, more } = targetsOfSide(
     hand,
-    Math.min(mishap.side as number, Math.max(0, hand.corners.length - 1)),
+    Math.min(slip.side, Math.max(0, hand.corners.length - 1)),
   );
   const all = count + more;
-  const times = mishap.count ?? 1;
+  const { times, act } = slip;
   const node = (place: number): number => (place < count ? from + place : again + place - count);
-  let place = Math.min(Math.max(0, (mishap.place as number) - armAfter), Math.max(0, all - 1));
-  if (mishap.kind === 'stitch-doubled') {
+  let place = Math.min(Math.max(0, slip.place - armAfter), Math.max(0, all - 1));
+  if (slip.does === 'makes') {
     if (node(place) === attach) place = place + 1 < all ? place + 1 : place - 1;
-    if (place >= 0 && all > 0)
-      addSpecial(specials, { target: node(place), makes: 1 + times, mishap: mishap.index });
+    if (place >= 0 && all > 0) addSpecial(specials, { target: node(place), makes: 1 + times, act });
     return;
   }
   place = Math.min(place, Math.max(0, all - times));
   for (let missed = 0; missed < times && place < all; place++) {
     if (node(place) === attach) continue;
-    addSpecial(specials, { target: node(place), makes: 0, mishap: mishap.index });
+    addSpecial(specials, { target: node(place), makes: 0, act });
     missed++;
   }
 }
@@ -111,13 +111,12 @@ function placeSpecial(hand: Hand, specials: Specials, mishap: Settled, attach: n
  * belong; counted from the corner, the hand counts out the recipe's number for each side and makes the next corner
  * where that ends, in its own place if the number ends there.
  */
-function moveCorners(hand: Hand, mishap: Settled): void {
-  const corner = hand.corners[mishap.corner as number];
-  const by = mishap.count as number;
+function moveCorners(hand: Hand, { corner: which, by, then }: Move): void {
+  const corner = hand.corners[which];
   if (!corner || by === 0) return;
   const end = (below: Below): number => below.from + below.size - 1;
   let made = moveCorner(hand, corner, by < 0 ? corner.from + by : end(corner) + by);
-  if (mishap.then !== 'from-corner') return;
+  if (then !== 'from-corner') return;
   for (const next of hand.corners.slice(corner.corner + 1)) {
     const wanted = made + (hand.counted[next.corner] ?? 0) + 1;
     const isOwnPlace = wanted >= next.from && wanted <= Math.max(next.from, end(next));

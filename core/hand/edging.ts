@@ -8,6 +8,8 @@
 
 import { type Corner, NodeKind, type Plan, type Round } from '../types.ts';
 import { sum } from '../whole.ts';
+import { intentFor, type Settled } from './acts/doing.ts';
+import { asRecipe, type RoundIntent } from './acts/intent.ts';
 import { attachPlace, type Below, cornersBelow, placesBetween, type RoundBelow } from './attach.ts';
 import { type Hand, prepare } from './edging-mishaps.ts';
 import {
@@ -20,7 +22,6 @@ import {
   startMaking,
   turn,
 } from './graph.ts';
-import { atCorner, first, inRound, type Settled } from './mishap.ts';
 import { cornerToMatch, type Orders } from './orders.ts';
 
 /** What the recipe asks of one edging round. */
@@ -71,7 +72,7 @@ export function makeEdging(
         (isLast ? cornerToMatch(plan, orders, corner) : asked.corners[corner]) ?? { made: 'chain', size: 0 },
     },
     below,
-    inRound(all, 'edging', edging),
+    intentFor(all, 'edging', edging),
   );
 }
 
@@ -80,14 +81,14 @@ export function makeAsked(
   making: Making,
   asked: AskedEdging,
   below: RoundBelow,
-  mishaps: readonly Settled[] = [],
+  intent: RoundIntent = asRecipe(),
 ): void {
   const { arm, sides, cornerFor } = asked;
   const corners = cornersBelow(below);
   const counted = sides.map((count) => count - sum(arm));
   const hand: Hand = {
     making,
-    mishaps,
+    intent,
     below,
     corners,
     specials: [],
@@ -102,18 +103,17 @@ export function makeAsked(
 }
 
 function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
-  const { making, mishaps, below } = hand;
-  const counted = first(mishaps, 'start-counted');
+  const { making, below } = hand;
+  const { startCounted, attachDoubled } = hand.intent;
   const { from, to } = placesBetween(below, hand.corners);
   if (adds === 0 && attach >= 0) intoAttach(hand, attach);
-  const doubled = first(mishaps, 'attach-doubled');
-  if (doubled) {
-    noteMishap(making, doubled.index);
+  if (attachDoubled !== undefined) {
+    noteMishap(making, attachDoubled);
     intoAttach(hand, attach);
   }
   let next = from;
-  if (counted && next < Math.min(hand.corners[0]?.from ?? to, to)) {
-    noteMishap(making, counted.index);
+  if (startCounted !== undefined && next < Math.min(hand.corners[0]?.from ?? to, to)) {
+    noteMishap(making, startCounted);
     next++;
   }
   const upTo = (place: number): void => {
@@ -152,7 +152,7 @@ function along(hand: Hand, from: number, to: number): void {
     if (special.target < next) continue;
     if (special.target >= to) break;
     makeAlong(hand.making, special.target - next, next);
-    if (special.mishap >= 0) noteMishap(hand.making, special.mishap);
+    if (special.act >= 0) noteMishap(hand.making, special.act);
     for (let i = 0; i < special.makes; i++) makeStitch(hand.making, NodeKind.stitch, special.target);
     next = special.target + 1;
   }
@@ -161,12 +161,12 @@ function along(hand: Hand, from: number, to: number): void {
 
 /** Works a corner where it belongs; gives the next target. */
 function workCorner(hand: Hand, below: Below): number {
-  const { making, mishaps } = hand;
+  const { making, intent } = hand;
   const { corner, from, size } = below;
   const after = from + size;
-  const forgotten = atCorner(mishaps, 'corner-forgotten', corner);
-  if (forgotten || hand.moved.has(corner)) {
-    if (forgotten) noteMishap(making, forgotten.index);
+  const forgotten = intent.corners[corner]?.forgotten;
+  if (forgotten !== undefined || hand.moved.has(corner)) {
+    if (forgotten !== undefined) noteMishap(making, forgotten);
     makeAlong(making, size, from);
     return after;
   }
@@ -176,23 +176,23 @@ function workCorner(hand: Hand, below: Below): number {
 }
 
 function workMovedCorner(hand: Hand, below: Below, target: number): number {
-  const moved = atCorner(hand.mishaps, 'corner-moved', below.corner);
-  if (moved) noteMishap(hand.making, moved.index);
-  if (atCorner(hand.mishaps, 'corner-forgotten', below.corner)) return target;
+  const { moved, forgotten } = hand.intent.corners[below.corner] ?? {};
+  if (moved !== undefined) noteMishap(hand.making, moved);
+  if (forgotten !== undefined) return target;
   cornerInto(hand, below.corner, target, target);
   return target + 1;
 }
 
 /** Arm, corner, arm: the first arm into one place, the second into another (often the same). */
 function cornerInto(hand: Hand, corner: number, firstPlace: number, lastPlace: number): void {
-  const { making } = hand;
+  const { making, intent } = hand;
   const asked = hand.cornerFor(corner);
-  const chains = atCorner(hand.mishaps, 'corner-chains', corner);
+  const { size } = intent.corners[corner] ?? {};
   workArm(hand, corner, 'before', firstPlace);
-  if (chains) noteMishap(making, chains.index);
+  if (size) noteMishap(making, size.act);
   turn(making, asked.made);
-  const size = chains?.count ?? asked.size;
-  for (let i = 0; i < size; i++)
+  const makes = size?.is ?? asked.size;
+  for (let i = 0; i < makes; i++)
     if (asked.made === 'chain') makeStitch(making, NodeKind.cornerChain, -1);
     else makeStitch(making, NodeKind.cornerStitch, firstPlace);
   workArm(hand, corner, 'after', lastPlace);
@@ -200,11 +200,9 @@ function cornerInto(hand: Hand, corner: number, firstPlace: number, lastPlace: n
 
 function workArm(hand: Hand, corner: number, end: 'before' | 'after', target: number): void {
   const asked = hand.arm[end === 'before' ? 0 : 1];
-  const missed = hand.mishaps.find(
-    (mishap) => mishap.kind === 'arm-missed' && mishap.corner === corner && mishap.end === end,
-  );
-  if (missed) noteMishap(hand.making, missed.index);
-  const makes = missed ? Math.max(0, asked - (missed.count ?? asked)) : asked;
+  const missed = hand.intent.corners[corner]?.[end];
+  if (missed) noteMishap(hand.making, missed.act);
+  const makes = Math.max(0, asked - (missed?.less ?? 0));
   for (let i = 0; i < makes; i++) makeStitch(hand.making, NodeKind.arm, target);
 }
 
@@ -214,20 +212,19 @@ function workArm(hand: Hand, corner: number, end: 'before' | 'after', target: nu
  * then has no place to cover.
  */
 function workClosing(hand: Hand, attach: number, asked: 0 | 1): void {
-  const { making, mishaps, below } = hand;
+  const { making, below } = hand;
+  const { closingWorked, closingForgotten, closedOver, closedBeside } = hand.intent;
   const adds = attach >= 0 ? asked : 0;
-  const worked = first(mishaps, 'closing-worked');
-  if (worked) {
-    noteMishap(making, worked.index);
+  if (closingWorked !== undefined) {
+    noteMishap(making, closingWorked);
     makeStitch(making, NodeKind.stitch, below.length - 1);
   }
-  const forgotten = first(mishaps, 'closing-forgotten');
-  if (forgotten && adds === 1) {
-    noteMishap(making, forgotten.index);
+  if (closingForgotten !== undefined && adds === 1) {
+    noteMishap(making, closingForgotten);
     intoAttach(hand, attach);
   }
-  const otherwise = first(mishaps, adds === 1 ? 'closing-over-first' : 'closing-beside-first');
-  if (otherwise) noteMishap(making, otherwise.index);
+  const otherwise = adds === 1 ? closedOver : closedBeside;
+  if (otherwise !== undefined) noteMishap(making, otherwise);
   if ((adds === 1) !== (otherwise !== undefined))
     makeStitch(making, NodeKind.closing, attach >= 0 ? attach : below.length - 1);
 }

@@ -6,16 +6,15 @@
  * Source: foundation ring, "work N - 1, bridge the last one between end and beginning" (published tutorial).
  */
 
-import { NodeKind, type Plan, type Round } from '../types.ts';
+import { type Corner, NodeKind, type Plan, type Round } from '../types.ts';
+import { intentFor, type Settled } from './acts/doing.ts';
+import type { RoundIntent } from './acts/intent.ts';
 import { finishRound, type Making, makeAlong, makeStitch, noteMishap, startMaking, turn } from './graph.ts';
-import { atCorner, first, inRound, type Settled } from './mishap.ts';
 import type { Orders } from './orders.ts';
 
 type Hand = {
   making: Making;
-  mishaps: Settled[];
-  /** Those of them that are a stitch missed or doubled. */
-  slips: Settled[];
+  intent: RoundIntent;
   plan: Plan;
   /** Node whose base chain the next treble uses; -1 for the first chain of all. */
   lastTreble: number;
@@ -23,21 +22,20 @@ type Hand = {
 
 export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled[]): Round {
   const making = startMaking(plan.foundation.total + 16);
-  makeFoundation(making, plan, orders, all);
+  const twisted = makeFoundation(making, plan, orders, all);
   return finishRound(making, {
     name: 'foundation',
     edging: 0,
     faces: plan.choices.start.side,
-    twisted: first(inRound(all, 'foundation'), 'twisted') !== undefined,
+    twisted,
   });
 }
 
-/** The acts of the hand, into a making that is just begun. */
-export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: readonly Settled[]): void {
-  const mishaps = inRound(all, 'foundation');
-  const slips = mishaps.filter(({ kind }) => kind === 'stitch-missed' || kind === 'stitch-doubled');
-  const hand: Hand = { making, mishaps, slips, plan, lastTreble: -1 };
-  const legs = legsOf(plan, orders, mishaps);
+/** The acts of the hand, into a making that is just begun; gives back whether the ring is closed twisted. */
+export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: readonly Settled[]): boolean {
+  const intent = intentFor(all, 'foundation');
+  const hand: Hand = { making, intent, plan, lastTreble: -1 };
+  const legs = legsOf(plan, orders, intent);
   beginRing(hand);
   let early = countsFirstFromNothing(hand) ? 1 : 0;
   legs.forEach((leg, i) => {
@@ -48,21 +46,21 @@ export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: 
     if (i < plan.foundation.corners.length) workCorner(hand, i);
   });
   closeRing(hand);
+  return intent.twisted !== undefined;
 }
 
 /** Trebles the hand wants on each leg: lead, the whole sides, tail. A moved corner makes one leg longer. */
-function legsOf(plan: Plan, orders: Orders, mishaps: readonly Settled[]): number[] {
+function legsOf(plan: Plan, orders: Orders, { closingForgotten, moves }: RoundIntent): number[] {
   const { foundationClosing, foundationStart } = plan.choices;
-  const allowed = first(mishaps, 'closing-forgotten') ? 0 : foundationClosing.adds;
+  const allowed = closingForgotten === undefined ? foundationClosing.adds : 0;
   const toWork = orders.sides.map((count, j) => (j === 0 ? count - allowed - foundationStart.counts : count));
   if (plan.foundation.corners.length === 0) return [Math.max(0, toWork[0] as number)];
   const lead = Math.min(orders.lead, Math.max(0, toWork[0] as number));
   const legs = [lead, ...toWork.slice(1), (toWork[0] as number) - lead];
-  for (const moved of mishaps.filter((mishap) => mishap.kind === 'corner-moved')) {
-    const corner = moved.corner as number;
-    const by = Math.max(moved.count as number, -(legs[corner] as number));
+  for (const { corner, by: wanted, then } of moves) {
+    const by = Math.max(wanted, -(legs[corner] as number));
     legs[corner] = (legs[corner] as number) + by;
-    if (moved.then === 'from-total') legs[corner + 1] = (legs[corner + 1] as number) - by;
+    if (then === 'from-total') legs[corner + 1] = (legs[corner + 1] as number) - by;
   }
   return legs.map((leg) => Math.max(0, leg));
 }
@@ -73,9 +71,9 @@ function beginRing(hand: Hand): void {
 
 /** The starting chains taken for the first treble although no stitch stands there. */
 function countsFirstFromNothing(hand: Hand): boolean {
-  const counted = first(hand.mishaps, 'start-counted');
-  if (!counted || hand.plan.choices.foundationStart.counts === 1) return false;
-  noteMishap(hand.making, counted.index);
+  const { startCounted } = hand.intent;
+  if (startCounted === undefined || hand.plan.choices.foundationStart.counts === 1) return false;
+  noteMishap(hand.making, startCounted);
   return true;
 }
 
@@ -83,24 +81,21 @@ function countsFirstFromNothing(hand: Hand): boolean {
 function workLeg(hand: Hand, leg: number, target: number, alreadyCounted: number): number {
   const side = leg % hand.plan.foundation.sides.length;
   const from = placeOfLeg(hand.plan, leg);
-  const slips = hand.slips.filter(
-    (slip) => slip.side === side && belongsToLeg(hand.plan, leg, slip.place as number),
-  );
-  const events = slips
-    .map((mishap) => ({
-      mishap,
-      at: Math.min(Math.max(0, (mishap.place as number) - from), Math.max(0, target - 1)),
-    }))
+  const events = hand.intent.slips
+    .flatMap((slip) => {
+      if (!('side' in slip.at) || slip.at.side !== side || !belongsToLeg(hand.plan, leg, slip.at.place))
+        return [];
+      return [{ slip, at: Math.min(Math.max(0, slip.at.place - from), Math.max(0, target - 1)) }];
+    })
     .sort((a, b) => a.at - b.at);
   let counted = Math.min(alreadyCounted, target);
-  for (const { mishap, at } of events) {
+  for (const { slip, at } of events) {
     if (target === 0) break;
     trebles(hand, at - counted);
     counted = Math.max(counted, at);
-    noteMishap(hand.making, mishap.index);
-    const times = mishap.count ?? 1;
-    if (mishap.kind === 'stitch-missed') counted = Math.min(target, counted + times);
-    else counted = doubleTreble(hand, counted, target, times);
+    noteMishap(hand.making, slip.act);
+    if (slip.does === 'counts') counted = Math.min(target, counted + slip.times);
+    else counted = doubleTreble(hand, counted, target, slip.times);
   }
   trebles(hand, target - counted);
   return alreadyCounted - Math.min(alreadyCounted, target);
@@ -139,31 +134,29 @@ function belongsToLeg(plan: Plan, leg: number, place: number): boolean {
 }
 
 function workCorner(hand: Hand, corner: number): void {
-  const { making, mishaps } = hand;
-  const asked = hand.plan.foundation.corners[corner] as { made: 'chain' | 'stitch'; size: number };
-  const moved = atCorner(mishaps, 'corner-moved', corner);
-  if (moved) noteMishap(making, moved.index);
-  const forgotten = atCorner(mishaps, 'corner-forgotten', corner);
-  if (forgotten) {
-    noteMishap(making, forgotten.index);
+  const { making, intent } = hand;
+  const asked = hand.plan.foundation.corners[corner] as Corner;
+  const { moved, forgotten, size } = intent.corners[corner] ?? {};
+  if (moved !== undefined) noteMishap(making, moved);
+  if (forgotten !== undefined) {
+    noteMishap(making, forgotten);
     return;
   }
-  const chains = atCorner(mishaps, 'corner-chains', corner);
-  if (chains) noteMishap(making, chains.index);
+  if (size) noteMishap(making, size.act);
   turn(making, asked.made);
-  const size = chains?.count ?? asked.size;
-  for (let i = 0; i < size; i++)
+  const makes = size?.is ?? asked.size;
+  for (let i = 0; i < makes; i++)
     if (asked.made === 'chain') makeStitch(making, NodeKind.cornerChain, -1);
     else makeStitch(making, NodeKind.cornerStitch, hand.lastTreble);
 }
 
 /** The needle closes the tops: beside the first stitch it makes one more, over the first it makes none. */
 function closeRing(hand: Hand): void {
-  const { making, mishaps, plan } = hand;
+  const { making, plan } = hand;
+  const { closedOver, closedBeside, closingForgotten } = hand.intent;
   const planned = plan.choices.foundationClosing.adds === 1;
-  const otherwise = first(mishaps, planned ? 'closing-over-first' : 'closing-beside-first');
-  if (otherwise) noteMishap(making, otherwise.index);
-  const forgotten = first(mishaps, 'closing-forgotten');
-  if (forgotten) noteMishap(making, forgotten.index);
+  const otherwise = planned ? closedOver : closedBeside;
+  if (otherwise !== undefined) noteMishap(making, otherwise);
+  if (closingForgotten !== undefined) noteMishap(making, closingForgotten);
   if (planned !== (otherwise !== undefined)) makeStitch(making, NodeKind.closing, 0);
 }

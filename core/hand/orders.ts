@@ -8,7 +8,8 @@
 import { facesOf, growthOf } from '../planning/plan.ts';
 import type { Corner, Plan } from '../types.ts';
 import { mod } from '../whole.ts';
-import { first, type Settled } from './mishap.ts';
+import type { Settled } from './acts/doing.ts';
+import { readingWith } from './acts/doing.ts';
 
 export type Orders = {
   /** Positions of each foundation side, as the hand believes them. */
@@ -18,23 +19,21 @@ export type Orders = {
   lead: number;
 };
 
-export function ordersOf(plan: Plan, mishaps: readonly Settled[]): Orders {
+export function ordersOf(plan: Plan, acts: readonly Settled[]): Orders {
   const { edge, choices } = plan;
-  const asStitches = first(mishaps, 'chains-as-stitches') !== undefined;
-  const leftOut = first(mishaps, 'chains-left-out') !== undefined;
+  const { addsCorners, dropsCorners, allowsForArms, mirrors } = readingWith(acts);
   const believed = edge.sides.map((stitches, i) => {
-    const chains = edge.corners[i]?.size ?? 0;
-    return stitches + (asStitches ? chains : 0) - (leftOut ? chains : 0);
+    const size = edge.corners[i]?.size ?? 0;
+    return stitches + (addsCorners ? size : 0) - (dropsCorners ? size : 0);
   });
-  const growth = first(mishaps, 'arms-forgotten') ? 0 : growthOf(choices.edgings, edge.corners.length > 0);
-  const mirrored = first(mishaps, 'order-not-mirrored') === undefined;
+  const growth = allowsForArms ? growthOf(choices.edgings, edge.corners.length > 0) : 0;
   const sideCount = edge.sides.length;
-  const order = mirrored
+  const order = mirrors
     ? facesOf(sideCount, choices.start.side)
     : edge.sides.map((_, j) => mod(choices.start.side + j, sideCount));
   return {
     sides: order.map((side) => Math.max(0, (believed[side] as number) - growth)),
-    cornerFaces: mirrored
+    cornerFaces: mirrors
       ? plan.cornerFaces
       : edge.corners.map((_, j) => mod(choices.start.side + j, sideCount)),
     lead: choices.start.lead,

@@ -10,9 +10,11 @@ import { listOf } from '../checks.ts';
 import { limits } from '../limits.ts';
 import { readPlan } from '../plan-again.ts';
 import { readSeen } from '../seen-again.ts';
-import type { Mishap, Plan, Seen } from '../types.ts';
+import type { Plan, Seen } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';
-import { readMishaps, settle } from './mishap.ts';
+import { type AtRound, actOf, type Mishap } from './acts/acts.ts';
+import { settle } from './acts/doing.ts';
+import { readMishaps } from './mishap.ts';
 import { type Tally, tallyWith } from './tally.ts';
 
 type Counted = { sides: readonly unknown[]; corners?: readonly unknown[] | undefined };
@@ -75,7 +77,7 @@ function tallyAt(plan: Plan, made: readonly Mishap[], edging: number): Tally {
 }
 
 /** The round a mishap is in. */
-const where = (edging: number): Pick<Mishap, 'round' | 'edging'> =>
+const where = (edging: number): AtRound =>
   edging < 0 ? { round: 'foundation' } : { round: 'edging', edging };
 
 /** Forgets as many corners as the list lacks, each time the one that leaves the least difference. */
@@ -148,7 +150,7 @@ function waysToAdd(bringing: Bringing, side: number): Means[] {
     bringing.edging < 0
       ? ['closing-beside-first', 'closing-forgotten']
       : ['closing-worked', 'attach-doubled', 'closing-forgotten', 'closing-beside-first'];
-  return [...doubled, ...closing.map((kind) => () => [{ kind, ...at }])];
+  return [...doubled, ...closing.map((kind) => () => [actOf(kind, at)])];
 }
 
 function waysToLose(bringing: Bringing, side: number): Means[] {
@@ -164,7 +166,7 @@ function waysToLose(bringing: Bringing, side: number): Means[] {
     return (by) =>
       corner === undefined || arm === 0
         ? []
-        : [{ kind: 'arm-missed', ...at, corner, end, count: Math.min(by, arm) }];
+        : [actOf('arm-missed', { ...at, corner, end, count: Math.min(by, arm) })];
   };
   const arms = [armMissed(kept[side], 'before'), armMissed(kept.at(side - 1), 'after')];
   const over: Means[] = side === 0 ? [() => [{ kind: 'closing-over-first', ...at }]] : [];
@@ -172,13 +174,7 @@ function waysToLose(bringing: Bringing, side: number): Means[] {
 }
 
 /** At the end of the run; where the yarn is attached there, one stitch further in, for that one cannot be missed. */
-function missesAt(
-  at: Pick<Mishap, 'round' | 'edging'>,
-  side: number,
-  from: number,
-  count: number,
-  by: number,
-): Mishap[] {
+function missesAt(at: AtRound, side: number, from: number, count: number, by: number): Mishap[] {
   const miss = Math.min(by, count);
   const missFrom = (place: number, some: number): Mishap => ({
     kind: 'stitch-missed',

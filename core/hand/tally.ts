@@ -7,10 +7,10 @@
 
 import type { Plan } from '../types.ts';
 import { sum } from '../whole.ts';
+import type { Settled } from './acts/doing.ts';
 import { makeEdging } from './edging.ts';
 import { makeFoundation } from './foundation.ts';
 import { type Making, startTally } from './graph.ts';
-import type { Settled } from './mishap.ts';
 import { type Orders, ordersOf } from './orders.ts';
 
 /** Ordinary stitches of every side and positions of every corner, in working order. */

@@ -4,11 +4,11 @@
 
 import { noPlan, readPlan } from '../plan-again.ts';
 import { done, fail, type Result } from '../problems.ts';
-import type { JoinMade, Plan, Round, Worked } from '../types.ts';
-import { sum } from '../whole.ts';
+import type { Plan, Round, Worked } from '../types.ts';
+import { joinMade, type Settled } from './acts/doing.ts';
 import { workEdging } from './edging.ts';
 import { workFoundation } from './foundation.ts';
-import { inRound, readMishaps, type Settled } from './mishap.ts';
+import { readMishaps } from './mishap.ts';
 import { ordersOf } from './orders.ts';
 
 /**
@@ -30,17 +30,4 @@ export function workWith(plan: Plan, mishaps: readonly Settled[]): Worked {
     edgings.push(workEdging(plan, orders, edgings[n - 1] ?? foundation, n, mishaps));
   });
   return { foundation, edgings, join: joinMade(plan, mishaps) };
-}
-
-export function joinMade(plan: Plan, all: readonly Settled[]): JoinMade {
-  const mishaps = inRound(all, 'join');
-  const counts = (kind: Settled['kind']): number =>
-    sum(mishaps.filter((mishap) => mishap.kind === kind).map((mishap) => mishap.count ?? 0));
-  return {
-    ...plan.choices.joinStart,
-    offset: counts('join-offset'),
-    turned: counts('join-wrong-side'),
-    skipped: mishaps.filter((one) => one.kind === 'join-chain-skipped').map((one) => one.corner as number),
-    lastHoleOpen: mishaps.some((one) => one.kind === 'last-hole'),
-  };
 }

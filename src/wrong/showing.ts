@@ -1,8 +1,8 @@
 /** A cause on the drawing: its mishaps go into the making, and come out again. What was typed stays. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Explanation } from '../../core/index.ts';
+import { type Explanation, stepOfAct } from '../../core/index.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
-import { questionsBefore, stepWhere } from '../walk/mishaps/where.ts';
+import { questionsBefore } from '../walk/mishaps/questions.ts';
 import { causeTitle } from '../words/wrong/causes.ts';
 import { sayPassed } from '../words/wrong/mishaps.ts';
 import type { Choose, Chosen } from './chosen.ts';
@@ -52,7 +52,7 @@ function goThere(
 ): TemplateResult | typeof nothing {
   const { making, place, settings } = snapshot;
   const [first] = cause.mishaps;
-  const at = first ? stepWhere(making, indexInList(explanation, first)) : -1;
+  const at = first ? stepOfAct(making, making.mishaps, indexInList(explanation, first)) : -1;
   if (at < 0) return nothing;
   if (at === place) return html`<p class="here-it-is">The walk stands here.</p>`;
   const passed = questionsBefore(snapshot, at);

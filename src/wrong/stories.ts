@@ -1,5 +1,5 @@
 /** The usual stories, each as the counts that it means on this panel. */
-import { countRound, mishapKinds, type Plan, type Seen, work } from '../../core/index.ts';
+import { type ActKind, actOf, countRound, type Plan, roundsOf, type Seen, work } from '../../core/index.ts';
 import { STORY_IDS, type StoryId } from '../words/wrong/stories.ts';
 
 type Shape = Pick<Plan['foundation'], 'sides' | 'corners'>;
@@ -65,21 +65,22 @@ const STORIES: Record<StoryId, Story> = {
 /** What a hand gets that forgets the second corner of the last edging. */
 function cornerMissing(plan: Plan): Seen | null {
   if (sidesOf(plan) < 2 || isRound(plan)) return null;
-  return lastMade(plan, { kind: 'corner-forgotten', corner: 1 });
+  return lastMade(plan, 'corner-forgotten', 1);
 }
 
 /** Told apart from the recipe only where the order shows in the numbers. */
 function sidesSwapped(plan: Plan): Seen | null {
   if (sidesOf(plan) < 3) return null;
-  const seen = lastMade(plan, { kind: 'order-not-mirrored' });
+  const seen = lastMade(plan, 'order-not-mirrored');
   const made = seen?.edgings?.at(-1)?.sides;
   return made?.every((count, side) => count === plan.edgings.at(-1)?.sides[side]) ? null : seen;
 }
 
-function lastMade(plan: Plan, mishap: { kind: keyof typeof mishapKinds; corner?: number }): Seen | null {
+function lastMade(plan: Plan, kind: ActKind, corner = 0): Seen | null {
   const last = plan.edgings.length - 1;
-  const round = mishapKinds[mishap.kind].rounds.includes('edging') ? { round: 'edging', edging: last } : {};
-  const worked = work(plan, [{ ...mishap, ...round }]);
+  const [first] = roundsOf(kind);
+  const round = roundsOf(kind).includes('edging') ? 'edging' : first;
+  const worked = work(plan, [actOf(kind, { round, edging: last, corner })]);
   const made = worked.ok ? worked.value.edgings[last] : undefined;
   if (!made) return null;
   const { sides } = countRound(made);

@@ -1,7 +1,7 @@
 /** Playing with mishaps, as a person does it: by fold, buttons, selects and keys. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { mishapKinds } from '../../core/index.ts';
+import { actKinds } from '../../core/index.ts';
 import { example } from '../../src/state/project.ts';
 import { Look } from '../../src/table/draw-list.ts';
 import { axeClean, expectNoSidewaysScroll, openApp, readSnapshot, sendEvent, viewports } from './harness.ts';
@@ -120,7 +120,7 @@ describe('the fold', () => {
         await expect.poll(() => result(page).count()).toBe(0);
       }
     }
-    const all = new Set(Object.keys(mishapKinds));
+    const all = new Set<string>(actKinds);
     for (const one of done) all.delete(one);
     // The example closes beside the first stitch as planned, on both rounds.
     expect([...all]).toEqual(['closing-beside-first']);

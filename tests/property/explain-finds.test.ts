@@ -6,10 +6,10 @@
  */
 import { describe, expect, it } from 'vitest';
 import {
+  type ActKind,
   type Explanation,
   explain,
   type Mishap,
-  type MishapKind,
   type Plan,
   type Seen,
 } from '../../core/index.ts';
@@ -82,7 +82,7 @@ function draws(seed: number, times: number, mishapsOf: (draw: Draw, plan: Plan) 
 }
 
 const pairOf = (draw: Draw, plan: Plan): Mishap[] => {
-  const kind = (): MishapKind => kindsThatCountsShow[draw(kindsThatCountsShow.length)] as MishapKind;
+  const kind = (): ActKind => kindsThatCountsShow[draw(kindsThatCountsShow.length)] as ActKind;
   return [drawMishap(draw, plan, kind()), drawMishap(draw, plan, kind())];
 };
 
@@ -115,7 +115,7 @@ describe('causes found', () => {
   it('with a third of the counts left out: still listed in 90 of 100', () => {
     const draw = drawFrom(11);
     const kinds = kindsThatCountsShow;
-    const singles = draws(12, 60, (d, plan) => [drawMishap(d, plan, kinds[d(kinds.length)] as MishapKind)]);
+    const singles = draws(12, 60, (d, plan) => [drawMishap(d, plan, kinds[d(kinds.length)] as ActKind)]);
     const pairs = draws(13, 40, pairOf);
     for (const [name, sought] of [
       ['singles', singles],

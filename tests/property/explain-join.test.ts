@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { joinOf } from '../../core/explain/join.ts';
-import { settle } from '../../core/hand/mishap.ts';
+import { settle } from '../../core/hand/acts/doing.ts';
 import { type Tally, tallyWith } from '../../core/hand/tally.ts';
 import { pair, work } from '../../core/index.ts';
 import { anyMishap, plans } from './explain-panels.ts';

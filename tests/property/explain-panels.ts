@@ -1,15 +1,19 @@
 /** Panels, hands and mishaps for the tests of finding causes: random by a seed, or as fast-check arbitraries. */
 import fc from 'fast-check';
 import {
+  type ActRound,
+  actKinds,
+  actOf,
   type Choices,
   type Corner,
   countRound,
+  entryOf,
   type Mishap,
-  type MishapKind,
-  mishapKinds,
+  needs,
   type Plan,
   planBack,
   readEdge,
+  roundsOf,
   type Seen,
   type Tallies,
   work,
@@ -78,9 +82,7 @@ export const plans = ({ sides, stitches }: PanelShape): fc.Arbitrary<Plan> =>
 /** Any mishap that a plan can have, with any numbers. */
 export function anyMishap(plan: Plan): fc.Arbitrary<Mishap> {
   const k = plan.foundation.corners.length;
-  const kinds = (Object.keys(mishapKinds) as MishapKind[]).filter(
-    (kind) => k > 0 || !mishapKinds[kind].needs.includes('corner'),
-  );
+  const kinds = actKinds.filter((kind) => k > 0 || !needs(kind, 'corner'));
   return fc
     .record({
       kind: fc.constantFrom(...kinds),
@@ -94,21 +96,19 @@ export function anyMishap(plan: Plan): fc.Arbitrary<Mishap> {
       then: fc.constantFrom('from-corner' as const, 'from-total' as const),
     })
     .map(({ kind, round, edging, side, corner, place, count, end, then }): Mishap => {
-      const { rounds, needs } = mishapKinds[kind];
-      const least =
-        kind === 'corner-chains' || kind === 'arm-missed' ? 0 : kind.startsWith('stitch') ? 1 : -9;
-      const of = rounds[round % rounds.length] as NonNullable<Mishap['round']>;
-      return {
-        kind,
+      const rounds = roundsOf(kind);
+      const { least = -9 } = entryOf(kind);
+      const of = rounds[round % rounds.length] as ActRound;
+      return actOf(kind, {
         round: of,
         ...(of === 'edging' ? { edging } : {}),
-        ...(needs.includes('side') ? { side } : {}),
-        ...(needs.includes('corner') ? { corner } : {}),
-        ...(needs.includes('place') ? { place } : {}),
-        ...(needs.includes('count') || kind.startsWith('stitch') ? { count: Math.max(least, count) } : {}),
-        ...(needs.includes('end') ? { end } : {}),
-        ...(needs.includes('then') ? { then } : {}),
-      };
+        side,
+        corner,
+        place,
+        ...(entryOf(kind).count ? { count: Math.max(least, count) } : {}),
+        end,
+        then,
+      });
     });
 }
 

@@ -1,12 +1,16 @@
 /** Mishaps as hands have them, drawn by a seed: the same ones every time. */
 import {
+  type ActKind,
+  actKinds,
+  actOf,
   type Corner,
   type Edge,
+  has,
   type Mishap,
-  type MishapKind,
-  mishapKinds,
+  needs,
   type Plan,
   pair,
+  roundsOf,
   type Seen,
   work,
 } from '../../core/index.ts';
@@ -49,13 +53,11 @@ export function drawPlan(draw: Draw): Plan {
   );
 }
 
-export const kindsThatCountsShow = (Object.keys(mishapKinds) as MishapKind[]).filter(
-  (kind) => kind !== 'twisted' && kind !== 'last-hole',
-);
+export const kindsThatCountsShow = actKinds.filter((kind) => kind !== 'twisted' && kind !== 'last-hole');
 
-export function drawMishap(draw: Draw, plan: Plan, kind: MishapKind): Mishap {
+export function drawMishap(draw: Draw, plan: Plan, kind: ActKind): Mishap {
   const k = plan.foundation.corners.length;
-  const { rounds, needs } = mishapKinds[kind];
+  const rounds = roundsOf(kind);
   const round = pick(draw, rounds);
   const edging = draw(plan.edgings.length);
   const side = draw(plan.foundation.sides.length);
@@ -63,7 +65,7 @@ export function drawMishap(draw: Draw, plan: Plan, kind: MishapKind): Mishap {
   const sign = draw(2) === 0 ? 1 : -1;
   const of = round === 'foundation' ? plan.foundation : (plan.edgings[edging] as Plan['edgings'][number]);
   const planned = (of.corners[corner] as Corner).size;
-  const counts: Partial<Record<MishapKind, number>> = {
+  const counts: Partial<Record<ActKind, number>> = {
     'corner-moved': sign * (1 + draw(4)),
     'corner-chains': Math.max(0, planned + pick(draw, [-1, 1, 2])),
     'stitch-missed': pick(draw, [1, 1, 1, 2, 3, 10]),
@@ -76,17 +78,18 @@ export function drawMishap(draw: Draw, plan: Plan, kind: MishapKind): Mishap {
   const count = kind === 'arm-missed' ? arm : counts[kind];
   // No corner follows the last of an edging: counted from it or from the total is the same.
   const isLast = round === 'edging' && corner === k - 1;
-  return {
-    kind,
+  const then = has(kind, 'then') && (isLast || draw(2) === 0) ? 'from-total' : 'from-corner';
+  const place = needs(kind, 'place') ? 3 + draw(Math.max(1, (of.sides[side] as number) - 6)) : 0;
+  return actOf(kind, {
     round,
     ...(round === 'edging' ? { edging } : {}),
-    ...(needs.includes('side') ? { side } : {}),
-    ...(needs.includes('place') ? { place: 3 + draw(Math.max(1, (of.sides[side] as number) - 6)) } : {}),
-    ...(needs.includes('corner') ? { corner } : {}),
+    side,
+    place,
+    corner,
     ...(count === undefined ? {} : { count }),
-    ...(needs.includes('end') ? { end } : {}),
-    ...(needs.includes('then') ? { then: isLast || draw(2) === 0 ? 'from-total' : 'from-corner' } : {}),
-  };
+    end,
+    then,
+  });
 }
 
 /** What the join shows, by `pair`, stitch by stitch. */
@@ -102,7 +105,7 @@ export function joinSeen(plan: Plan, mishaps: readonly Mishap[], front: Edge = p
 /** Every count of the back; of the join too, where something was amiss in the join. */
 export function seenInFull(plan: Plan, mishaps: readonly Mishap[]): Seen {
   const seen = seenOf(countsOf(plan, mishaps));
-  const isJoined = mishaps.some(({ kind }) => mishapKinds[kind].rounds[0] === 'join');
+  const isJoined = mishaps.some(({ kind }) => roundsOf(kind)[0] === 'join');
   return isJoined ? { ...seen, join: joinSeen(plan, mishaps) ?? {} } : seen;
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { settle } from '../../core/hand/mishap.ts';
+import { settle } from '../../core/hand/acts/doing.ts';
 import { tallyWith } from '../../core/hand/tally.ts';
 import { anyMishap, countsOf, plans } from './explain-panels.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Corner } from '../../core/index.ts';
+import { actOf, type Corner } from '../../core/index.ts';
 import { positionToSpot, spotToPosition } from '../../src/drawing/scene.ts';
 import type { Making } from '../../src/state/snapshot.ts';
 import { Glyph, Look, type Marks, type Part } from '../../src/table/draw-list.ts';
@@ -186,7 +186,7 @@ describe('the whole panel', () => {
   });
 
   it('has the gap in the front where the back is one too long', () => {
-    const long = makingOf(RECTANGLE, { mishaps: [{ ...ONE_SHORT, kind: 'stitch-doubled' }] });
+    const long = makingOf(RECTANGLE, { mishaps: [actOf('stitch-doubled', ONE_SHORT)] });
     expect(gapMarks(wholeOf(sceneOf(long)).parts).map(({ key }) => key)).toEqual(['front.2.gaps']);
   });
 

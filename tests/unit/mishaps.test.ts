@@ -1,30 +1,36 @@
 import { describe, expect, test } from 'vitest';
 import {
+  type ActKind,
+  actKinds,
+  actOf,
+  actRounds,
   type Choices,
   countRound,
   type EdgeInput,
+  kindsIn,
   type Mishap,
-  type MishapKind,
-  mishapKinds,
   type Plan,
   pair,
   planBack,
   type Result,
   readEdge,
+  roundsOf,
+  stepOfAct,
   steps,
+  type When,
   type Worked,
+  whyNot,
   work,
 } from '../../core/index.ts';
 import {
-  countBounds,
+  countFor,
   type Draft,
   emptyDraft,
   fitted,
-  placeBounds,
+  placesFor,
   readDraft,
 } from '../../src/walk/mishaps/draft.ts';
-import { kindsIn, ROUNDS, type When, whyNot } from '../../src/walk/mishaps/kinds.ts';
-import { questionsBefore, stepWhere } from '../../src/walk/mishaps/where.ts';
+import { questionsBefore } from '../../src/walk/mishaps/questions.ts';
 import { sayProblem } from '../../src/words/catalogue.ts';
 import { speakerOf } from '../../src/words/speaker.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
@@ -77,13 +83,13 @@ const PANELS: [name: string, plan: Plan][] = [
 ];
 
 const whensOf = (plan: Plan): When[] =>
-  ROUNDS.flatMap((name): When[] =>
+  actRounds.flatMap((name): When[] =>
     name === 'edging'
       ? plan.edgings.map((_, edging) => ({ round: name, edging }))
       : [{ round: name, edging: 0 }],
   );
 
-const usual = (kind: MishapKind, when: When, plan: Plan): Mishap => {
+const usual = (kind: ActKind, when: When, plan: Plan): Mishap => {
   const read = readDraft(fitted({ ...emptyDraft, kind, when }, plan), plan);
   if (!read.ok) throw new Error(`${kind}: ${JSON.stringify(read.problems)}`);
   return read.mishap;
@@ -109,12 +115,10 @@ function makingOf(plan: Plan, mishaps: Mishap[]) {
 
 describe('the kinds', () => {
   test('are those of core, each at every time at which it can happen', () => {
-    const offered = ROUNDS.flatMap((name) => kindsIn(name).map((kind) => `${kind} ${name}`));
-    const known = Object.entries(mishapKinds).flatMap(([kind, { rounds }]) =>
-      rounds.map((name) => `${kind} ${name}`),
-    );
+    const offered = actRounds.flatMap((name) => kindsIn(name).map((kind) => `${kind} ${name}`));
+    const known = actKinds.flatMap((kind) => roundsOf(kind).map((name) => `${kind} ${name}`));
     expect(offered.sort()).toEqual(known.sort());
-    expect(new Set(ROUNDS.flatMap(kindsIn)).size).toBe(22);
+    expect(new Set(actRounds.flatMap(kindsIn)).size).toBe(22);
   });
 
   test.each(PANELS)('on %s: what is offered leaves a trace, what is not could leave none', (_name, plan) => {
@@ -143,11 +147,9 @@ describe('the kinds', () => {
 });
 
 /** A mishap that is not offered, as a hand might try it all the same. */
-const forced = (kind: MishapKind, { round: name, edging }: When): Mishap => {
-  const all: Mishap = { kind, round: name, edging };
-  const parts: Mishap = { kind, side: 0, place: 3, corner: 0, count: 1, end: 'before', then: 'from-corner' };
-  for (const need of mishapKinds[kind].needs) Object.assign(all, { [need]: parts[need] });
-  return all;
+const forced = (kind: ActKind, { round: name, edging }: When): Mishap => {
+  const parts = { side: 0, place: 3, corner: 0, count: 1, end: 'before', then: 'from-corner' } as const;
+  return actOf(kind, { round: name, edging, ...parts });
 };
 
 describe('the words', () => {
@@ -184,7 +186,7 @@ describe('the words', () => {
       expect(sentence.split(' ').length, sentence).toBeLessThanOrEqual(18);
     }
     for (const [, plan] of PANELS)
-      for (const name of ROUNDS)
+      for (const name of actRounds)
         for (const kind of kindsIn(name)) expect(mishapStory(kind, name, plan, uk).story).toMatch(/\.$/);
   });
 
@@ -228,13 +230,13 @@ describe('a draft', () => {
   test('on an edging leaves the stitches in the corners to their own mishap', () => {
     // 31 stitches face back side 3; the edging works one into the corner at either end.
     expect(plan.edgings[0]?.sides[3]).toBe(31);
-    expect(placeBounds(draft({ kind: 'stitch-missed', side: 3 }), plan)).toEqual({
+    expect(placesFor(draft({ kind: 'stitch-missed', side: 3 }), plan)).toEqual({
       least: 2,
       most: 30,
       usual: 16,
     });
     expect(
-      placeBounds(draft({ kind: 'stitch-missed', side: 3, when: { round: 'foundation', edging: 0 } }), plan),
+      placesFor(draft({ kind: 'stitch-missed', side: 3, when: { round: 'foundation', edging: 0 } }), plan),
     ).toEqual({
       least: 1,
       most: 29,
@@ -269,7 +271,7 @@ describe('a draft', () => {
   test('a corner moves no further than the next one', () => {
     const { foundation } = plan;
     const most = (corner: number, late: boolean) =>
-      countBounds(draft({ kind: 'corner-moved', corner, late }), plan)?.most;
+      countFor(draft({ kind: 'corner-moved', corner, late }), plan)?.most;
     expect(most(0, false)).toBe(foundation.lead);
     expect(most(3, true)).toBe(foundation.tail);
     expect(most(0, true)).toBe(foundation.sides[1]);
@@ -294,7 +296,7 @@ describe('where it happens', () => {
       for (const kind of kindsIn(when.round)) {
         if (whyNot(kind, when, plan) !== null) continue;
         const making = makingOf(plan, [usual(kind, when, plan)]);
-        const at = stepWhere(making, 0);
+        const at = stepOfAct(making, making.mishaps, 0);
         expect(at, `${kind} ${when.round} ${when.edging}`).toBeGreaterThanOrEqual(0);
         const step = making.steps.at(at);
         // A stitch done otherwise carries the mark; an act that is no stitch stands in its own stage.
@@ -309,7 +311,7 @@ describe('where it happens', () => {
     const making = makingOf(plan, [
       { kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 19 },
     ]);
-    const step = making.steps.at(stepWhere(making, 0));
+    const step = making.steps.at(stepOfAct(making, making.mishaps, 0));
     expect(step).toMatchObject({ stage: 'edging', side: 1, place: 19, mishap: 0 });
   });
 
@@ -319,9 +321,17 @@ describe('where it happens', () => {
       { kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 19 },
       { kind: 'stitch-doubled', round: 'foundation', side: 2, place: 5 },
     ]);
-    expect(making.steps.at(stepWhere(making, 1))).toMatchObject({ stage: 'foundation', side: 2, mishap: 1 });
-    expect(making.steps.at(stepWhere(making, 0))).toMatchObject({ stage: 'edging', side: 1, mishap: 0 });
-    expect(stepWhere(making, 2)).toBe(-1);
+    expect(making.steps.at(stepOfAct(making, making.mishaps, 1))).toMatchObject({
+      stage: 'foundation',
+      side: 2,
+      mishap: 1,
+    });
+    expect(making.steps.at(stepOfAct(making, making.mishaps, 0))).toMatchObject({
+      stage: 'edging',
+      side: 1,
+      mishap: 0,
+    });
+    expect(stepOfAct(making, making.mishaps, 2)).toBe(-1);
   });
 
   test('the open questions on the way are named, and no others', () => {

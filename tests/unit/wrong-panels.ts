@@ -1,5 +1,6 @@
 /** Panels and causes for the tests of the tab that finds out what went wrong. */
 import {
+  actOf,
   type Cause,
   type Choices,
   countRound,
@@ -68,13 +69,15 @@ export function causesOn(plan: Plan): Cause[] {
       ];
     const edging = { round: 'edging', edging: 0 } as const;
     const count = kind.startsWith('join') || kind === 'corner-moved' ? -2 : 3;
-    const one: Mishap = { kind, side: last, corner: last, place: 4, count, end: 'after', then: 'from-total' };
+    const one = { side: last, corner: last, place: 4, count, end: 'after', then: 'from-total' } as const;
     return [
-      cause(kind, [{ ...one, round: 'foundation' }]),
-      cause(kind, [{ ...one, ...edging, count: 1, then: 'from-corner', end: 'before' }], { anywhere: true }),
+      cause(kind, [actOf(kind, { ...one, round: 'foundation' })]),
+      cause(kind, [actOf(kind, { ...one, ...edging, count: 1, then: 'from-corner', end: 'before' })], {
+        anywhere: true,
+      }),
       cause(
         kind,
-        plan.edge.sides.map((_, corner) => ({ kind, ...edging, corner, count: 1, end: 'after' })),
+        plan.edge.sides.map((_, corner) => actOf(kind, { ...edging, corner, count: 1, end: 'after' })),
         { habit: true },
       ),
     ];

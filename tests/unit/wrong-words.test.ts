@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { questionsOf } from '../../core/explain/looks.ts';
-import { type Cure, type Look, type LookAt, mishapKinds, type Plan } from '../../core/index.ts';
+import { actKinds, actOf, type Cure, type Look, type LookAt, type Plan } from '../../core/index.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
 import {
@@ -98,7 +98,7 @@ const sentencesOn = (plan: Plan, speech: Speech): string[] => [
 
 describe('the words of every cause', () => {
   test('there are, for every kind of mishap and for the front', () => {
-    expect([...CAUSE_KINDS].sort()).toEqual([...Object.keys(mishapKinds), 'front-miscounted'].sort());
+    expect([...CAUSE_KINDS].sort()).toEqual([...actKinds, 'front-miscounted'].sort());
   });
 
   test.each(PANELS)('on %s: whole sentences without jargon, blame or holes', (_name, plan) => {
@@ -173,7 +173,7 @@ describe('what a cause comes to', () => {
     ['corner-forgotten', { round: 'edging', corner: 1 }, 'The edging has 3 corners, not 4.'],
     ['corner-chains', { round: 'edging', corner: 1, count: 3 }, 'Corner 2 of the edging has 3, not 2.'],
   ] as const)('%s is read off its making', (kind, where, says) => {
-    expect(sayGives(explanationOf(plan, [{ kind, ...where }]), plan, {})).toBe(says);
+    expect(sayGives(explanationOf(plan, [actOf(kind, where)]), plan, {})).toBe(says);
   });
 
   test('the join is told only where somebody looked at it', () => {

@@ -1,13 +1,23 @@
 /** A mishap being chosen: what was pressed and typed so far, the bounds of each number, and what it comes to. */
-import { limits, type Mishap, type MishapKind, mishapKinds, type Plan } from '../../../core/index.ts';
+import {
+  type ActKind,
+  actOf,
+  type Bounds,
+  entryOf,
+  type Mishap,
+  needs,
+  type Plan,
+  placeBounds,
+  type Spot,
+  type When,
+} from '../../../core/index.ts';
 import type { AppProblem } from '../../state/problem.ts';
 import { readWhole } from '../../state/whole-number.ts';
-import type { When } from './kinds.ts';
 
 /** Numbers are kept as typed; null where nothing was typed and the usual one shows. */
 export type Draft = {
   when: When;
-  kind: MishapKind | null;
+  kind: ActKind | null;
   side: number;
   corner: number;
   place: string | null;
@@ -29,8 +39,6 @@ export const emptyDraft: Draft = {
   then: 'from-corner',
 };
 
-export type Bounds = { least: number; most: number; usual: number };
-
 /** A draft whose side, corner and edging are there on this plan. */
 export function fitted(draft: Draft, plan: Plan): Draft {
   const within = (index: number, count: number): number => Math.max(0, Math.min(index, count - 1));
@@ -46,58 +54,15 @@ export function fitted(draft: Draft, plan: Plan): Draft {
   };
 }
 
-/** The round of the plan in which a draft happens: its sides and corners. */
-function shapeOf({ when }: Draft, plan: Plan): Plan['foundation'] | Plan['edgings'][number] {
-  return when.round === 'edging' ? (plan.edgings[when.edging] ?? plan.foundation) : plan.foundation;
-}
+/** Where a draft's act is to happen. */
+const spotOf = ({ when, side, corner, late }: Draft): Spot => ({ ...when, side, corner, late });
 
-/** Which stitch of the side, from 1. The stitches worked into corners are another mishap's. */
-export function placeBounds(draft: Draft, plan: Plan): Bounds {
-  const count = shapeOf(draft, plan).sides[draft.side] ?? 1;
-  const hasCorners = plan.edge.corners.length > 0;
-  const [before, after] =
-    draft.when.round === 'edging' && hasCorners ? (plan.edgings[draft.when.edging]?.arm ?? [0, 0]) : [0, 0];
-  const least = after + 1;
-  const most = Math.max(least, count - before);
-  return { least, most, usual: Math.round((least + most) / 2) };
-}
+/** Which stitch of the side, from 1. */
+export const placesFor = (draft: Draft, plan: Plan): Bounds => placeBounds(plan, spotOf(draft));
 
 /** How many; what that means depends on the kind. Null where the kind has no number. */
-export function countBounds(draft: Draft, plan: Plan): Bounds | null {
-  switch (draft.kind) {
-    case 'stitch-missed':
-    case 'stitch-doubled': {
-      const { least, most } = placeBounds(draft, plan);
-      return { least: 1, most: most - least + 1, usual: 1 };
-    }
-    case 'corner-moved':
-      return { least: 1, most: Math.max(1, roomAtCorner(draft, plan)), usual: 1 };
-    case 'corner-chains': {
-      const size = cornerSize(draft, plan);
-      return { least: 0, most: limits.cornerSize, usual: size < limits.cornerSize ? size + 1 : size - 1 };
-    }
-    case 'join-offset':
-      return { least: 1, most: Math.max(1, plan.pairs - 1), usual: 1 };
-    case 'join-wrong-side':
-      return { least: 1, most: Math.max(1, plan.edge.sides.length - 1), usual: 1 };
-    default:
-      return null;
-  }
-}
-
-/** What the recipe asks for at the corner chosen. */
-export const cornerSize = (draft: Draft, plan: Plan): number =>
-  shapeOf(draft, plan).corners[draft.corner]?.size ?? 0;
-
-/** Stitches beside a corner on the side towards which it moves: a start side is worked in two parts. */
-function roomAtCorner({ corner, late }: Draft, { foundation }: Plan): number {
-  const last = foundation.corners.length - 1;
-  if (late) return corner === last ? foundation.tail : (foundation.sides[corner + 1] ?? 0);
-  return corner === 0 ? foundation.lead : (foundation.sides[corner] ?? 0);
-}
-
-export const needs = (kind: MishapKind, what: 'side' | 'place' | 'corner' | 'end' | 'then'): boolean =>
-  mishapKinds[kind].needs.includes(what);
+export const countFor = (draft: Draft, plan: Plan): Bounds | null =>
+  (draft.kind && entryOf(draft.kind).count?.(plan, spotOf(draft))) ?? null;
 
 export type ReadDraft = { ok: true; mishap: Mishap } | { ok: false; problems: AppProblem[] };
 
@@ -106,24 +71,23 @@ export function readDraft(draft: Draft, plan: Plan): ReadDraft {
   const { kind, when } = draft;
   if (!kind) return { ok: false, problems: [{ at: 'kind', code: 'no-kind', params: {} }] };
   const problems: AppProblem[] = [];
-  const mishap: Mishap = { kind, round: when.round };
-  if (when.round === 'edging') mishap.edging = when.edging;
-  if (needs(kind, 'side')) mishap.side = draft.side;
-  if (needs(kind, 'corner')) mishap.corner = draft.corner;
-  if (needs(kind, 'end')) mishap.end = draft.end;
-  if (needs(kind, 'then')) mishap.then = draft.then;
-  if (needs(kind, 'place')) {
-    const place = readNumber('mishap.place', draft.place, placeBounds(draft, plan), problems);
-    mishap.place = place - 1;
-  }
-  const bounds = countBounds(draft, plan);
-  if (bounds) {
-    const count = readNumber('mishap.count', draft.count, bounds, problems);
-    const isSigned = kind === 'corner-moved' || kind === 'join-offset';
-    mishap.count = isSigned && !draft.late ? -count : count;
-    if (kind === 'corner-chains' && count === cornerSize(draft, plan))
-      problems.push({ at: 'mishap.count', code: 'as-planned', params: { count } });
-  }
+  const { isSigned, asked } = entryOf(kind);
+  const place = needs(kind, 'place')
+    ? readNumber('mishap.place', draft.place, placesFor(draft, plan), problems) - 1
+    : 0;
+  const bounds = countFor(draft, plan);
+  const count = bounds ? readNumber('mishap.count', draft.count, bounds, problems) : undefined;
+  if (count !== undefined && count === asked?.(plan, spotOf(draft)))
+    problems.push({ at: 'mishap.count', code: 'as-planned', params: { count } });
+  const mishap = actOf(kind, {
+    ...when,
+    side: draft.side,
+    corner: draft.corner,
+    end: draft.end,
+    then: draft.then,
+    place,
+    ...(count === undefined ? {} : { count: isSigned && !draft.late ? -count : count }),
+  });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, mishap };
 }
 

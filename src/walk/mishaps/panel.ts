@@ -1,16 +1,27 @@
 /** Play with mishaps: choose one, say where it happens, put it in, and see what comes of it. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { type MishapKind, type MishapRound, type Plan, work } from '../../../core/index.ts';
+import {
+  type ActKind,
+  type ActRound,
+  actRounds,
+  type Bounds,
+  entryOf,
+  has,
+  kindsIn,
+  needs,
+  type Plan,
+  whyNot,
+  work,
+} from '../../../core/index.ts';
 import { numberField } from '../../controls/number-field.ts';
 import { segmented } from '../../controls/segmented.ts';
 import type { AppEvent, Send, Snapshot } from '../../state/snapshot.ts';
 import { sayProblem } from '../../words/catalogue.ts';
 import { sayInApp } from '../../words/problems-view.ts';
 import { speakerOf } from '../../words/speaker.ts';
-import { mishapStory, sayWhyNot, TIMES } from '../../words/wrong/mishaps.ts';
+import { countLabel, directionWords, mishapStory, sayWhyNot, TIMES } from '../../words/wrong/mishaps.ts';
 import { type Choose, type Chosen, withDraft } from './chosen.ts';
-import { type Bounds, countBounds, type Draft, fitted, needs, placeBounds, readDraft } from './draft.ts';
-import { kindsIn, ROUNDS, whyNot } from './kinds.ts';
+import { countFor, type Draft, fitted, placesFor, readDraft } from './draft.ts';
 import { mishapsResult, RESULT_ID, wayBack } from './result.ts';
 
 export { nothingChosen } from './chosen.ts';
@@ -27,9 +38,8 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
       ${segmented(
         'When does it happen?',
         round,
-        ROUNDS.map((value) => ({ value, says: TIMES[value] })),
-        (value: MishapRound) =>
-          choose(withDraft(shown, { when: { ...draft.when, round: value }, kind: null })),
+        actRounds.map((value) => ({ value, says: TIMES[value] })),
+        (value: ActRound) => choose(withDraft(shown, { when: { ...draft.when, round: value }, kind: null })),
       )}
       ${round === 'edging' && snapshot.making.plan.edgings.length > 1 ? whichEdging(shown, choose, snapshot.making.plan) : nothing}
       <ul class="mishap-kinds" aria-labelledby="mishaps-when">
@@ -48,7 +58,7 @@ function whichEdging(chosen: Chosen, choose: Choose, { edgings }: Plan): Templat
 }
 
 function kindEntry(
-  kind: MishapKind,
+  kind: ActKind,
   snapshot: Snapshot,
   send: Send,
   chosen: Chosen,
@@ -75,13 +85,13 @@ function kindEntry(
 function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
   const { draft } = chosen;
   const { plan } = snapshot.making;
-  const kind = draft.kind as MishapKind;
+  const kind = draft.kind as ActKind;
   const change = (part: Partial<Draft>): void => choose(withDraft(chosen, part));
-  const count = countBounds(draft, plan);
+  const count = countFor(draft, plan);
   return html`
     ${needs(kind, 'side') && plan.edge.sides.length > 1 ? sideChooser(draft, plan, change) : nothing}
     ${needs(kind, 'corner') ? cornerChooser(draft, plan, change) : nothing}
-    ${needs(kind, 'place') ? number({ at: 'place', label: 'stitch of the side', bounds: placeBounds(draft, plan) }, snapshot, chosen, change) : nothing}
+    ${needs(kind, 'place') ? number({ at: 'place', label: 'stitch of the side', bounds: placesFor(draft, plan) }, snapshot, chosen, change) : nothing}
     ${count ? number({ at: 'count', label: countLabel(kind, plan), bounds: count }, snapshot, chosen, change) : nothing}
     ${ways(draft, plan, change)}
     ${otherProblems(chosen, snapshot)}
@@ -147,17 +157,6 @@ function chooser(
   </div>`;
 }
 
-function countLabel(kind: MishapKind, plan: Plan): string {
-  switch (kind) {
-    case 'corner-chains':
-      return plan.edge.corners[0]?.made === 'stitch' ? 'stitches in the corner' : 'chains in the corner';
-    case 'join-wrong-side':
-      return 'sides further on';
-    default:
-      return 'how many stitches';
-  }
-}
-
 /** A field of the page's own kind, whose text goes into the draft and not into the project. */
 function number(
   { at, label, bounds }: { at: 'place' | 'count'; label: string; bounds: Bounds },
@@ -187,24 +186,25 @@ function number(
 
 /** The either-or questions of a kind, each as two words of which one is pressed. */
 function ways(draft: Draft, plan: Plan, change: Change): TemplateResult {
-  const kind = draft.kind as MishapKind;
+  const kind = draft.kind as ActKind;
   const arm = plan.edgings[draft.when.edging]?.arm ?? [0, 0];
-  const early = (soon: string, late: string): TemplateResult =>
-    way('Early or late', draft.late ? 'late' : 'early', { early: soon, late }, (value) =>
-      change({ late: value === 'late', count: null }),
-    );
   const ends = { before: 'before the corner', after: 'after the corner' };
   const thens = { 'from-corner': 'from the corner', 'from-total': 'from the total' };
   return html`
-    ${kind === 'corner-moved' ? early('early', 'late') : nothing}
-    ${kind === 'join-offset' ? early('too soon', 'too far on') : nothing}
+    ${
+      entryOf(kind).isSigned
+        ? way('Early or late', draft.late ? 'late' : 'early', directionWords(kind), (value) =>
+            change({ late: value === 'late', count: null }),
+          )
+        : nothing
+    }
     ${
       needs(kind, 'end') && arm[0] > 0 && arm[1] > 0
         ? way('Before or after', draft.end, ends, (end) => change({ end }))
         : nothing
     }
     ${
-      needs(kind, 'then')
+      has(kind, 'then')
         ? html`<p class="mishap-ask">You count the next side</p>
             ${way('You count the next side', draft.then, thens, (then) => change({ then }))}`
         : nothing

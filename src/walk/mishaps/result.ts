@@ -1,6 +1,6 @@
 /** What went in, what comes of it, and the ways to see it or take it out again. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Mishap } from '../../../core/index.ts';
+import { type Mishap, stepOfAct } from '../../../core/index.ts';
 import { icon } from '../../controls/icons.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { many } from '../../words/numbers.ts';
@@ -8,7 +8,7 @@ import { sayInApp } from '../../words/problems-view.ts';
 import { sayFinding, sayVerdict } from '../../words/verdict.ts';
 import { mishapStory, sayMishapPlace, sayPassed } from '../../words/wrong/mishaps.ts';
 import type { Choose, Chosen } from './chosen.ts';
-import { questionsBefore, stepWhere } from './where.ts';
+import { questionsBefore } from './questions.ts';
 
 export const RESULT_ID = 'mishaps-result';
 
@@ -64,7 +64,7 @@ function entry(
   const { making, settings, project, place } = snapshot;
   const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
   // While a number cannot be read the making is the last good one, and may not hold this mishap.
-  const to = making.mishaps[index] === mishap ? stepWhere(making, index) : -1;
+  const to = making.mishaps[index] === mishap ? stepOfAct(making, making.mishaps, index) : -1;
   const passed = questionsBefore(snapshot, to);
   const without = project.mishaps.filter((_, other) => other !== index);
   const go = (): void => {

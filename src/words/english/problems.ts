@@ -2,7 +2,7 @@
  * What is wrong with what was given, and what to do.
  * Source of the wording: GOV.UK Design System, error messages ("Enter …", "… must be … or more").
  */
-import type { MishapRound } from '../../../core/index.ts';
+import type { ActRound } from '../../../core/index.ts';
 import type { ProblemMessages } from '../messages.ts';
 import { counted } from '../speaker.ts';
 
@@ -11,7 +11,7 @@ const number = (index: number): string => `${index + 1}`;
 const stitches = { one: 'stitch', other: 'stitches' };
 const edgingRounds = { one: 'edging round', other: 'edging rounds' };
 
-const roundNames: Record<MishapRound, string> = {
+const roundNames: Record<ActRound, string> = {
   foundation: 'foundation',
   edging: 'edging',
   plan: 'planning',

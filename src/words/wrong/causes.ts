@@ -1,5 +1,5 @@
 /** What went wrong, in words: the title of a cause, where it happened, and how it comes to the numbers. */
-import type { Cause, CauseKind, Mishap, MishapKind, Plan, Sure } from '../../../core/index.ts';
+import type { ActKind, Cause, CauseKind, Mishap, Plan, Sure } from '../../../core/index.ts';
 import { many, manyOf } from '../numbers.ts';
 import { term } from '../terms.ts';
 import type { Speech } from '../words.ts';
@@ -73,7 +73,7 @@ type Telling = { cause: Cause; mishap: Mishap; plan: Plan; speech: Speech };
 
 /** What the hand did, with its numbers, in one or two short sentences. */
 export function causeReason(cause: Cause, plan: Plan, speech: Speech): string {
-  const mishap = cause.mishaps[0] ?? { kind: 'twisted' };
+  const mishap: Mishap = cause.mishaps[0] ?? { kind: 'twisted' };
   return REASONS[cause.kind]({ cause, mishap, plan, speech });
 }
 
@@ -198,4 +198,4 @@ const MADE_FOR = {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** All kinds there are, for a test that none lacks its words. */
-export const CAUSE_KINDS = Object.keys(REASONS) as (MishapKind | 'front-miscounted')[];
+export const CAUSE_KINDS = Object.keys(REASONS) as (ActKind | 'front-miscounted')[];

@@ -1,11 +1,19 @@
 /** What each mishap is called, its story in a line, why it cannot happen on a panel, and where one was put in. */
-import type { Mishap, MishapKind, MishapRound, Plan } from '../../../core/index.ts';
+import {
+  type ActKind,
+  type ActParts,
+  type ActRound,
+  type Mishap,
+  type Plan,
+  roundsOf,
+  type WhyNot,
+} from '../../../core/index.ts';
 import { many, manyOf } from '../numbers.ts';
 import { term } from '../terms.ts';
 import type { Speech } from '../words.ts';
 
 /** The four times at which a hand can do otherwise, in the order of the making. */
-export const TIMES: Readonly<Record<MishapRound, string>> = {
+export const TIMES: Readonly<Record<ActRound, string>> = {
   plan: 'planning',
   foundation: 'foundation',
   edging: 'edging',
@@ -14,10 +22,10 @@ export const TIMES: Readonly<Record<MishapRound, string>> = {
 
 export type MishapStory = { title: string; story: string };
 
-type Telling = { plan: Plan; dialect: Speech['dialect']; round: MishapRound };
+type Telling = { plan: Plan; dialect: Speech['dialect']; round: ActRound };
 
 /** Title and story of a kind, as it happens in one round. */
-export function mishapStory(kind: MishapKind, round: MishapRound, plan: Plan, speech: Speech): MishapStory {
+export function mishapStory(kind: ActKind, round: ActRound, plan: Plan, speech: Speech): MishapStory {
   const [title, story] = STORIES[kind]({ plan, dialect: speech.dialect, round });
   return { title, story };
 }
@@ -48,7 +56,7 @@ const missed = ({ dialect }: Telling): string => term('miss', dialect, 'done');
 
 type Story = (telling: Telling) => [title: string, story: string];
 
-const STORIES: Record<MishapKind, Story> = {
+const STORIES: Record<ActKind, Story> = {
   'chains-as-stitches': (t) => [
     `Corner ${things(t)} taken for side stitches`,
     'You plan each side longer by its corner.',
@@ -126,18 +134,6 @@ const STORIES: Record<MishapKind, Story> = {
   twisted: () => ['The ring twisted', 'You close it with a turn in it. No count shows that.'],
 };
 
-/** Why a mishap cannot happen here. */
-export type WhyNot =
-  | 'no-corners'
-  | 'start-counts'
-  | 'closing-adds-none'
-  | 'closing-adds-one'
-  | 'corners-empty'
-  | 'nothing-in-corners'
-  | 'edging-adds-none'
-  | 'one-side'
-  | 'one-order';
-
 const REASONS: Record<WhyNot, string> = {
   'no-corners': 'Your panel has no corners.',
   'start-counts': 'Your starting chains do count as a stitch.',
@@ -159,40 +155,57 @@ export function sayPassed(asks: readonly ('twist' | 'pad')[]): string {
 }
 
 /** Where and how a mishap happens, told from 1: "Edging · back side 3 · stitch 12". */
-export function sayMishapPlace(mishap: Mishap, plan: Plan, { dialect }: Speech): string {
+export function sayMishapPlace(mishap: SomeAct, plan: Plan, { dialect }: Speech): string {
   const { side, corner, place, count, end, then } = mishap;
   const parts = [sayTime(mishap, plan)];
   if (side !== undefined && plan.edge.sides.length > 1) parts.push(`back side ${side + 1}`);
   if (corner !== undefined) parts.push(end ? `${end} corner ${corner + 1}` : `corner ${corner + 1}`);
   if (place !== undefined) parts.push(`stitch ${place + 1}`);
-  if (count !== undefined) parts.push(...sayHowMuch(mishap.kind, count, plan, dialect));
+  if (count !== undefined) parts.push(HOW_MUCH[mishap.kind]?.(count, plan, dialect) ?? '');
   if (then !== undefined) parts.push(then === 'from-corner' ? 'the next side in full' : 'the total kept');
   return parts.filter(Boolean).join(' · ');
 }
 
+/** A mishap of which not everything need be known. */
+export type SomeAct = ActParts & { kind: ActKind };
+
 /** "Edging round 2", "While planning". */
-function sayTime({ kind, round, edging }: Mishap, plan: Plan): string {
-  if (round === 'plan' || /^(chains-|arms-|order-)/.test(kind)) return 'While planning';
-  if (round === 'edging') return plan.edgings.length > 1 ? `Edging round ${(edging ?? 0) + 1}` : 'Edging';
-  return round === 'join' || kind.startsWith('join-') || kind === 'last-hole' ? 'Join' : 'Foundation';
+function sayTime({ kind, round = roundsOf(kind)[0], edging = 0 }: SomeAct, plan: Plan): string {
+  if (round === 'edging') return plan.edgings.length > 1 ? `Edging round ${edging + 1}` : 'Edging';
+  return { plan: 'While planning', foundation: 'Foundation', join: 'Join' }[round];
 }
 
-function sayHowMuch(kind: MishapKind, count: number, plan: Plan, dialect: Speech['dialect']): string[] {
-  const by = Math.abs(count);
+type HowMuch = (count: number, plan: Plan, dialect: Speech['dialect']) => string;
+
+const HOW_MUCH: Partial<Record<ActKind, HowMuch>> = {
+  'stitch-missed': (by, _plan, dialect) => (by === 1 ? '' : `${by} ${term('miss', dialect, 'done')}`),
+  'stitch-doubled': (by) => (by === 1 ? '' : `${by} more`),
+  'corner-moved': sayDirection('corner-moved'),
+  'corner-chains': (by, plan) =>
+    plan.edge.corners[0]?.made === 'stitch' ? many(by, 'stitch', 'stitches') : many(by, 'chain'),
+  'join-offset': sayDirection('join-offset'),
+  'join-wrong-side': (by) => `${many(Math.abs(by), 'side')} on`,
+};
+
+function sayDirection(kind: ActKind): HowMuch {
+  return (count) => {
+    const { early, late } = directionWords(kind);
+    return `${many(Math.abs(count), 'stitch', 'stitches')} ${count < 0 ? early : late}`;
+  };
+}
+
+/** Both ways in which a signed number goes. */
+export const directionWords = (kind: ActKind): { early: string; late: string } =>
+  kind === 'join-offset' ? { early: 'too soon', late: 'too far on' } : { early: 'early', late: 'late' };
+
+/** What the number of a kind counts. */
+export function countLabel(kind: ActKind, plan: Plan): string {
   switch (kind) {
-    case 'stitch-missed':
-      return by === 1 ? [] : [`${by} ${term('miss', dialect, 'done')}`];
-    case 'stitch-doubled':
-      return by === 1 ? [] : [`${by} more`];
-    case 'corner-moved':
-      return [`${many(by, 'stitch', 'stitches')} ${count < 0 ? 'early' : 'late'}`];
     case 'corner-chains':
-      return [plan.edge.corners[0]?.made === 'stitch' ? many(by, 'stitch', 'stitches') : many(by, 'chain')];
-    case 'join-offset':
-      return [`${many(by, 'stitch', 'stitches')} ${count < 0 ? 'too soon' : 'too far on'}`];
+      return plan.edge.corners[0]?.made === 'stitch' ? 'stitches in the corner' : 'chains in the corner';
     case 'join-wrong-side':
-      return [`${many(by, 'side')} on`];
+      return 'sides further on';
     default:
-      return [];
+      return 'how many stitches';
   }
 }

@@ -1,13 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type ActKind,
+  type ActRound,
+  actKinds,
+  actOf,
   countRound,
   type Mishap,
-  type MishapKind,
-  mishapKinds,
   NodeKind,
+  needs,
   type Plan,
   type Round,
+  roundsOf,
   type Worked,
 } from '../../../core/index.ts';
 import { type Counts, countsAfter } from '../../oracle/effects.ts';
@@ -17,13 +21,13 @@ const countsOf = (round: Round): Counts => {
   const { sides, corners } = countRound(round);
   return { sides, corners: corners.map(({ size }) => size) };
 };
-const roundsOf = ({ foundation, edgings }: Worked): Round[] => [foundation, ...edgings];
+const madeBy = ({ foundation, edgings }: Worked): Round[] => [foundation, ...edgings];
 
 type Case = { plan: Plan; mishap: Mishap };
 
 /** A mishap of one kind, with every parameter it needs, on a panel where it can happen. */
-function casesOf(kind: MishapKind, round: 'foundation' | 'edging' | 'plan' | 'join'): fc.Arbitrary<Case> {
-  const needsCorner = mishapKinds[kind].needs.includes('corner');
+function casesOf(kind: ActKind, round: ActRound): fc.Arbitrary<Case> {
+  const needsCorner = needs(kind, 'corner');
   const panel: fc.Arbitrary<Panel> = needsCorner
     ? corneredPanels({ sides: 6, stitches: 14, edgings: 3 })
     : smallPanels;
@@ -31,29 +35,26 @@ function casesOf(kind: MishapKind, round: 'foundation' | 'edging' | 'plan' | 'jo
     const plan = planOf(drawn);
     const k = plan.foundation.sides.length;
     const index = fc.integer({ min: 0, max: k - 1 });
-    const mishap: fc.Arbitrary<Mishap> = fc.record({
-      kind: fc.constant(kind),
+    const mishap = fc.record({
       round: fc.constant(round),
       edging: fc.integer({ min: 0, max: plan.edgings.length - 1 }),
       side: index,
       place: fc.integer({ min: 0, max: 16 }),
       count: kind.startsWith('stitch') ? fc.integer({ min: 1, max: 4 }) : countOf(kind),
-      end: fc.constantFrom('before', 'after'),
-      then: fc.constantFrom('from-corner', 'from-total'),
-      ...(needsCorner ? { corner: index } : {}),
+      end: fc.constantFrom('before' as const, 'after' as const),
+      then: fc.constantFrom('from-corner' as const, 'from-total' as const),
+      corner: index,
     });
-    return mishap.map((one) => ({ plan, mishap: one }));
+    return mishap.map((one) => ({ plan, mishap: actOf(kind, one) }));
   });
 }
 
-const countOf = (kind: MishapKind): fc.Arbitrary<number> =>
+const countOf = (kind: ActKind): fc.Arbitrary<number> =>
   kind === 'corner-chains' || kind === 'arm-missed'
     ? fc.integer({ min: 0, max: 9 })
     : fc.integer({ min: -4, max: 4 });
 
-const kindsAndRounds = (Object.keys(mishapKinds) as MishapKind[]).flatMap((kind) =>
-  mishapKinds[kind].rounds.map((round) => [kind, round] as const),
-);
+const kindsAndRounds = actKinds.flatMap((kind) => roundsOf(kind).map((round) => [kind, round] as const));
 
 describe.each(kindsAndRounds)('%s in the %s', (kind, round) => {
   it('changes the counts it must and no others', () => {
@@ -64,9 +65,9 @@ describe.each(kindsAndRounds)('%s in the %s', (kind, round) => {
         if (expected === null) return;
         foretold++;
         const worked = workOf(plan, [mishap]);
-        expect(roundsOf(worked).map(countsOf)).toEqual(expected);
+        expect(madeBy(worked).map(countsOf)).toEqual(expected);
         const isTwisted = kind === 'twisted';
-        expect(roundsOf(worked).map(({ twisted }) => twisted)).toEqual(roundsOf(worked).map(() => isTwisted));
+        expect(madeBy(worked).map(({ twisted }) => twisted)).toEqual(madeBy(worked).map(() => isTwisted));
       }),
       runs,
     );
@@ -76,8 +77,8 @@ describe.each(kindsAndRounds)('%s in the %s', (kind, round) => {
   it('is marked in its own round alone, wherever it changes a count', () => {
     fc.assert(
       fc.property(casesOf(kind, round), ({ plan, mishap }) => {
-        const rounds = roundsOf(workOf(plan, [mishap]));
-        const asPlanned = roundsOf(workOf(plan)).map(countsOf);
+        const rounds = madeBy(workOf(plan, [mishap]));
+        const asPlanned = madeBy(workOf(plan)).map(countsOf);
         const own = round === 'foundation' ? 0 : round === 'edging' ? 1 + (mishap.edging ?? 0) : -1;
         rounds.forEach((made, i) => {
           expect(
@@ -130,7 +131,7 @@ describe('a stitch missed or doubled', () => {
       fc.property(fc.constantFrom(0, 2), placedCases('stitch-missed', 'edging'), (times, drawn) => {
         const { plan, edging, side, along } = drawn;
         const kind = times === 0 ? 'stitch-missed' : 'stitch-doubled';
-        const worked = workOf(plan, [{ ...drawn.mishap, kind }]);
+        const worked = workOf(plan, [actOf(kind, drawn.mishap)]);
         const below = edging === 0 ? worked.foundation : (worked.edgings[edging - 1] as Round);
         const target = nodesOfSide(below, side)[along] as number;
         const { into, kinds } = worked.edgings[edging] as Round;
@@ -149,7 +150,7 @@ describe('a stitch missed or doubled', () => {
       fc.property(placedCases('stitch-missed', 'foundation'), fc.boolean(), (drawn, isDoubled) => {
         const { plan, side, along, mishap } = drawn;
         const kind = isDoubled ? 'stitch-doubled' : 'stitch-missed';
-        const { foundation } = workOf(plan, [{ ...mishap, kind }]);
+        const { foundation } = workOf(plan, [actOf(kind, mishap)]);
         const nodes = nodesOfSide(foundation, side);
         const from = (foundation.turns[side - 1] as number) + (plan.foundation.corners[side - 1]?.size ?? 0);
         expect(foundation.marks).toEqual([{ node: from + along, mishap: 0 }]);
