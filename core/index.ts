@@ -1,5 +1,6 @@
 /** The public face of core: pure functions over plain values. */
 
+export * from './cloth/index.ts';
 export { explain } from './explain/explain.ts';
 export type * from './explain/types.ts';
 export type * from './finding.ts';

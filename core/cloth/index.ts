@@ -4,7 +4,7 @@ export { cutCloth } from './cut.ts';
 export { type Layout, layOut } from './layout.ts';
 export { lieBand } from './lies.ts';
 export { type LengthUnit, meanOf, mmPerInch, toTape } from './measuring.ts';
-export { type PadRule, padFor, padRules, padSizes } from './pad.ts';
+export { type Pad, type PadRule, padFor, padRules, padSizes } from './pad.ts';
 export { type Pin, pinsFor, pinsForRound } from './pins.ts';
 export { machineThread, type SewingPlan, sewByHand } from './sewing.ts';
 export { clothLimits, growPiece, perimeter, pieceBox, pieceCorners, pieceSides } from './shape.ts';
@@ -13,6 +13,7 @@ export {
   type Ball,
   type Band,
   ballsFor,
+  type Enough,
   enoughFor,
   type Swatch,
   swatchByWeighing,

@@ -1,0 +1,102 @@
+/**
+ * The sheets to print: the pins as a list, and a strip with marks at true size, in rows to cut out and tape together.
+ *
+ * Rule: mm on the sheet are mm on the cloth; a check line of 100 mm shows whether the printer kept to it. The sheets
+ * stand in the page all along, so that printing needs nothing but the page.
+ */
+import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
+import type { Pin } from '../../core/index.ts';
+import { backSides } from '../state/cloth.ts';
+import { sayCut } from '../words/cloth/cut.ts';
+import { sayLength } from '../words/cloth/lengths.ts';
+import { sayPin, sayPinStitch } from '../words/cloth/making.ts';
+import { dialectName } from '../words/terms.ts';
+import { joined } from './lies.ts';
+import { type PinGroup, paperOf, pinGroups } from './pins.ts';
+import type { Place } from './place.ts';
+
+/** mm of strip in a row, and rows on a sheet: what both papers hold within margins of 12 mm. */
+export const rowLength = 170;
+export const rowsOnSheet = 7;
+
+type Row = { name: string; from: number; to: number; pins: Pin[]; isFirst: boolean; isLast: boolean };
+
+/** A side's strip in rows. A pin on a seam between two rows stands on both. */
+export function rowsOf({ sides, pins }: PinGroup, length: number, isRound: boolean): Row[] {
+  const count = Math.max(1, Math.ceil(length / rowLength - 1e-9));
+  const name = isRound ? 'all round' : sides.length === 1 ? `side ${sides[0]}` : `sides ${joined(sides)}`;
+  return Array.from({ length: count }, (_, i) => {
+    const [from, to] = [i * rowLength, Math.min(length, (i + 1) * rowLength)];
+    return {
+      name,
+      from,
+      to,
+      pins: pins.filter(({ distance }) => distance >= from && distance <= to).sort((a, b) => a.distance - b.distance),
+      isFirst: i === 0,
+      isLast: i === count - 1,
+    };
+  });
+}
+
+export function printSheets(place: Place): TemplateResult {
+  const { cloth, snapshot } = place;
+  const { plan } = cloth;
+  if (!plan) return html``;
+  const isRound = cloth.shape === 'round';
+  const groups = pinGroups(cloth.pins ?? []);
+  const sides = backSides(plan, snapshot.making);
+  const rows = groups.flatMap((group) => rowsOf(group, sides[(group.sides[0] ?? 1) - 1]?.cut ?? 0, isRound));
+  const sheets: Row[][] = [];
+  for (let i = 0; i < rows.length; i += rowsOnSheet) sheets.push(rows.slice(i, i + rowsOnSheet));
+  const pages = sheets.length + 1;
+  const paper = paperOf(place);
+  return html`<div class="print-sheets ${paper}" aria-hidden="true">
+    <section class="print-sheet">
+      ${sheetHead(place, 1, pages)}
+      <p>Cut the cloth: <b>${sayCut(plan, snapshot.settings.units).size}</b></p>
+      ${groups.map(
+        (group) => html`<h3>${isRound ? 'All round' : group.sides.length === 1 ? `Side ${group.sides[0]}` : `Sides ${joined(group.sides)}, each`}</h3>
+          <ol class="print-pins">${group.pins.map((pin) => html`<li>${sayPin(pin, snapshot.settings.units, isRound ? 'where the round begins' : 'the corner')}</li>`)}</ol>`,
+      )}
+    </section>
+    ${sheets.map(
+      (sheet, i) => html`<section class="print-sheet">
+        ${sheetHead(place, i + 2, pages)}
+        ${checkLine()}
+        ${sheet.map((row) => rowPicture(row, snapshot.settings.units))}
+      </section>`,
+    )}
+  </div>`;
+}
+
+function sheetHead({ snapshot }: Place, page: number, pages: number): TemplateResult {
+  const { project, settings } = snapshot;
+  const date = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date());
+  return html`<header class="print-head">
+    <b>${project.name || 'Pins'}</b>
+    <span>${date} · ${settings.units === 'cm' ? 'cm' : 'inches'} · ${dialectName(settings.dialect)} · ${settings.hand} hand · sheet ${page} of ${pages}</span>
+  </header>`;
+}
+
+/** Words stand beside a mark and never on it. */
+const checkLine = (): TemplateResult => html`<svg class="print-row check" width="180mm" height="9mm" viewBox="0 0 180 9">
+  <path class="check-line" d="M1 5H101" stroke-width="0.3"/>
+  <path d="M1 2V8M101 2V8" stroke-width="0.3"/>
+  <text x="105" y="6.2" font-size="3.6">This line measures 100 mm.</text>
+</svg>`;
+
+function rowPicture({ name, from, to, pins, isFirst, isLast }: Row, units: 'cm' | 'inch'): SVGTemplateResult {
+  const x = (mm: number): number => Number((1 + mm - from).toFixed(3));
+  return svg`<svg class="print-row" width="180mm" height="28mm" viewBox="0 0 180 28">
+    <text x="1" y="4" font-size="3.6">${name}: ${sayLength(from, units)} to ${sayLength(to, units)}${isFirst ? ', begins at the corner' : ', tape on to the row before'}${isLast ? ', ends at the corner' : ''}</text>
+    <path class="row-edge" d="M${x(from)} 8H${x(to)}" stroke-width="0.25"/>
+    <path d="M${x(from)} 8V26M${x(to)} 8V26" stroke-width="0.25" stroke-dasharray="1.2 1"/>
+    ${pins.map(
+      (pin, i) => svg`<path class="pin-mark" d="M${x(pin.distance)} 8V${pin.kind === 'between' ? 13 : 16}" stroke-width="0.3"/>
+        <text x=${x(pin.distance) + (x(pin.distance) > 165 ? -0.8 : 0.8)} y=${20 + (i % 2) * 4.4} font-size="3" text-anchor=${x(pin.distance) > 165 ? 'end' : 'start'}>${pin.kind === 'corner' ? 'corner' : markWord(pin)}</text>`,
+    )}
+  </svg>`;
+}
+
+const markWord = (pin: Pin): string =>
+  pin.kind === 'between' ? sayPinStitch(pin).replace(/^the /, '').replace(/ stitch$/, '') : `${pin.kind}: ${sayPinStitch(pin).replace(/^the /, '')}`;

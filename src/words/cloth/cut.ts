@@ -1,0 +1,91 @@
+/** The sentences about the cut: what to cut, what it comes to, and how the crochet will lie. */
+import {
+  type ClothPlan,
+  type Comparison,
+  lieBand,
+  type Piece,
+  pieceBox,
+  toTape,
+} from '../../../core/index.ts';
+import type { Units } from '../../state/snapshot.ts';
+import { many } from '../numbers.ts';
+import { sayLength, sayPitch, saySize, signed } from './lengths.ts';
+
+/** "42.5 × 42.5 cm", "37.6 cm across", or the sides of a polygon. */
+export function sayPiece(piece: Piece, units: Units): string {
+  if (piece.shape === 'round') return `${sayLength(piece.diameter, units)} across`;
+  if (piece.shape === 'rectangle') return saySize(piece.width, piece.height, units);
+  const [first] = piece.sides as [number];
+  const alike = piece.sides.every((side) => Math.abs(side - first) < 0.5);
+  if (alike) return `${piece.sides.length} sides of ${sayLength(first, units)}`;
+  const { width, height } = pieceBox(piece);
+  return `in a box of ${saySize(width, height, units)}`;
+}
+
+/** The cut to the next step of a tape above: too large can be trimmed. */
+export function sayCut({ cut }: ClothPlan, units: Units): { size: string; isRounded: boolean } {
+  const up = (mm: number): number => toTape(mm, units, 'up');
+  const rounded: Piece =
+    cut.shape === 'round'
+      ? { shape: 'round', diameter: up(cut.diameter) }
+      : cut.shape === 'rectangle'
+        ? { shape: 'rectangle', width: up(cut.width), height: up(cut.height) }
+        : { ...cut, sides: cut.sides.map(up) };
+  const { width, height } = pieceBox(cut);
+  const isRounded = Math.abs(up(width) - width) > 0.05 || Math.abs(up(height) - height) > 0.05;
+  return { size: sayPiece(rounded, units), isRounded };
+}
+
+export const ROUNDED_UP: Record<Units, string> = {
+  cm: 'Rounded up to the next mm. Too large can be trimmed.',
+  inch: 'Rounded up to the next 1/8 in. Too large can be trimmed.',
+};
+
+/** What the rule does, in the maker's numbers. */
+export function sayAllowance({ allowance }: ClothPlan, units: Units): string {
+  if (Math.abs(allowance) < 0.05) return 'The cloth is cut as large as the panel.';
+  return allowance > 0
+    ? `The cut edge lies ${sayLength(allowance, units)} outside the panel, all round.`
+    : `The cut edge lies ${sayLength(-allowance, units)} inside the panel, all round.`;
+}
+
+/** Where the maker gave no depth of the last rounds, the finished sizes are without them. */
+export const EDGES_UNKNOWN = 'Without the last rounds: measure how deep they are.';
+
+const STRIPS: Record<Comparison['what'], [strip: string, edge: string]> = {
+  'top-on-seam': ["the strip's tops", 'the seam'],
+  'base-on-cut': ["the strip's base", 'the cut edge'],
+  'edging-on-back': ['the edging', "the back's edge"],
+  'edging-on-front': ['the edging', "the front's edge"],
+};
+
+export type SaidLie = { lead: string; numbers: string; then: string; isWarned: boolean };
+
+/** "The strip's tops on the seam: slack +3.8 %, 3 stitches." */
+export function sayLie(comparison: Comparison, units: Units): SaidLie {
+  const { what, length, along, percent, stitches, give, lies, mend } = comparison;
+  const [strip, edge] = STRIPS[what];
+  const off = give >= 0.05 ? ` (give or take ${signed(give).replace('+', '')} %)` : '';
+  const whole = Math.round(Math.abs(stitches));
+  const numbers = `${sayLength(length, units)} on ${sayLength(along, units)}: ${signed(percent)} %${off}, ${many(whole, 'stitch', 'stitches')} ${percent < 0 ? 'short' : 'over'}`;
+  const lead = `${strip} on ${edge}`;
+  return { lead, numbers, then: thenOf(percent, lies, mend, units), isWarned: lies !== 'fits' };
+}
+
+function thenOf(percent: number, lies: Comparison['lies'], mend: Comparison['mend'], units: Units): string {
+  const mending = mend
+    ? ` It fits at ${sayPitch(mend.pitch, units)} a stitch: another hook. Or with ${many(mend.count, 'stitch', 'stitches')}.`
+    : '';
+  if (lies === 'slack')
+    return `Too slack: more than ${lieBand.slack} %. It stands in waves that patting will not take out.${mending}`;
+  if (lies === 'stretched')
+    return `Stretched by more than ${lieBand.stretch} %. It pulls the cloth together or will not reach.${mending}`;
+  if (percent > 0.5) return 'Slack: pat it flat, evenly between the pins.';
+  return percent < -0.5 ? 'A little stretch: ease it out evenly between the pins.' : 'It lies flat.';
+}
+
+export const BAND_SAID = `Slack up to ${lieBand.slack} % and stretch up to ${lieBand.stretch} % pass here. That band is our own judgement: 10 % is a textbook's upper example for easing cloth, and no limit for stretch was found in print.`;
+
+/** The allowance at which the tops would fit all round. */
+export const sayFitting = (allowance: number, units: Units): string =>
+  `All round the tops fit with ${sayLength(Math.abs(allowance), units)} from the panel to the cut edge${allowance < 0 ? ', inwards' : ''}.`;
