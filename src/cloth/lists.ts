@@ -154,4 +154,3 @@ function costOf(place: Place): { says: string; amount: number }[] {
       : [{ says: 'Time', amount: (hour * pace * stitches) / 3_600_000 }]),
   ];
 }
-

@@ -31,7 +31,9 @@ export function rowsOf({ sides, pins }: PinGroup, length: number, isRound: boole
       name,
       from,
       to,
-      pins: pins.filter(({ distance }) => distance >= from && distance <= to).sort((a, b) => a.distance - b.distance),
+      pins: pins
+        .filter(({ distance }) => distance >= from && distance <= to)
+        .sort((a, b) => a.distance - b.distance),
       isFirst: i === 0,
       isLast: i === count - 1,
     };
@@ -55,7 +57,9 @@ export function printSheets(place: Place): TemplateResult {
       ${sheetHead(place, 1, pages)}
       <p>Cut the cloth: <b>${sayCut(plan, snapshot.settings.units).size}</b></p>
       ${groups.map(
-        (group) => html`<h3>${isRound ? 'All round' : group.sides.length === 1 ? `Side ${group.sides[0]}` : `Sides ${joined(group.sides)}, each`}</h3>
+        (
+          group,
+        ) => html`<h3>${isRound ? 'All round' : group.sides.length === 1 ? `Side ${group.sides[0]}` : `Sides ${joined(group.sides)}, each`}</h3>
           <ol class="print-pins">${group.pins.map((pin) => html`<li>${sayPin(pin, snapshot.settings.units, isRound ? 'where the round begins' : 'the corner')}</li>`)}</ol>`,
       )}
     </section>
@@ -79,7 +83,8 @@ function sheetHead({ snapshot }: Place, page: number, pages: number): TemplateRe
 }
 
 /** Words stand beside a mark and never on it. */
-const checkLine = (): TemplateResult => html`<svg class="print-row check" width="180mm" height="9mm" viewBox="0 0 180 9">
+const checkLine =
+  (): TemplateResult => html`<svg class="print-row check" width="180mm" height="9mm" viewBox="0 0 180 9">
   <path class="check-line" d="M1 5H101" stroke-width="0.3"/>
   <path d="M1 2V8M101 2V8" stroke-width="0.3"/>
   <text x="105" y="6.2" font-size="3.6">This line measures 100 mm.</text>
@@ -92,11 +97,18 @@ function rowPicture({ name, from, to, pins, isFirst, isLast }: Row, units: 'cm' 
     <path class="row-edge" d="M${x(from)} 8H${x(to)}" stroke-width="0.25"/>
     <path d="M${x(from)} 8V26M${x(to)} 8V26" stroke-width="0.25" stroke-dasharray="1.2 1"/>
     ${pins.map(
-      (pin, i) => svg`<path class="pin-mark" d="M${x(pin.distance)} 8V${pin.kind === 'between' ? 13 : 16}" stroke-width="0.3"/>
+      (
+        pin,
+        i,
+      ) => svg`<path class="pin-mark" d="M${x(pin.distance)} 8V${pin.kind === 'between' ? 13 : 16}" stroke-width="0.3"/>
         <text x=${x(pin.distance) + (x(pin.distance) > 165 ? -0.8 : 0.8)} y=${20 + (i % 2) * 4.4} font-size="3" text-anchor=${x(pin.distance) > 165 ? 'end' : 'start'}>${pin.kind === 'corner' ? 'corner' : markWord(pin)}</text>`,
     )}
   </svg>`;
 }
 
 const markWord = (pin: Pin): string =>
-  pin.kind === 'between' ? sayPinStitch(pin).replace(/^the /, '').replace(/ stitch$/, '') : `${pin.kind}: ${sayPinStitch(pin).replace(/^the /, '')}`;
+  pin.kind === 'between'
+    ? sayPinStitch(pin)
+        .replace(/^the /, '')
+        .replace(/ stitch$/, '')
+    : `${pin.kind}: ${sayPinStitch(pin).replace(/^the /, '')}`;

@@ -4,7 +4,6 @@ import type { Candidate, SideCandidates } from '../../core/index.ts';
 import { segmented } from '../controls/segmented.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
 import { wantedCounts } from '../state/cloth-wanted.ts';
-import { fieldNames } from '../state/fields.ts';
 import type { Units } from '../state/snapshot.ts';
 import { sayLength, signed } from '../words/cloth/lengths.ts';
 import { many, manyOf } from '../words/numbers.ts';
@@ -73,8 +72,10 @@ const says = ({ length, off }: Candidate, units: Units): string =>
     ? `${sayLength(length, units)}.`
     : `${sayLength(length, units)}, ${signed(off / (units === 'cm' ? 10 : 25.4), 2)} ${units === 'cm' ? 'cm' : 'in'}.`;
 
-function take({ send }: Place, sides: readonly SideCandidates[]): void {
-  send({ type: 'CHANGE', project: { counted: 'stitches-only' } });
-  for (const { side, nearest } of sides)
-    send({ type: 'TYPE', field: fieldNames.side(side), text: `${nearest.front}` });
+/** All sides at once, so that one undo brings them back. */
+function take({ send, snapshot }: Place, sides: readonly SideCandidates[]): void {
+  const { project, place, answered } = snapshot;
+  const counts = Object.fromEntries(sides.map(({ side, nearest }) => [`side.${side}`, `${nearest.front}`]));
+  const texts = { ...project.texts, ...counts };
+  send({ type: 'OPEN', project: { ...project, counted: 'stitches-only', texts }, place, answered });
 }

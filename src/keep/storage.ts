@@ -45,7 +45,8 @@ function readText(text: string, standard: Settings): Start | null {
   };
 }
 
-const readTab = (value: unknown): Tab => (value === 'walk' || value === 'wrong' ? value : 'edge');
+const readTab = (value: unknown): Tab =>
+  value === 'cloth' || value === 'walk' || value === 'wrong' ? value : 'edge';
 
 /** Who kept it, and the how manieth time: two tabs never write the same. */
 export type Stamp = { tab: string; count: number };

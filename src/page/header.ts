@@ -9,6 +9,7 @@ import { mark } from './mark.ts';
 
 const TABS: { tab: Tab; says: string }[] = [
   { tab: 'edge', says: 'Your edge' },
+  { tab: 'cloth', says: 'Cloth' },
   { tab: 'walk', says: 'Walk it' },
   { tab: 'wrong', says: 'What went wrong' },
 ];

@@ -3,9 +3,11 @@
  * first number can be typed sooner.
  */
 import type { TemplateResult } from 'lit-html';
+import { clothTab } from '../cloth/tab.ts';
 import { moreChoices } from '../edge/more-choices.ts';
 import { recipePanel } from '../edge/recipe.ts';
 import { workedPanel } from '../edge/worked.ts';
+import { paceOf } from '../making/pace.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { openAids } from '../walk/aids.ts';
 import { mishapsFold } from '../walk/mishaps/fold.ts';
@@ -25,6 +27,7 @@ type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
 export type Later = {
   recipePanel: Panel;
   moreChoices: Panel;
+  cloth: Panel;
   mishaps: Panel;
   notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
@@ -44,6 +47,7 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
   return {
     recipePanel,
     moreChoices,
+    cloth: clothTab(onChange, () => paceOf(aids.taps())),
     mishaps: mishapsFold(onChange),
     notices: noticesStrip,
     settingsDialog,

@@ -11,6 +11,7 @@ export function screenSummary({ making, place, step, settings, tab }: Snapshot):
   const panel = corners.length === 0 ? 'a round panel' : `a panel of ${many(sides.length, 'side')}`;
   const hints = {
     edge: 'Change a count to see both rounds change.',
+    cloth: 'Measure the panel to see how large to cut.',
     walk: 'Press Next to work one stitch.',
     wrong: 'Tell what you counted to find the cause.',
   };

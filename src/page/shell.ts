@@ -39,6 +39,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
 /** What most presses are for, past all that comes before it. */
 const SKIPS: Record<Tab, { id: string; says: string }> = {
   edge: { id: PANEL_ID, says: 'Skip to your counts' },
+  cloth: { id: PANEL_ID, says: 'Skip to your measures' },
   walk: { id: NEXT_ID, says: 'Skip to the step' },
   wrong: { id: PANEL_ID, says: 'Skip to what you counted' },
 };
@@ -54,6 +55,8 @@ function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
       return edgePanel(snapshot, send, slots.later);
     case 'walk':
       return html`${slots.later?.walkPanel(snapshot, send)} ${lessonsButton(slots)} ${slots.later?.mishaps(snapshot, send)}`;
+    case 'cloth':
+      return slots.later?.cloth(snapshot, send) ?? html`<h2>Cloth</h2>`;
     case 'wrong':
       return slots.later?.wrong(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }
