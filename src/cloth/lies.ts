@@ -25,7 +25,7 @@ export function liesPart(place: Place, plan: ClothPlan): TemplateResult {
               ${name ? html`<dt>${name}</dt>` : nothing}
               ${lies.comparisons.map((one) => {
                 const said = sayLie(one, units);
-                return html`<dd class=${said.isWarned ? 'lie warned' : 'lie'}><b>${opening(said.lead)}</b> ${said.numbers}. ${said.then}</dd>`;
+                return html`<dd class=${said.isWarned ? 'lie warned' : 'lie'}>${opening(said.lead)}: <b>${said.numbers}</b> <span class="muted">(${said.lengths})</span>. ${said.then}</dd>`;
               })}
             </div>`,
           )}

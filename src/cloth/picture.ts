@@ -53,7 +53,7 @@ function frameOf(piece: Piece): Frame {
   const { width, height } = pieceBox(piece);
   const size = Math.max(width, height);
   const scale = size / 300;
-  const [wide, high] = [width / 2 + 62 * scale, height / 2 + 34 * scale];
+  const [wide, high] = [width / 2 + 76 * scale, height / 2 + 34 * scale];
   return { scale, size, box: `${-wide} ${-high} ${2 * wide} ${2 * high}` };
 }
 
@@ -136,7 +136,7 @@ function sideLabels(
     // Mirrored, the front's order runs clockwise, and outwards is the other way.
     const [nx, ny] = [dy / length, -dx / length];
     const isUpright = Math.abs(nx) > 0.7;
-    const gap = (isUpright ? 30 : 14) * scale;
+    const gap = (isUpright ? 42 : 16) * scale;
     const [x, y] = [(from.x + to.x) / 2 + nx * gap, (from.y + to.y) / 2 + ny * gap];
     const says = sayLength(lengths[side] as number, units);
     const name = `side ${faces.indexOf(side) + 1}`;

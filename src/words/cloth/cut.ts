@@ -59,17 +59,22 @@ const STRIPS: Record<Comparison['what'], [strip: string, edge: string]> = {
   'edging-on-front': ['the edging', "the front's edge"],
 };
 
-export type SaidLie = { lead: string; numbers: string; then: string; isWarned: boolean };
+export type SaidLie = { lead: string; numbers: string; lengths: string; then: string; isWarned: boolean };
 
-/** "The strip's tops on the seam: slack +3.8 %, 3 stitches." */
+/** "The strip's tops on the seam: +3.8 %, 3 stitches over." */
 export function sayLie(comparison: Comparison, units: Units): SaidLie {
   const { what, length, along, percent, stitches, give, lies, mend } = comparison;
   const [strip, edge] = STRIPS[what];
-  const off = give >= 0.05 ? ` (give or take ${signed(give).replace('+', '')} %)` : '';
+  const off = give >= 0.5 ? `, ${signed(give).replace('+', '')} % either way` : '';
   const whole = Math.round(Math.abs(stitches));
-  const numbers = `${sayLength(length, units)} on ${sayLength(along, units)}: ${signed(percent)} %${off}, ${many(whole, 'stitch', 'stitches')} ${percent < 0 ? 'short' : 'over'}`;
-  const lead = `${strip} on ${edge}`;
-  return { lead, numbers, then: thenOf(percent, lies, mend, units), isWarned: lies !== 'fits' };
+  const over = whole === 0 ? '' : `, ${many(whole, 'stitch', 'stitches')} ${percent < 0 ? 'short' : 'over'}`;
+  return {
+    lead: `${strip} on ${edge}`,
+    numbers: `${signed(percent)} %${over}${off}`,
+    lengths: `${sayLength(length, units)} on ${sayLength(along, units)}`,
+    then: thenOf(percent, lies, mend, units),
+    isWarned: lies !== 'fits',
+  };
 }
 
 function thenOf(percent: number, lies: Comparison['lies'], mend: Comparison['mend'], units: Units): string {

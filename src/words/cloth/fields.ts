@@ -63,7 +63,7 @@ export function clothFieldName(field: Field, pad: string): string {
     case 'ball-length':
       return 'ball holds';
     default:
-      if (field === 'cloth.price.cloth') return 'cloth, by the length below';
+      if (field === 'cloth.price.cloth') return 'cloth';
       if (field === 'cloth.price.pad') return pad;
       return NAMES[field] ?? field;
   }

@@ -46,7 +46,7 @@ export function sayLeft(left: number, enough: readonly Enough[]): string {
     enough: 'enough for the',
     'not-enough': 'not for the',
     uncertain: 'perhaps for the',
-    unknown: 'unmeasured for the',
+    unknown: 'unknown without a swatch for the',
   };
   return `${sayGrams(left)} left: ${enough.map(({ part, is }) => `${says[is]} ${part}`).join(', ')}.`;
 }

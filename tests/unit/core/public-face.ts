@@ -1,9 +1,11 @@
 /** Every public function of core, with what it is given when all is well. */
+import * as cloth from '../../../core/cloth/index.ts';
 import * as core from '../../../core/index.ts';
 import { badNumbers, nasty } from './nasty.ts';
 
 /** These take what is typed, and are given nothing else. */
 const typed = new Set([
+  ...Object.keys(cloth),
   'actOf',
   'checkActs',
   'entryOf',
