@@ -285,6 +285,8 @@ export type StepKind =
   | 'corner-chain'
   | 'corner-stitch'
   // closings
+  | 'fasten-off'
+  | 'tape-ends'
   | 'check-twist'
   | 'close-tops'
   | 'close-base'
@@ -296,11 +298,14 @@ export type StepKind =
   | 'attach-chain'
   | 'double-crochet'
   // cloth
+  | 'lay-strip'
   | 'cloth-centres'
   | 'cloth-corners'
   | 'cloth-pins'
   | 'sew-out'
   | 'sew-back'
+  | 'sew-fast'
+  | 'pins-out'
   | 'turn-strip'
   // join
   | 'wrong-sides'
@@ -310,6 +315,7 @@ export type StepKind =
   | 'long-loop'
   | 'pad-in'
   | 'pin-last'
+  | 'take-loop'
   | 'look-for-holes'
   | 'last-hole'
   | 'join-close'

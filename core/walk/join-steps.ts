@@ -50,6 +50,7 @@ export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number):
       act('join', 'long-loop', { done: beforePad }),
       act('join', 'pad-in', { done: beforePad, asks: 'pad' }),
       act('join', 'pin-last', { done: beforePad }),
+      act('join', 'take-loop', { done: beforePad }),
     ]),
     slipStitches(seam, Math.max(1, breakAt), rest + 1, rest + 1),
     actsSection('join', 0, [
@@ -57,7 +58,8 @@ export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number):
       ...(lastHoleOpen || seam.pairs === 0 ? [] : [act('join', 'last-hole', { ...hole, done: seam.pairs })]),
     ]),
     actsSection('join-closing', 0, [
-      act('join-closing', 'join-close', { done: seam.pairs, loopsAfter: 0 }),
+      act('join-closing', 'fasten-off', { done: seam.pairs, loopsAfter: 0 }),
+      act('join-closing', 'join-close', { done: seam.pairs, loopsBefore: 0, loopsAfter: 0 }),
       act('join-closing', 'ends-inside', { done: seam.pairs, loopsBefore: 0, loopsAfter: 0 }),
     ]),
   ];

@@ -210,23 +210,28 @@ export function closingSections(seen: RoundsSeen, name: 'foundation' | 'edging',
   const closing = {
     ...common,
     yarn: name,
+    loopsBefore: 0,
     loopsAfter: 0,
     done: view.length,
     node: adds === 1 ? view.length - 1 : -1,
     target,
     ...mishapAt(seen, name, edging, view.worked),
   };
+  const cut = { ...common, yarn: name, loopsAfter: 0 };
   const after = { ...common, done: view.length, loopsBefore: 0, loopsAfter: 0, yarn: name };
   if (name === 'edging')
     return [
       actsSection(stage, edging, [
+        bareStep(stage, 'fasten-off', cut),
         bareStep(stage, 'close-round', closing),
         bareStep(stage, 'weave-ends', after),
       ]),
     ];
   return [
     actsSection(stage, 0, [
-      bareStep(stage, 'check-twist', { ...common, yarn: name, asks: 'twist' }),
+      bareStep(stage, 'fasten-off', cut),
+      bareStep(stage, 'tape-ends', { ...cut, loopsBefore: 0 }),
+      bareStep(stage, 'check-twist', { ...cut, loopsBefore: 0, asks: 'twist' }),
       bareStep(stage, 'close-tops', closing),
       bareStep(stage, 'close-base', after),
       bareStep(stage, 'weave-ends', after),
@@ -237,11 +242,14 @@ export function closingSections(seen: RoundsSeen, name: 'foundation' | 'edging',
 /** Sewing the strip to the cloth; a round panel has quarters in place of corners. */
 export function clothSection(plan: Plan): Section {
   const kinds: StepKind[] = [
+    'lay-strip',
     'cloth-centres',
     'cloth-corners',
     'cloth-pins',
     'sew-out',
     'sew-back',
+    'sew-fast',
+    'pins-out',
     'turn-strip',
   ];
   const ofRound = plan.foundation.total;

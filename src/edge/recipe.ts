@@ -13,9 +13,13 @@ export function recipePanel(snapshot: Snapshot): TemplateResult {
     <h2 id=${RECIPE_ID} tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
     ${snapshot.problems.length > 0 ? html`<p class="waits">These are from your last numbers.</p>` : nothing}
     <p>${said.start}</p>
+    ${said.begin.map((line) => html`<p>${line}</p>`)}
     <p class="legs">${said.legs.map(leg)}</p>
-    <p class="closing">${said.closing}</p>
     ${said.corner ? html`<p class="muted">${said.corner}</p>` : nothing}
+    ${said.parts ? html`<p>${said.parts}</p>` : nothing}
+    <p class="closing">${said.closing}</p>
+    <p>${said.twist}</p>
+    ${said.why ? html`<p class="muted">${said.why}</p>` : nothing}
     ${said.edgings.map(edging)}
     <div class="recipe-part"><h3>The join</h3>${said.join.map((line) => html`<p>${line}</p>`)}</div>
     ${sums(snapshot)}

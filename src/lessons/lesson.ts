@@ -73,8 +73,10 @@ function closing(): Item[] {
   const adding = make(SQUARE);
   const plain = make(SQUARE, { ...CHOICES, foundationClosing: { adds: 0 } });
   return [
-    ...stretch(adding, last, 4),
-    ...stretch(plain, last, 3).filter(({ step }) => step.kind !== 'check-twist'),
+    ...stretch(adding, last, 5),
+    ...stretch(plain, last, 5).filter(
+      ({ step }) => step.kind === 'foundation-treble' || step.kind === 'close-tops',
+    ),
   ];
 }
 

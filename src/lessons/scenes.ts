@@ -114,7 +114,7 @@ function placeScene(item: Item): { scene: Scene; frame: Frame; places: Places } 
       const adds = step.node >= 0 ? 1 : 0;
       const first = adds === 1 ? 158 : 218;
       return {
-        scene: sceneAfter(closingScenes({ adds, yarn: 'foundation' }), 1),
+        scene: closingScenes({ adds, yarn: 'foundation' }).start,
         frame: close(170, 160, 260),
         places: { 'first-stitch': at(first, 168), 'second-stitch': at(first - 60, 168) },
       };
@@ -148,7 +148,7 @@ function placeQuestion(item: Item, question: Extract<Question, { kind: 'place' }
 function otherQuestion(question: Exclude<Question, { kind: 'place' }>, { step }: Item): Asked {
   if (question.kind === 'count') {
     const adds = step.node >= 0 ? 1 : 0;
-    return { scene: sceneAfter(closingScenes({ adds, yarn: 'foundation' }), 4), frame: FULL, spots: [] };
+    return { scene: sceneAfter(closingScenes({ adds, yarn: 'foundation' }), 3), frame: FULL, spots: [] };
   }
   if (question.kind === 'faces')
     return {

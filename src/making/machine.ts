@@ -32,6 +32,8 @@ export function stateOf(step: Step): string {
       if (step.kind === 'slip-knot' || step.kind === 'start-chains') return 'foundation.start';
       return step.corner >= 0 ? 'foundation.corner' : 'foundation.leg';
     case 'foundation-closing':
+      if (step.kind === 'fasten-off') return 'foundationClosing.ending';
+      if (step.kind === 'tape-ends') return 'foundationClosing.taping';
       if (step.kind === 'check-twist') return 'foundationClosing.untwisted';
       if (step.kind === 'close-tops') return 'foundationClosing.tops';
       return step.kind === 'close-base' ? 'foundationClosing.base' : 'foundationClosing.ends';
@@ -40,16 +42,24 @@ export function stateOf(step: Step): string {
       if (step.kind === 'attach' || step.kind === 'attach-chain') return 'edging.attach';
       return step.corner >= 0 ? 'edging.corner' : 'edging.side';
     case 'edging-closing':
+      if (step.kind === 'fasten-off') return 'edgingClosing.ending';
       return step.kind === 'close-round' ? 'edgingClosing.over' : 'edgingClosing.ends';
     case 'cloth':
-      return step.kind.startsWith('cloth-') ? 'cloth.pinning' : 'cloth.sewing';
+      return clothState(step);
     case 'join':
       return joinState(step);
     case 'join-closing':
+      if (step.kind === 'fasten-off') return 'joinClosing.ending';
       return step.kind === 'join-close' ? 'joinClosing.close' : 'joinClosing.ends';
     case 'finished':
       return 'finished';
   }
+}
+
+function clothState({ kind }: Step): string {
+  if (kind === 'lay-strip') return 'cloth.laying';
+  if (kind.startsWith('cloth-')) return 'cloth.pinning';
+  return kind.startsWith('sew-') ? 'cloth.sewing' : 'cloth.turning';
 }
 
 function joinState(step: Step): string {
@@ -65,6 +75,8 @@ function joinState(step: Step): string {
       return 'join.pad';
     case 'pin-last':
       return 'join.pinning';
+    case 'take-loop':
+      return 'join.goingOn';
     case 'look-for-holes':
       return 'join.looking';
     case 'last-hole':
@@ -78,12 +90,23 @@ function joinState(step: Step): string {
 export const makingStates = {
   frontEdge: ['side', 'corner'],
   foundation: ['start', 'leg', 'corner'],
-  foundationClosing: ['untwisted', 'tops', 'base', 'ends'],
+  foundationClosing: ['ending', 'taping', 'untwisted', 'tops', 'base', 'ends'],
   edging: ['rightSide', 'attach', 'side', 'corner'],
-  edgingClosing: ['over', 'ends'],
-  cloth: ['pinning', 'sewing'],
-  join: ['together', 'attach', 'side', 'corner', 'resting', 'pad', 'pinning', 'looking', 'lastHole'],
-  joinClosing: ['close', 'ends'],
+  edgingClosing: ['ending', 'over', 'ends'],
+  cloth: ['laying', 'pinning', 'sewing', 'turning'],
+  join: [
+    'together',
+    'attach',
+    'side',
+    'corner',
+    'resting',
+    'pad',
+    'pinning',
+    'goingOn',
+    'looking',
+    'lastHole',
+  ],
+  joinClosing: ['ending', 'close', 'ends'],
   finished: [],
 } as const;
 
@@ -166,10 +189,13 @@ export const makingMachine = setup({
     arriving: { always: arrivals },
     frontEdge: { initial: 'side', states: { side: {}, corner: {} } },
     foundation: { initial: 'start', states: { start: {}, leg: {}, corner: {} } },
-    foundationClosing: { initial: 'untwisted', states: { untwisted: {}, tops: {}, base: {}, ends: {} } },
+    foundationClosing: {
+      initial: 'ending',
+      states: { ending: {}, taping: {}, untwisted: {}, tops: {}, base: {}, ends: {} },
+    },
     edging: { initial: 'rightSide', states: { rightSide: {}, attach: {}, side: {}, corner: {} } },
-    edgingClosing: { initial: 'over', states: { over: {}, ends: {} } },
-    cloth: { initial: 'pinning', states: { pinning: {}, sewing: {} } },
+    edgingClosing: { initial: 'ending', states: { ending: {}, over: {}, ends: {} } },
+    cloth: { initial: 'laying', states: { laying: {}, pinning: {}, sewing: {}, turning: {} } },
     join: {
       initial: 'together',
       states: {
@@ -180,11 +206,12 @@ export const makingMachine = setup({
         resting: {},
         pad: {},
         pinning: {},
+        goingOn: {},
         looking: {},
         lastHole: {},
       },
     },
-    joinClosing: { initial: 'close', states: { close: {}, ends: {} } },
+    joinClosing: { initial: 'ending', states: { ending: {}, close: {}, ends: {} } },
     finished: {},
   },
 });

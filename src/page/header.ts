@@ -93,7 +93,7 @@ export function quickSettings(snapshot: Snapshot, send: Send, place = 'in-head')
       ],
       (hand) => send({ type: 'SETTLE', settings: { hand } }),
     )}
-    <button type="button" class="icon-button" aria-label=${dark ? 'Light theme' : 'Dark theme'}
+    <button type="button" class="icon-button theme-button" aria-label=${dark ? 'Light theme' : 'Dark theme'}
       @click=${() => send({ type: 'SETTLE', settings: { theme: dark ? 'light' : 'dark' } })}>${icon(dark ? 'sun' : 'moon')}</button>
     <span class="pair">
       <button type="button" class="icon-button" aria-label="Undo" aria-disabled=${canUndo ? nothing : 'true'}

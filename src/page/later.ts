@@ -10,6 +10,7 @@ import { workedPanel } from '../edge/worked.ts';
 import { paceOf } from '../making/pace.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { openAids } from '../walk/aids.ts';
+import { stepPicture } from '../walk/hero.ts';
 import { mishapsFold } from '../walk/mishaps/fold.ts';
 import { walkPanel } from '../walk/panel.ts';
 import { wrongTab } from '../wrong/tab.ts';
@@ -33,6 +34,8 @@ export type Later = {
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
   twinGrid: Panel;
   walkPanel: Panel;
+  /** The picture of the step, or the stitch move by move. */
+  stepPicture: (snapshot: Snapshot) => TemplateResult;
   workedPanel: Panel;
   wrong: Panel;
   keysDialog: () => TemplateResult;
@@ -56,6 +59,7 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
     wrong: wrongTab(onChange),
     keysDialog,
     walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
+    stepPicture: (snapshot) => stepPicture(snapshot, aids),
     follow: aids.follow,
     stop: aids.stop,
   };

@@ -1,5 +1,5 @@
 /** The page: head, the panel of the chosen tab, the drawing, and the step. */
-import { html, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { NEXT_ID, PANEL_ID } from '../controls/ids.ts';
 import { edgePanel } from '../edge/panel.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
@@ -28,8 +28,11 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
     ${header(snapshot, send)} ${slots.notices && slots.later?.notices(snapshot, send, slots.notices)}
     <main class="page tab-${tab}">
       <p class="unseen">${screenSummary(snapshot)}</p>
+      <div class="side">
+      ${tab === 'walk' ? slots.later?.stepPicture(snapshot) : nothing}
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
         ${quickSettings(snapshot, send, 'in-panel')} ${panelOf(snapshot, send, slots)}
+      </div>
       </div>
       <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)} ${stepBar(snapshot, send)}</div>
     </main>

@@ -12,7 +12,7 @@ import { mirror, type Scene, tweenAll } from './scene.ts';
 import * as cushion from './stages/cushion.ts';
 import * as edge from './stages/edge.ts';
 import { rings } from './stages/whole.ts';
-import { scenesOf, type Variant, variantOf } from './variant.ts';
+import { plain, scenesOf, type Variant, variantOf } from './variant.ts';
 
 /** The scene after `done` moves, for this hand. */
 export function stillScene(variant: Variant, done: number, hand: Speech['hand']): Scene {
@@ -80,6 +80,10 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
       if (before?.kind !== 'corner-chain') return null;
       return afterCorner(foundation.corners[before.corner]?.size ?? 2);
     }
+    case 'fasten-off':
+      return sceneAfter(scenesOf(variantOf(step, making) ?? plain('fasten-off')), 1);
+    case 'tape-ends':
+      return edge.taped();
     case 'check-twist':
       return rings('flat', 'twisted', lying === 'round');
     case 'close-tops':
@@ -94,6 +98,12 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
       return edge.twoSides('right side', 'wrong side');
     case 'attach':
       return edge.attaching();
+    case 'lay-strip':
+      return cushion.laid(lying);
+    case 'pins-out':
+      return cushion.sewn(lying);
+    case 'sew-fast':
+      return edge.weaving('thread');
     case 'cloth-centres':
       return cushion.pinned('middles', lying);
     case 'cloth-corners':
@@ -117,6 +127,8 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
       return cushion.padding(term('cushion-pad', dialect), lying);
     case 'pin-last':
       return cushion.lastSide(lying);
+    case 'take-loop':
+      return edge.shortLoop();
     case 'look-for-holes':
       return edge.hole();
     case 'ends-inside':

@@ -14,6 +14,7 @@ export const STITCH_KINDS = [
   'treble',
   'foundation-start',
   'foundation-treble',
+  'fasten-off',
   'needle-closing',
   'running-stitch',
 ] as const;
@@ -93,8 +94,8 @@ const MOVES: Record<StitchKind, Move[]> = {
   ]),
   'foundation-start': foundation('first-chain'),
   'foundation-treble': foundation('base-chain'),
-  'needle-closing': run(1, [
-    { move: 'pull-out' },
+  'fasten-off': run(1, [{ move: 'pull-out' }]),
+  'needle-closing': run(0, [
     { move: 'needle-under', place: 'first-stitch' },
     { move: 'needle-back', place: 'last-stitch' },
     { move: 'snug' },
@@ -125,6 +126,8 @@ export function kindOf(step: Pick<Step, 'kind' | 'target'>): StitchKind | null {
       return step.kind;
     case 'last-hole':
       return 'slip-stitch';
+    case 'fasten-off':
+      return step.kind;
     case 'close-tops':
     case 'close-round':
     case 'join-close':

@@ -5,13 +5,14 @@ import type { Speech } from '../words/words.ts';
 import { type Move, movesOf, type Place, type StitchKind } from './moves.ts';
 import type { Variant } from './variant.ts';
 
-const NAMES: Record<StitchKind, TermId | 'closing' | 'running'> = {
+const NAMES: Record<StitchKind, TermId | 'ending' | 'closing' | 'running'> = {
   chain: 'chain',
   'slip-stitch': 'slip-stitch',
   'double-crochet': 'double-crochet',
   treble: 'treble',
   'foundation-start': 'foundation-treble',
   'foundation-treble': 'foundation-treble',
+  'fasten-off': 'ending',
   'needle-closing': 'closing',
   'running-stitch': 'running',
 };
@@ -19,6 +20,7 @@ const NAMES: Record<StitchKind, TermId | 'closing' | 'running'> = {
 /** The stitch's name in the person's terms, as a heading. */
 export function stitchName(kind: StitchKind, speech: Speech): string {
   const name = NAMES[kind];
+  if (name === 'ending') return 'Ending the yarn';
   if (name === 'closing') return 'Needle-made closing';
   if (name === 'running') return 'Running stitch';
   const word = sentence(term(name, speech.dialect));
@@ -28,7 +30,7 @@ export function stitchName(kind: StitchKind, speech: Speech): string {
 /** The term whose note on false friends belongs beside the heading, if any. */
 export function termOf(kind: StitchKind): TermId | null {
   const name = NAMES[kind];
-  return name === 'closing' || name === 'running' ? null : name;
+  return name === 'ending' || name === 'closing' || name === 'running' ? null : name;
 }
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -58,7 +60,7 @@ export function sayMove(variant: Variant, index: number, speech: Speech): string
     case 'draw-through':
       return `${round}, ${through(variant.kind, move, speech)}.`;
     case 'pull-out':
-      return 'Cut the yarn and draw it out of the loop.';
+      return "Cut the yarn a hand's length on, and draw it through.";
     case 'snug':
       return 'Draw it in to the size of a stitch.';
     case 'needle-down':

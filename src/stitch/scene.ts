@@ -45,7 +45,7 @@ export type Mark =
       what: 'area';
       key: string;
       points: readonly Point[];
-      fill: 'cloth' | 'strip' | 'pad' | 'paper';
+      fill: 'cloth' | 'strip' | 'pad' | 'paper' | 'tape';
       z: number;
       smooth?: boolean;
     }

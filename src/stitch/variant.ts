@@ -4,7 +4,7 @@ import { armOf, isCornerStep } from '../words/walk/arms.ts';
 import { neighbour, type Told } from '../words/walk/telling.ts';
 import type { MoveScenes } from './frame.ts';
 import { type SlipStitchAt, slipStitchScenes } from './frames/join.ts';
-import { closingScenes, runningScenes } from './frames/needle.ts';
+import { closingScenes, fastenOffScenes, runningScenes } from './frames/needle.ts';
 import { type ChainAfter, chainScenes, type DoubleCrochetAt, doubleCrochetScenes } from './frames/short.ts';
 import { tallScenes } from './frames/tall.ts';
 import { kindOf, type StitchKind } from './moves.ts';
@@ -49,8 +49,7 @@ export function variantOf(step: Step, making: Told): Variant | null {
   return {
     ...plain(kind),
     yarn: yarnOf(step),
-    // A closing that makes a stitch makes a node.
-    adds: step.node >= 0 && step.kind !== 'join-close' ? 1 : 0,
+    adds: closingAdds(step, making),
     intoCorner: step.target.loop === 'corner-chain',
     after: afterOf(step),
     made: shownChains(step, making, where),
@@ -58,6 +57,13 @@ export function variantOf(step: Step, making: Told): Variant | null {
     joins: kind === 'slip-stitch' ? joinsOf(step, making) : 'along',
     back: step.kind === 'sew-back',
   };
+}
+
+/** A closing that makes a stitch makes a node; the yarn is cut for the closing that comes. */
+function closingAdds({ kind, stage, node }: Step, { plan }: Told): 0 | 1 {
+  if (stage === 'join-closing') return 0;
+  if (kind !== 'fasten-off') return node >= 0 ? 1 : 0;
+  return (stage === 'foundation-closing' ? plan.choices.foundationClosing : plan.choices.edgingClosing).adds;
 }
 
 function afterOf({ kind, stage }: Step): ChainAfter {
@@ -115,6 +121,8 @@ function build({ kind, adds, yarn, intoCorner, after, made, where, joins, back }
       return slipStitchScenes(joins, made);
     case 'double-crochet':
       return doubleCrochetScenes(where, intoCorner, made);
+    case 'fasten-off':
+      return fastenOffScenes({ adds, yarn });
     case 'needle-closing':
       return closingScenes({ adds, yarn });
     case 'running-stitch':

@@ -4,7 +4,6 @@ import { icon } from '../controls/icons.ts';
 import { segmented } from '../controls/segmented.ts';
 import { sayAhead } from '../making/pace.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
-import { stepDrawing, stitchPanel, variantOf } from '../stitch/index.ts';
 import { stageName } from '../words/walk/where.ts';
 import type { Aids } from './aids.ts';
 import { sayAloudState, textAloud } from './aloud.ts';
@@ -22,20 +21,9 @@ const PACES = [
 export function walkPanel(snapshot: Snapshot, send: Send, aids: Aids): TemplateResult {
   return html`<div class="walk" data-keys="walk">
     <h2 class="unseen">Walk it</h2>
-    ${inside(snapshot, aids)} ${jumps(snapshot, send)} ${playing(snapshot, send)}
+    ${jumps(snapshot, send)} ${playing(snapshot, send)}
     ${standBy(snapshot, send, aids)} ${whereabouts(snapshot, send, aids)}
   </div>`;
-}
-
-/** The picture of the step; opened, the stitch move by move. */
-function inside({ step, making, settings }: Snapshot, { stitch }: Aids): TemplateResult {
-  const view = stitch.view();
-  if (view) return html`${stitchPanel(view, settings, stitch.send)}`;
-  const opens = variantOf(step, making) !== null;
-  return html`<section class="inside" aria-label="The stitch in a picture">
-    <div class="inside-picture">${stepDrawing(step, making, settings)}</div>
-    ${opens ? html`<button type="button" class="button" @click=${() => stitch.open(step, making)}>See it move by move</button>` : nothing}
-  </section>`;
 }
 
 /** Two switches whose words tell what really is, not what was wished. */

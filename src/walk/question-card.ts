@@ -2,11 +2,9 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { NEXT_ID, QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
-import type { Said } from '../words/walk/step.ts';
+import { type Said, sayHeldBack } from '../words/walk/step.ts';
 
 type Asked = NonNullable<Snapshot['step']['asks']>;
-
-const YES: Record<Asked, string> = { twist: 'Yes, it lies flat', pad: 'Yes, it is in' };
 
 /** The question this step asks and nobody has answered yet. */
 export function openQuestion({ step, answered }: Snapshot): Asked | null {
@@ -24,8 +22,12 @@ export function questionCard(snapshot: Snapshot, said: Said, send: Send): Templa
   return html`<div class="question" id=${QUESTION_ID} role="group" tabindex="-1" aria-labelledby="question-asks">
     <div class="question-words">
       <p class="question-asks" id="question-asks">${said.ask}</p>
-      <p>${said.check}</p>
+      <p>${said.check} <span class="muted">${sayHeldBack()}</span></p>
     </div>
-    <button type="button" class="button strong" @click=${answer}>${YES[asks]}</button>
+    <button type="button" class="button strong" @click=${answer}>${said.answers?.yes}</button>
+    <details class="question-no">
+      <summary class="button">${said.answers?.no}</summary>
+      <p>${said.answers?.how}</p>
+    </details>
   </div>`;
 }

@@ -4,7 +4,7 @@ import { live } from 'lit-html/directives/live.js';
 import { NEXT_ID, QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot, Unit } from '../state/snapshot.ts';
 import { dialectName, otherDialect } from '../words/terms.ts';
-import { type Said, sayStep } from '../words/walk/step.ts';
+import { type Said, sayNext, sayStep } from '../words/walk/step.ts';
 import { openQuestion, questionCard } from './question-card.ts';
 
 export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
@@ -23,10 +23,9 @@ export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
   </section>`;
 }
 
-function asides(snapshot: Snapshot, said: Said, send: Send): TemplateResult | typeof nothing {
+function asides(snapshot: Snapshot, said: Said, send: Send): TemplateResult {
   const question = questionCard(snapshot, said, send);
   const check = question === nothing && said.check;
-  if (question === nothing && !check && !said.caution) return nothing;
   return html`<div class="asides">
     ${said.caution ? html`<p class="boxed caution"><b>Take care</b> ${said.caution}</p>` : nothing}
     ${check ? html`<p class="boxed check"><b>Look</b> ${check}</p>` : nothing}
@@ -35,7 +34,7 @@ function asides(snapshot: Snapshot, said: Said, send: Send): TemplateResult | ty
 }
 
 function moves(snapshot: Snapshot, send: Send): TemplateResult {
-  const { place, making } = snapshot;
+  const { place, making, step } = snapshot;
   const atStart = place === 0;
   const atEnd = place >= making.steps.length - 1;
   const asked = openQuestion(snapshot) !== null;
@@ -55,7 +54,7 @@ function moves(snapshot: Snapshot, send: Send): TemplateResult {
       >${says}</button>`;
     })}
     <button type="button" class="button strong next" id=${NEXT_ID} aria-disabled=${atEnd || asked ? 'true' : nothing} @click=${next}>
-      ${asked ? 'Answer first' : html`Next stitch <span aria-hidden="true">›</span>`}
+      ${asked ? 'Answer first' : html`${sayNext(step, making)} <span aria-hidden="true">›</span>`}
     </button>
   </div>`;
 }

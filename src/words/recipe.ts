@@ -3,6 +3,7 @@ import type { Arm, Corner, EdgingPlan, Plan } from '../../core/index.ts';
 import type { Making } from '../state/snapshot.ts';
 import { many, ordinal } from './numbers.ts';
 import { term } from './terms.ts';
+import { STARTING_CHAINS } from './walk/acts-round.ts';
 import type { Speech } from './words.ts';
 
 /** A run of foundation trebles and what follows it. */
@@ -20,9 +21,17 @@ export type SaidEdging = { title: string; lines: string[]; legs: SaidLeg[] };
 
 export type SaidRecipe = {
   start: string;
+  /** The starting chains and the markers. */
+  begin: string[];
   legs: SaidLeg[];
+  /** First and last part of the start side are one side. Empty where there are no sides. */
+  parts: string;
   closing: string;
+  /** What must be seen before the ring is closed. */
+  twist: string;
   corner: string;
+  /** Why the foundation's corner is not the front's; empty where it is. */
+  why: string;
   edgings: SaidEdging[];
   join: string[];
 };
@@ -30,14 +39,18 @@ export type SaidRecipe = {
 export function sayRecipe({ plan }: Pick<Making, 'plan'>, speech: Speech): SaidRecipe {
   return {
     start: sayStart(plan),
+    begin: [sayChains(plan, speech), sayMarkers(plan)],
     legs: legsOf(plan, speech),
+    parts: sayParts(plan),
+    twist: 'Before you close it: cut the yarn, tape both ends down, and see that the ring is not twisted.',
+    why: sayWhyCorner(plan, speech),
     closing: sayClosing(plan),
     corner:
       plan.foundation.corners.length > 0
         ? `corner = ${sayCorners(plan.foundation.corners, 'foundation-treble', speech)}`
         : '',
     edgings: plan.edgings.map((edging, index) => sayEdging(plan, edging, index, speech)),
-    join: sayJoin(plan),
+    join: sayJoin(plan, speech),
   };
 }
 
@@ -48,6 +61,37 @@ function sayStart({ faces, foundation, edge }: Plan): string {
   return inTheMiddle
     ? `Start in the middle of ${side}.`
     : `Start on ${side}, ${foundation.lead} before its corner.`;
+}
+
+function sayChains({ choices }: Plan, { dialect }: Speech): string {
+  const rest = STARTING_CHAINS - 1;
+  return choices.foundationStart.counts === 1
+    ? `Chain ${STARTING_CHAINS}. The first will hold your next stitch; the other ${rest} count as 1 stitch.`
+    : `Chain ${STARTING_CHAINS}. The first will hold your first ${term('treble', dialect)}; the other ${rest} count as none.`;
+}
+
+const sayMarkers = ({ choices, edge }: Plan): string =>
+  `Put a marker in the first stitch and after every ${choices.markerEvery}${edge.corners.length > 0 ? ', counting anew after each corner' : ''}.`;
+
+function sayParts({ foundation, choices }: Plan): string {
+  const { lead, tail } = foundation;
+  if (foundation.corners.length === 0 || tail === 0) return '';
+  const whole = foundation.sides[0] ?? 0;
+  const more = [
+    ...(choices.foundationStart.counts ? ['1 for the starting chains'] : []),
+    ...(choices.foundationClosing.adds ? ["the closing's 1"] : []),
+  ];
+  const together = more.length > 0 ? `with ${more.join(' and ')}` : 'together';
+  return `The first ${lead} and the last ${tail} are one side, side 1: ${together} it holds ${whole}.`;
+}
+
+/** The foundation's corner only has to hold both arms of the corner above it; that one is as the front's. */
+function sayWhyCorner({ foundation, edge }: Plan, { dialect }: Speech): string {
+  const [own] = foundation.corners;
+  const unlike = edge.corners.find(({ made, size }) => made !== own?.made || size !== own.size);
+  if (own === undefined || unlike === undefined || own.made !== 'chain') return '';
+  const front = `${unlike.size} ${unlike.made === 'chain' ? term('chain', dialect, 'short') : `corner ${unlike.size === 1 ? 'stitch' : 'stitches'}`}`;
+  return `The front's corners have ${front}. The edging makes the same; down here ${own.size} ${term('chain', dialect, 'short')} are enough to turn and to work into.`;
 }
 
 function legsOf({ foundation }: Plan, speech: Speech): SaidLeg[] {
@@ -122,11 +166,24 @@ function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech
     `Work the first ${dc} in the ${first} stitch.`,
     `1 ${dc} in the back loop of each ${below}.`,
   ];
-  if (edging.corners.length > 0) lines.push(sayCornerWork(edging.arm, edging.corners, speech));
+  if (edging.corners.length > 0) {
+    lines.push(sayCornerWork(edging.arm, edging.corners, speech));
+    const holds = sayArmsHeld(edging.arm, dc);
+    if (holds !== '') lines.push(holds);
+  }
   if (edging.increase > 0) lines.push(`Add ${many(edging.increase, 'stitch', 'stitches')}, spread evenly.`);
   if (plan.choices.edgingClosing.adds)
     lines.push('The closing covers the attach stitch and makes the last one.');
   return { title: round, lines, legs: grouped(edgingLegs(edging)) };
+}
+
+/** What a side's number takes in, so that nobody adds the corners' stitches to it. */
+function sayArmsHeld([before, after]: Arm, dc: string): string {
+  const held = [
+    ...(after > 0 ? [`${after} ${dc} in the corner before it`] : []),
+    ...(before > 0 ? [`${before} ${dc} in the corner after it`] : []),
+  ];
+  return held.length === 0 ? '' : `Each number above takes in ${held.join(' and ')}.`;
 }
 
 /** "1 dc, 2 ch, 1 dc into each corner." */
@@ -146,17 +203,28 @@ function sayCornerWork([before, after]: Arm, corners: readonly Corner[], speech:
   return parts.length === 0 ? 'Turn at each corner.' : `${parts.join(', ')} into each corner.`;
 }
 
-function sayJoin({ choices, pairs, edge }: Plan): string[] {
-  const { side, fromCorner } = choices.joinStart;
-  const begin =
-    edge.corners.length === 0
-      ? 'Begin at any stitch, and mark it on both rounds.'
-      : `Begin on front side ${side + 1}, ${fromCorner} in from its corner.`;
+function sayJoin(plan: Plan, { dialect }: Speech): string[] {
+  const { pairs, edge } = plan;
+  const pad = term('cushion-pad', dialect);
+  const open = edge.sides.length > 1 ? 'side' : 'quarter';
   return [
     'Wrong sides together. Slip stitch through the inner loops.',
-    begin,
-    `${pairs} pairs, and then the last hole.`,
+    edge.corners.length === 0 ? 'Begin at any stitch, and mark it on both rounds.' : sayJoinStart(plan),
+    `Leave the last ${open} open, put the ${pad} in, pin it, and go on.`,
+    `${pairs} pairs, the pair where you attached the yarn last of all.`,
   ];
+}
+
+function sayJoinStart({ choices, edge }: Plan): string {
+  const { side, fromCorner } = choices.joinStart;
+  const before = (side - 1 + edge.corners.length) % edge.corners.length;
+  return `Begin on front side ${side + 1}, ${fromCorner} in from corner ${before + 1}: ${sayNearest(edge.corners[before])} is 1.`;
+}
+
+/** The place of a corner that is counted first from it. */
+export function sayNearest(corner: Corner | undefined): string {
+  if (corner === undefined || corner.size === 0) return 'the first stitch';
+  return corner.made === 'stitch' ? 'the corner stitch' : 'its nearest chain';
 }
 
 /** One line of the sums: whose, and the working. */

@@ -266,7 +266,9 @@ describe('help on the way', () => {
       await page.waitForTimeout(400);
     }
     expect(await heard()).toHaveLength(4);
-    expect((await heard())[2]).toMatch(/^1 foundation treble in the first chain\..*Foundation · side 1/);
+    expect((await heard())[2]).toMatch(
+      /^1 foundation treble in the 4th chain from the hook\..*Foundation · side 1/,
+    );
     app.expectClean();
   });
 });

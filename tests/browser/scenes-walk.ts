@@ -26,9 +26,10 @@ async function toStep(page: Page, kind: StepKind, at = 0): Promise<void> {
 const KINDS: StepKind[] = [
   ...(['count-stitch', 'count-corner'] as const),
   ...(['slip-knot', 'start-chains', 'foundation-treble', 'corner-chain'] as const),
-  ...(['check-twist', 'close-tops', 'close-base', 'weave-ends'] as const),
+  ...(['fasten-off', 'tape-ends', 'check-twist', 'close-tops', 'close-base', 'weave-ends'] as const),
   ...(['right-side', 'attach', 'attach-chain', 'double-crochet', 'close-round'] as const),
-  ...(['cloth-centres', 'cloth-corners', 'cloth-pins', 'sew-out', 'sew-back', 'turn-strip'] as const),
+  ...(['lay-strip', 'cloth-centres', 'cloth-corners', 'cloth-pins', 'sew-out', 'sew-back'] as const),
+  ...(['sew-fast', 'pins-out', 'turn-strip'] as const),
   ...([
     'wrong-sides',
     'join-marker',
@@ -37,6 +38,7 @@ const KINDS: StepKind[] = [
     'long-loop',
     'pad-in',
     'pin-last',
+    'take-loop',
   ] as const),
   ...(['look-for-holes', 'last-hole', 'join-close', 'ends-inside', 'finished'] as const),
 ];

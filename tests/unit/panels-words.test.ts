@@ -54,6 +54,28 @@ describe('the recipe', () => {
     expect(said.closing).toBe('The closing makes the 54th stitch of this side.');
     expect(said.edgings[0]?.lines).toContain('1 dc, 2 ch, 1 dc into each corner.');
     expect(said.edgings[0]?.legs.map(({ count }) => count)).toEqual([56, 34, 56, 34]);
+    expect(said.edgings[0]?.lines).toContain(
+      'Each number above takes in 1 dc in the corner before it and 1 dc in the corner after it.',
+    );
+    expect(said.parts).toBe(
+      "The first 27 and the last 26 are one side, side 1: with the closing's 1 it holds 54.",
+    );
+    expect(said.begin).toEqual([
+      'Chain 4. The first will hold your first treble; the other 3 count as none.',
+      'Put a marker in the first stitch and after every 10, counting anew after each corner.',
+    ]);
+    expect(said.join).toContain('Begin on front side 1, 4 in from corner 4: its nearest chain is 1.');
+    expect(said.join).toContain('Leave the last side open, put the cushion pad in, pin it, and go on.');
+    expect(said.why).toBe('');
+  });
+
+  test('a front with 3 chains in its corners gets 2 on the foundation, and is told why', () => {
+    const said = sayRecipe(made([58, 36, 58, 36], [], {}, { made: 'chain', size: 3 }), UK);
+    expect(said.corner).toBe('corner = 2 ch');
+    expect(said.edgings[0]?.lines).toContain('1 dc, 3 ch, 1 dc into each corner.');
+    expect(said.why).toBe(
+      "The front's corners have 3 ch. The edging makes the same; down here 2 ch are enough to turn and to work into.",
+    );
   });
 
   test('in US terms no UK word is left', () => {

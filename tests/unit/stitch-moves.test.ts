@@ -17,7 +17,8 @@ const ROWS: [StitchKind, number[], string][] = [
   ['treble', [1, 2, 2, 3, 2, 1], 'Craft Yarn Council terms'],
   ['foundation-start', [1, 2, 2, 3, 3, 2, 1], 'chainless foundation tutorials'],
   ['foundation-treble', [1, 2, 2, 3, 3, 2, 1], 'chainless foundation tutorials'],
-  ['needle-closing', [1, 0, 0, 0, 0], 'needle-made join tutorials'],
+  ['fasten-off', [1, 0], 'needle-made join tutorials'],
+  ['needle-closing', [0, 0, 0, 0], 'needle-made join tutorials'],
   ['running-stitch', [0, 0, 0, 0], 'common practice'],
 ];
 
@@ -43,7 +44,8 @@ describe('moves', () => {
       expect(through).toBeLessThanOrEqual(loopsBefore);
   });
 
-  test.each(STITCH_KINDS.filter((kind) => kind !== 'needle-closing' && kind !== 'running-stitch'))(
+  const ends: readonly string[] = ['fasten-off', 'needle-closing', 'running-stitch'];
+  test.each(STITCH_KINDS.filter((kind) => !ends.includes(kind)))(
     '%s begins and ends with one loop',
     (kind) => {
       expect([loops(kind)[0], loops(kind).at(-1)]).toEqual([1, 1]);
@@ -71,6 +73,7 @@ describe('which stitch a step makes', () => {
     ['double-crochet', 'corner-chain', 'double-crochet'],
     ['corner-chain', 'none', 'chain'],
     ['last-hole', 'inner-loops', 'slip-stitch'],
+    ['fasten-off', 'none', 'fasten-off'],
     ['close-tops', 'both-loops', 'needle-closing'],
     ['sew-back', 'none', 'running-stitch'],
     ['check-twist', 'none', null],
@@ -108,7 +111,7 @@ describe('captions', () => {
   });
 
   test('a closing that adds nothing goes under the second stitch', () => {
-    const closing = (adds: 0 | 1): string => sayMove({ ...plain('needle-closing'), adds }, 1, speeches[0]);
+    const closing = (adds: 0 | 1): string => sayMove({ ...plain('needle-closing'), adds }, 0, speeches[0]);
     expect(closing(1)).toBe('Needle under both loops of the first stitch.');
     expect(closing(0)).toBe('Needle under both loops of the second stitch.');
   });

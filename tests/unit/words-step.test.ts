@@ -10,7 +10,7 @@ import {
 } from '../../core/index.ts';
 import type { Dialect } from '../../src/state/snapshot.ts';
 import { term, wordsOnlyIn } from '../../src/words/terms.ts';
-import { type Said, sayStep } from '../../src/words/walk/step.ts';
+import { type Said, sayNext, sayStep } from '../../src/words/walk/step.ts';
 import type { Told } from '../../src/words/walk/telling.ts';
 import type { Speech } from '../../src/words/words.ts';
 
@@ -144,13 +144,13 @@ describe('the acts', () => {
       'the first treble',
       plain,
       (s) => s.target.loop === 'first-chain',
-      '1 foundation treble in the first chain.',
+      '1 foundation treble in the 4th chain from the hook.',
     ],
     [
       'a treble',
       plain,
       (s) => s.kind === 'foundation-treble' && s.place === 3,
-      '1 foundation treble in the base chain of the last one.',
+      "1 foundation treble in the chain at the last one's foot.",
     ],
     [
       'the treble after a corner',
@@ -164,12 +164,7 @@ describe('the acts', () => {
       (s) => s.kind === 'corner-chain' && s.place === 1,
       'Chain 1: second of 2 for the corner.',
     ],
-    [
-      'the closing',
-      plain,
-      (s) => s.kind === 'close-tops',
-      'Close the tops with the needle, beside the first stitch.',
-    ],
+    ['the closing', plain, (s) => s.kind === 'close-tops', 'Needle under both loops of the first stitch.'],
     [
       'before the corner',
       plain,
@@ -186,19 +181,19 @@ describe('the acts', () => {
       'an edging stitch',
       plain,
       (s) => s.stage === 'edging' && s.side === 1 && s.place === 4,
-      '1 double crochet, back loop only.',
+      '1 double crochet in the next back loop.',
     ],
     [
       'a pair',
       plain,
       (s) => s.kind === 'slip-stitch' && s.corner < 0,
-      '1 slip stitch through the inner 2 loops.',
+      "1 slip stitch through the next pair's inner 2 loops.",
     ],
     [
       'a corner pair',
       plain,
       (s) => s.kind === 'slip-stitch' && s.corner >= 0,
-      '1 slip stitch through the first chain of both corners.',
+      '1 slip stitch through the first chain you meet on each piece.',
     ],
     ['pins on a round panel', rounded, (s) => s.kind === 'cloth-centres', 'Pin the 4 quarters first.'],
   ])('%s', (_, told, fits, words) => {
@@ -232,9 +227,86 @@ describe('the acts', () => {
   test('the closing says what it does to the count', () => {
     const closing = (told: Told): string | undefined =>
       sayStep(everyStep(told).find((step) => step.kind === 'close-tops') as Step, told, speech('uk')).check;
-    expect(closing(plain)).toBe(`This makes the ${plain.plan.foundation.sides[0]}th stitch of side 1.`);
-    expect(closing(rounded)).toBe('This makes the 40th stitch.');
-    expect(closing(MAKINGS[6]?.[1] as Told)).toBe('This closing makes no stitch of its own.');
+    const into = 'Then down into the middle of the last V.';
+    expect(closing(plain)).toBe(
+      `${into} This makes the ${plain.plan.foundation.sides[0]}th stitch of side 1.`,
+    );
+    expect(closing(rounded)).toBe(`${into} This makes the 40th stitch.`);
+    expect(closing(MAKINGS[6]?.[1] as Told)).toBe(
+      `${into} It lies over the starting chains and makes none of its own.`,
+    );
+  });
+
+  // Through the first stitch shows one extra, through the second or over a starting chain none (read, three tutorials).
+  test.each([
+    [1, 0, 'Needle under both loops of the first stitch.'],
+    [0, 0, 'Needle under both loops of the second stitch.'],
+    [1, 1, 'Needle under both loops of the top starting chain.'],
+    [0, 1, 'Needle under both loops of the first treble.'],
+  ] as const)('closing that adds %i, chains that count as %i: %s', (adds, counts, words) => {
+    const told = square({ foundationClosing: { adds }, foundationStart: { counts } });
+    expect(act(told, (s) => s.kind === 'close-tops')).toBe(words);
+  });
+
+  test('before the twist is asked about the yarn is cut and both ends are taped down', () => {
+    const asked = everyStep(plain).findIndex(({ kind }) => kind === 'check-twist');
+    const before = [2, 1].map((by) => sayStep(plain.steps.at(asked - by), plain, speech('uk')).act);
+    expect(before).toEqual([
+      "Cut the yarn a hand's length on, and draw it through.",
+      'Tape both ends down flat, all posts to one side.',
+    ]);
+    const { answers } = sayStep(plain.steps.at(asked), plain, speech('uk'));
+    expect(answers?.no).toBe('No, it is twisted');
+    expect(answers?.how).toMatch(/^Lift the tape/);
+  });
+
+  test('the yarn of the edging goes where the foundation began, and the number is counted from the corner', () => {
+    const { foundation, choices } = plain.plan;
+    const check = (told: Told): string | undefined =>
+      sayStep(everyStep(told).find(({ kind }) => kind === 'attach') as Step, told, speech('uk')).check;
+    expect([foundation.tail, choices.foundationClosing.adds]).toEqual([4, 1]);
+    expect(check(plain)).toBe('It is stitch 6 of side 1. Any stitch will do: the counts stay the same.');
+    expect(check(rounded)).toBe('It is stitch 1. Any stitch will do: the counts stay the same.');
+  });
+
+  test('which corner the join is counted from, and what counts as 1', () => {
+    const check = (told: Told): string | undefined =>
+      sayStep(everyStep(told).find(({ kind }) => kind === 'join-marker') as Step, told, speech('uk')).check;
+    const from = (start: number): Told => square({ joinStart: { side: start, fromCorner: 4 } });
+    expect(check(from(0))).toBe(
+      'Count from corner 4 into side 1, front and back alike. Its nearest chain is 1.',
+    );
+    expect(check(from(2))).toBe(
+      'Count from corner 2 into side 3, front and back alike. Its nearest chain is 1.',
+    );
+    expect(check(MAKINGS[2]?.[1] as Told)).toContain('The corner stitch is 1.');
+  });
+
+  test('the caution about needles stands once a stage', () => {
+    for (const stage of ['foundation-closing', 'edging-closing', 'cloth', 'join-closing']) {
+      const cautions = everyStep(plain)
+        .filter((step) => step.stage === stage)
+        .map((step) => sayStep(step, plain, speech('uk')).caution ?? '');
+      expect(
+        cautions.filter((text) => /needle/.test(text) && /children/.test(text)),
+        stage,
+      ).toHaveLength(1);
+    }
+  });
+
+  test('the button says stitch only where a stitch comes next', () => {
+    const next = (fits: (step: Step) => boolean): string =>
+      sayNext(everyStep(plain).find(fits) as Step, plain);
+    expect(next((s) => s.kind === 'foundation-treble')).toBe('Next stitch');
+    expect(next((s) => s.kind === 'cloth-pins')).toBe('Next');
+    expect(next((s) => s.kind === 'long-loop')).toBe('Next');
+    expect(next((s) => s.kind === 'ends-inside')).toBe('Next');
+    expect(next((s) => s.kind === 'take-loop')).toBe('Next stitch');
+  });
+
+  test('pins come out before the strip is turned', () => {
+    const cloth = everyStep(plain).flatMap(({ stage, kind }) => (stage === 'cloth' ? [kind] : []));
+    expect(cloth.slice(-3)).toEqual(['sew-fast', 'pins-out', 'turn-strip']);
   });
 
   test('only direction words change with the hand', () => {
@@ -353,6 +425,14 @@ describe('where', () => {
     [
       'Foundation · corner 1 · chain 2 of 2',
       (s) => s.stage === 'foundation' && s.corner === 0 && s.place === 1,
+    ],
+    [
+      'Foundation · side 1, last part · stitch 25 of 28 · 3 to the closing',
+      (s) => s.stage === 'foundation' && s.side === 0 && s.node > s.of && s.place === 24,
+    ],
+    [
+      'Join · side 1 · pair 1 of 60 · 1 to the last hole',
+      (s) => s.kind === 'slip-stitch' && s.side === 0 && s.corner < 0 && s.place === 0,
     ],
     ['Join · corner 1 · pair 1 of 2', (s) => s.kind === 'slip-stitch' && s.corner === 0],
     ['Closing the foundation · side 1', (s) => s.kind === 'close-tops'],

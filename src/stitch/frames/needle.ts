@@ -89,11 +89,18 @@ const tail = (key: string, yarn: YarnName, points: readonly Point[], z: number =
   z,
 });
 
-/** The needle's way round: under the first (or over it the second) stitch, back into the last. */
-export function closingScenes(closing: Closing): MoveScenes {
-  const { yarn, adds } = closing;
-  const first = beginning(closing);
-  const under = adds === 1 ? first : first - STITCH;
+const resting = needleAt(at(118, 40), 14);
+
+/** The yarn is cut and drawn out of the last loop; its end is threaded. */
+const pulled = (closing: Closing): Scene => [
+  ...ring(closing, null),
+  resting,
+  tail('tail', closing.yarn, [endHead, at(endHead[0] - 4, 130), at(280, 90), eye(resting)]),
+];
+
+/** The end of a round: cut, and drawn through the loop that lies on the hook. */
+export function fastenOffScenes(closing: Closing): MoveScenes {
+  const { yarn } = closing;
   const before = still({
     hook: hookAt(at(END - 96, EDGE - 46), -7),
     work: ring(closing, null),
@@ -108,12 +115,19 @@ export function closingScenes(closing: Closing): MoveScenes {
     ],
     yarn: { name: yarn, path: [endHead, at(120, 80), at(50, 48), at(-20, 34)] },
   });
-  const resting = needleAt(at(118, 40), 14);
-  const pulled: Scene = [
+  const hanging: Scene = [
     ...ring(closing, null),
-    resting,
-    tail('tail', yarn, [endHead, at(endHead[0] - 4, 130), at(280, 90), eye(resting)]),
+    tail('tail', yarn, [endHead, at(endHead[0] - 10, 120), at(196, 74), at(150, 92), at(118, 64)]),
   ];
+  return { start: before, moves: [[before, hanging]] };
+}
+
+/** The needle's way round: under the first (or over it the second) stitch, back into the last. */
+export function closingScenes(closing: Closing): MoveScenes {
+  const { yarn, adds } = closing;
+  const first = beginning(closing);
+  const under = adds === 1 ? first : first - STITCH;
+  const start = pulled(closing);
   const going = needleAt(at(under - 26, EDGE - 46), 62);
   const beneath: Scene = [
     ...ring(closing, 'beginning'),
@@ -139,10 +153,9 @@ export function closingScenes(closing: Closing): MoveScenes {
     ...laid([at((under + END) / 2 - 10, EDGE - 44), at(END - 4, EDGE - 60), eye(back)]),
   ];
   return {
-    start: before,
+    start,
     moves: [
-      [before, pulled],
-      [pulled, beneath],
+      [start, beneath],
       [beneath, into],
       [into, closed(closing)],
     ],

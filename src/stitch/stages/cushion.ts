@@ -35,6 +35,15 @@ const clothAndStrip = (lying: Lying): Item[] => [
   line('edging', lying, HALF - 36, 'edging', 8),
 ];
 
+/** The strip face down on the cloth, before any pin. */
+export const laid = (lying: Lying): Scene => clothAndStrip(lying);
+
+/** The strip sewn down, no pin left. */
+export const sewn = (lying: Lying): Scene => [
+  ...clothAndStrip(lying),
+  line('seam', lying, HALF - 28, 'thread', 10),
+];
+
 /** A pin across the strip, its head outwards. */
 function pins(places: readonly number[], diagonal: boolean): Item[] {
   const [x, y] = MIDDLE;

@@ -1,8 +1,9 @@
 /** Still pictures along an edge: counting, attaching, right and wrong side, holes, ends, the long loop. */
 import { head, shortPost, treblePost, vee } from '../fabric.ts';
+import { still } from '../frame.ts';
 import { edges } from '../frames/join.ts';
 import { needleAt } from '../frames/needle.ts';
-import { COLUMNS, doubleCrochetScenes, NEW } from '../frames/short.ts';
+import { BALL, COLUMNS, doubleCrochetScenes, NEW, outOf, rest } from '../frames/short.ts';
 import { caughtIn, hookAt, loopOn, Z } from '../loops.ts';
 import { at } from '../point.ts';
 import { type Item, type Scene, STITCH, type Strand, WIDE } from '../scene.ts';
@@ -239,8 +240,40 @@ export function longLoop(): Scene {
   ];
 }
 
+/** The hook back in the loop, which is drawn as small as the others. */
+export function shortLoop(): Scene {
+  const live = head(266, 175);
+  return [
+    ...edges({ joined: COLUMNS.slice(0, 4) }),
+    ...still({
+      hook: rest(266, 128),
+      work: [],
+      loops: [outOf('live', 'join', 64, live)],
+      yarn: { name: 'join', path: [live, ...BALL] },
+    }),
+  ];
+}
+
+/** Both ends of the foundation under tape, the posts of each to the same side. */
+export function taped(): Scene {
+  const low = 196;
+  const posts = [350, 290, 130, 70, 10].flatMap((x) => [
+    ...treblePost(`post${x}`, 'foundation', at(x, 76), at(x + 8, low - 8), 16),
+    ...vee({ key: `base${x}`, x, y: low, yarn: 'foundation', z: 22 }),
+    ...vee({ key: `top${x}`, x, y: 70, yarn: 'foundation' }),
+  ]);
+  const tape = (key: string, x: number, tilt: number): Item => ({
+    what: 'area',
+    key,
+    points: [at(x - 24, 40 + tilt), at(x + 24, 40 - tilt), at(x + 24, 232 - tilt), at(x - 24, 232 + tilt)],
+    fill: 'tape',
+    z: Z.near,
+  });
+  return [...posts, tape('tape-end', 308, 5), tape('tape-start', 112, -5)];
+}
+
 /** An end drawn through the stitches of the wrong side. */
-export function weaving(yarn: 'foundation' | 'edging'): Scene {
+export function weaving(yarn: 'foundation' | 'edging' | 'thread'): Scene {
   const top = 96;
   const over = (x: number): boolean => x === 230 || x === 110;
   const posts = [350, 290, 230, 170, 110, 50].flatMap((x) => [

@@ -1,5 +1,5 @@
 /**
- * The sentences for closings and ends. What a closing does to the count is published both ways:
+ * The sentences for ending, closing and weaving in. What a closing does to the count is published both ways:
  * a needle-made join through the first stitch shows one extra, through the second or over a starting
  * chain none (read, three tutorials). The plan's choice decides which is said.
  */
@@ -9,53 +9,70 @@ import type { Sentences, Telling } from './telling.ts';
 
 type ClosingKind = Extract<
   StepKind,
-  'check-twist' | 'close-tops' | 'close-base' | 'close-round' | 'weave-ends'
+  'fasten-off' | 'tape-ends' | 'check-twist' | 'close-tops' | 'close-base' | 'close-round' | 'weave-ends'
 >;
 
-const NEEDLE = 'Keep needles away from small children.'; // usual for the trade
+const NEEDLE = 'Keep needles and blades away from small children.'; // usual for the trade
 
 export const CLOSING: Record<ClosingKind, (telling: Telling) => Sentences> = {
+  'fasten-off': () => ({
+    act: "Cut the yarn a hand's length on, and draw it through.",
+    check: 'The last loop is closed, and the end hangs free.',
+    caution: NEEDLE,
+  }),
+  'tape-ends': () => ({
+    act: 'Tape both ends down flat, all posts to one side.', // common practice
+    check: 'The base chains lie inside, the tops outside.',
+  }),
   'check-twist': () => ({
     act: 'Lay the ring flat and follow the base once round.',
     check: 'All base chains look the same way, from start to end.',
     ask: 'Does the base stay on one side, all the way round?',
+    answers: {
+      yes: 'Yes, it lies flat',
+      no: 'No, it is twisted',
+      // Common practice, no source.
+      how: 'Lift the tape at one end. Turn that end over until its posts point as the others do. Tape it down and look again.',
+    },
     // First row flat, check, then close (read, public reports).
     caution: 'Once the ring is closed, a twist stays.',
   }),
-  'close-tops': ({ making }) => ({
-    act:
-      making.plan.choices.foundationClosing.adds === 1
-        ? 'Close the tops with the needle, beside the first stitch.'
-        : 'Close the tops with the needle, over the first stitch.',
-    check: closingCounts(making.plan.choices.foundationClosing.adds, making.plan.foundation.sides),
-    caution: NEEDLE,
-  }),
+  'close-tops': ({ making, t }) => {
+    const { foundationClosing, foundationStart } = making.plan.choices;
+    const startCounts = foundationStart.counts === 1;
+    return needle(
+      foundationClosing.adds,
+      startCounts
+        ? { first: 'the top starting chain', second: `the first ${t('treble')}`, over: 'the starting chains' }
+        : stitches,
+      making.plan.foundation.sides,
+    );
+  },
   'close-base': () => ({
-    act: 'Close the base with 1 stitch.',
+    act: 'With the starting end, sew the last base chain to the first.',
     check: 'The base runs on without a step.',
-    caution: NEEDLE,
   }),
-  'close-round': ({ making, step, t }) => ({
-    act:
-      making.plan.choices.edgingClosing.adds === 1
-        ? 'Close with the needle, over the attach place.'
-        : `Close over the first ${t('double-crochet')}.`,
-    check: closingCounts(
-      making.plan.choices.edgingClosing.adds,
-      making.plan.edgings[step.edging]?.sides ?? [],
-    ),
-    caution: NEEDLE,
-  }),
+  'close-round': ({ making, step }) =>
+    needle(making.plan.choices.edgingClosing.adds, stitches, making.plan.edgings[step.edging]?.sides ?? []),
   'weave-ends': () => ({
-    act: 'Weave the ends in on the wrong side.',
+    act: 'Weave both ends in on the wrong side.',
     check: 'Run each end one way, then back.', // common practice
-    caution: NEEDLE,
   }),
 };
 
+type Under = { first: string; second: string; over: string };
+
+const stitches: Under = { first: 'the first stitch', second: 'the second stitch', over: 'the first stitch' };
+
+function needle(adds: 0 | 1, { first, second, over }: Under, sides: readonly number[]): Sentences {
+  return {
+    act: `Needle under both loops of ${adds === 1 ? first : second}.`,
+    check: `Then down into the middle of the last V. ${adds === 1 ? makes(sides) : `It lies over ${over} and makes none of its own.`}`,
+  };
+}
+
 /** The closing lies in side 1 (on a round panel, in the only side), where the round began. */
-function closingCounts(adds: 0 | 1, sides: number[]): string {
-  if (adds === 0) return 'This closing makes no stitch of its own.';
+function makes(sides: readonly number[]): string {
   const stitch = ordinal(sides[0] ?? 1);
   return sides.length > 1 ? `This makes the ${stitch} stitch of side 1.` : `This makes the ${stitch} stitch.`;
 }

@@ -3,36 +3,47 @@
  * (read, five sources); running stitch over one stitch at a time, out and back (common practice).
  */
 import type { StepKind } from '../../../core/index.ts';
+import { many } from '../numbers.ts';
 import type { Sentences, Telling } from './telling.ts';
 
 type ClothKind = Extract<
   StepKind,
-  'cloth-centres' | 'cloth-corners' | 'cloth-pins' | 'sew-out' | 'sew-back' | 'turn-strip'
+  | 'lay-strip'
+  | 'cloth-centres'
+  | 'cloth-corners'
+  | 'cloth-pins'
+  | 'sew-out'
+  | 'sew-back'
+  | 'sew-fast'
+  | 'pins-out'
+  | 'turn-strip'
 >;
 
-const PINS = 'Count the pins in and write the number down.'; // usual for the trade
+const corners = ({ plan }: Telling['making']): number => plan.edge.corners.length;
 
 export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
+  'lay-strip': () => ({
+    act: "Lay the strip face down on the cloth's right side.",
+    check: 'Base chains on the raw edge, edging towards the middle.',
+  }),
   'cloth-centres': ({ making }) => ({
-    act:
-      making.plan.edge.corners.length > 0
-        ? 'Pin the middle of each side first.'
-        : 'Pin the 4 quarters first.',
-    check: 'The strip lies face down on the right side of the cloth.',
-    caution: PINS,
+    act: corners(making) > 0 ? 'Pin the middle of each side first.' : 'Pin the 4 quarters first.',
+    check: "The strip's middles lie on the cloth's middles.",
+    caution: 'Count the pins in and write the number down.', // usual for the trade
   }),
   'cloth-corners': ({ making }) => ({
-    act: making.plan.edge.corners.length > 0 ? 'Pin the corners.' : 'Pin halfway between the quarters.',
-    check: 'The outer edge of the strip lies on the edge of the cloth.',
-    caution: PINS,
+    act:
+      corners(making) > 0
+        ? `Pin the ${many(corners(making), 'corner')}.`
+        : 'Pin halfway between the 4 quarters.',
+    check: 'Base chains still lie on the raw edge.',
   }),
   'cloth-pins': ({ making }) => ({
     act:
-      making.plan.edge.corners.length > 0
+      corners(making) > 0
         ? 'Pin from each corner towards the middle.'
         : 'Pin between those, all the way round.',
     check: 'Pat any looseness flat, evenly between the pins.',
-    caution: PINS,
   }),
   'sew-out': () => ({
     act: 'Running stitch all round: over 1 stitch, under the next.',
@@ -42,11 +53,18 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
   'sew-back': () => ({
     act: 'Sew back the other way and fill the gaps.',
     check: 'No gap is left on either side.',
-    caution: 'Keep needles and blades away from small children.',
+  }),
+  'sew-fast': ({ t }) => ({
+    act: `Weave the thread's end through the ${t('treble', 'many')}, and make it fast.`,
+    check: 'Tug at it: it holds. This seam takes the strain.',
+  }),
+  'pins-out': () => ({
+    act: 'Take all pins out and count them.',
+    check: 'It is the number you wrote down.',
+    caution: 'Find every pin before you go on.',
   }),
   'turn-strip': () => ({
-    act: 'Turn the strip outwards and take the pins out.',
-    check: 'Count the pins out. It is the number you wrote down.',
-    caution: 'Find every pin before you go on.',
+    act: 'Turn the strip outwards.',
+    check: 'The edging runs round the outside, right side up.',
   }),
 };

@@ -1,6 +1,7 @@
 /** The sentences for joining front and back with slip stitches (common practice unless marked). */
 import type { StepKind } from '../../../core/index.ts';
 import { ordinalWord } from '../numbers.ts';
+import { sayNearest } from '../recipe.ts';
 import type { Sentences, Telling } from './telling.ts';
 
 type JoinKind = Extract<
@@ -12,6 +13,7 @@ type JoinKind = Extract<
   | 'long-loop'
   | 'pad-in'
   | 'pin-last'
+  | 'take-loop'
   | 'look-for-holes'
   | 'last-hole'
   | 'join-close'
@@ -28,20 +30,20 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
     hasCorners(making)
       ? {
           act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
-          check: 'The nearest corner place counts as the first.',
+          check: sayFromCorner(making),
         }
       : {
           act: 'Put a marker where the join begins, on both pieces.',
           check: 'On a round piece any place will do.',
         },
-  'join-attach': () => ({
-    act: 'Attach the yarn through both marked places.',
-    check: 'This pair gets its own slip stitch at the very end.',
+  'join-attach': ({ t }) => ({
+    act: "Attach the edging's yarn through the marked pair's inner 2 loops.",
+    check: `This pair gets its own ${t('slip-stitch')} at the very end.`,
   }),
   'slip-stitch': slipStitch,
   'long-loop': ({ making }) => ({
-    act: 'Draw the loop long, so that nothing runs.',
-    check: `The ${openPart(making)} stays open.`,
+    act: 'Draw the loop about a hand long and take the hook out.',
+    check: `Nothing runs back. The ${openPart(making)} stays open.`,
   }),
   'pad-in': ({ making, t }) => ({
     act: hasCorners(making)
@@ -51,33 +53,44 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
       ? `Push it into every corner. The ${openPart(making)} is still open.`
       : `It reaches the edge all round. The ${openPart(making)} is still open.`,
     ask: `Is the ${t('cushion-pad')} in?`,
+    answers: {
+      yes: 'Yes, it is in',
+      no: 'No, it will not go in',
+      // Common practice, no source.
+      how: `Fold the ${t('cushion-pad')} in half and push it in deep. Let it open inside, and pull it into place from there.`,
+    },
     // Usual for the trade.
     caution: `Keep the finished ${t('cushion')} out of a baby's sleeping place.`,
   }),
   'pin-last': ({ making }) => ({
     act: `Pin the ${openPart(making)}: ends, middle, then halves.`,
-    check: 'Both pieces lie stitch to stitch.',
+    check: 'Both pieces lie stitch to stitch. Take each pin out as you come to it.',
     caution: 'Count the pins in, and out again.',
   }),
-  'look-for-holes': () => ({
+  'take-loop': () => ({
+    act: 'Put the hook back in the loop and draw it small.',
+    check: 'It is as large as the loops before it.',
+  }),
+  'look-for-holes': ({ t }) => ({
     act: 'Look along the whole join for holes.',
-    check: 'Every pair shows one slip stitch.',
+    check: `Every pair shows 1 ${t('slip-stitch')}. Only the first pair is still open.`,
   }),
   'last-hole': ({ t }) => ({
     act: `1 ${t('slip-stitch')} in the pair where you attached the yarn.`,
     check: 'The last hole is closed.',
   }),
   'join-close': ({ t }) => ({
-    act: `Cut the yarn and close over the first ${t('slip-stitch')}.`,
-    check: 'The line of slip stitches runs on without a step.',
-    caution: 'Keep needles and blades away from small children.',
+    act: `Needle under the second ${t('slip-stitch')}, then down into the last.`,
+    check: 'It lies over the first. The line runs on without a step.',
   }),
   'ends-inside': () => ({
-    act: 'Draw the ends inside with the needle.',
+    act: 'Draw both ends inside with the needle.',
     caution: 'Count the needles and pins before you put them away.',
   }),
   finished: () => ({ act: 'Front and back are one piece.' }),
 };
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const hasCorners = ({ plan }: Telling['making']): boolean => plan.edge.corners.length > 0;
 
@@ -91,14 +104,23 @@ function slipStitch({ step, making, t }: Telling): Sentences {
     const thing = making.plan.edge.corners[step.corner]?.made === 'stitch' ? 'stitch' : 'chain';
     const which =
       step.of > 1
-        ? `the ${ordinalWord(step.place + 1)} ${thing} of both corners`
+        ? `the ${ordinalWord(step.place + 1)} ${thing} you meet on each piece`
         : `both corner ${thing === 'stitch' ? 'stitches' : 'chains'}`;
     return { act: `1 ${name} through ${which}.`, check: 'Join corner to corner, so that they meet.' };
   }
   return {
-    act: `1 ${name} through the inner 2 loops.`,
+    act: `1 ${name} through the next pair's inner 2 loops.`,
     check: 'Of the 4 loops side by side, the outer 2 stay free.',
   };
+}
+
+/** "Count from corner 4 into side 1": the corner before the side on which the join begins. */
+function sayFromCorner({ plan }: Telling['making']): string {
+  const { side } = plan.choices.joinStart;
+  const { corners } = plan.edge;
+  const before = (side - 1 + corners.length) % corners.length;
+  const nearest = capital(sayNearest(corners[before]));
+  return `Count from corner ${before + 1} into side ${side + 1}, front and back alike. ${nearest} is 1.`;
 }
 
 function startWords(fromCorner: number): string {

@@ -1,7 +1,7 @@
 /** The sentences for counting the front and for working the foundation and the edging rounds. */
 import type { Step, StepKind } from '../../../core/index.ts';
 import { onwards } from '../hand.ts';
-import { ordinalWord } from '../numbers.ts';
+import { ordinal, ordinalWord } from '../numbers.ts';
 import { type ArmEnd, armOf, cornerBelow, isCornerStep } from './arms.ts';
 import { neighbour, type Sentences, type Telling } from './telling.ts';
 
@@ -50,8 +50,8 @@ export const ROUND: Acts<RoundKind> = {
     // Both teachings are published (read), so the plan carries the choice.
     check:
       making.plan.choices.foundationStart.counts === 1
-        ? 'These chains count as the first stitch.'
-        : 'These chains count as no stitch.',
+        ? `The first will hold your next stitch; the other ${STARTING_CHAINS - 1} count as 1 stitch. Put your start marker in the last.`
+        : `The first will hold your first stitch; the other ${STARTING_CHAINS - 1} count as none.`,
   }),
   'foundation-treble': foundationTreble,
   'corner-chain': cornerChain,
@@ -60,14 +60,11 @@ export const ROUND: Acts<RoundKind> = {
     check: 'This middle stitch is the corner. Put a marker in it.', // common practice
   }),
   'right-side': () => ({
-    act: 'Turn the right side to you.',
+    act: "Take the colour of the front's last round, right side to you.",
     // The right side of a crocheted row shows Vs, the wrong side bars: common practice.
     check: 'The Vs face you. On the wrong side you see bars.',
   }),
-  attach: () => ({
-    act: 'Attach the yarn in this back loop.',
-    check: 'Put a marker here: it is where the round begins.',
-  }),
+  attach,
   'attach-chain': ({ making }) => ({
     act: 'Chain 1. It counts as no stitch.',
     // Counting this chain and working the first stitch gives one too many (read, two tutorials).
@@ -84,8 +81,8 @@ function foundationTreble(telling: Telling): Sentences {
   const name = t('foundation-treble');
   if (step.target.loop === 'first-chain') {
     return {
-      act: `1 ${name} in the first chain.`,
-      check: 'The hook takes the front and the back strand of that chain.',
+      act: `1 ${name} in the ${ordinal(STARTING_CHAINS)} chain from the hook.`,
+      check: `It is the first chain you made: under 2 strands.${startMarker(telling)}`,
     };
   }
   if (isCornerStep(neighbour(telling, -1))) {
@@ -95,8 +92,11 @@ function foundationTreble(telling: Telling): Sentences {
     };
   }
   return {
-    act: `1 ${name} in the base chain of the last one.`,
-    check: step.marker ? 'Put a marker in this stitch.' : 'The hook goes under 2 strands of the base chain.', // common practice
+    act: `1 ${name} in the chain at the last one's foot.`,
+    // Common practice, no source.
+    check: step.marker
+      ? 'Put a marker in this stitch.'
+      : `That is the base chain of the last ${t('treble')}: under 2 strands.`,
   };
 }
 
@@ -131,7 +131,7 @@ function doubleCrochet(telling: Telling): Sentences {
     };
   }
   return {
-    act: `1 ${name}, back loop only.`,
+    act: `1 ${name} in the next back loop.`,
     check: step.marker ? 'Put a marker in this stitch.' : 'The front loops stay free in a line.',
   };
 }
@@ -145,10 +145,40 @@ function aroundTurn(telling: Telling): ArmEnd | null {
   return 'after';
 }
 
-function firstOfRound({ making }: Telling, name: string): Sentences {
+function firstOfRound({ making, speech }: Telling, name: string): Sentences {
+  const marker = `Put your start marker in it, and go on to the ${onwards(speech)}.`;
   return making.plan.choices.edgingClosing.adds === 1
-    ? { act: `1 ${name} in the next back loop.`, check: 'Leave the attach place free.' }
-    : { act: `1 ${name} in the attach place, back loop.`, check: 'This is the first stitch of the round.' };
+    ? { act: `1 ${name} in the next back loop.`, check: `Leave the attach place free. ${marker}` }
+    : { act: `1 ${name} in the attach place, back loop.`, check: marker };
+}
+
+/** Where the starting chains count as a stitch the marker hangs in them. */
+const startMarker = ({ making }: Telling): string =>
+  making.plan.choices.foundationStart.counts === 1 ? '' : ' Put your start marker in this stitch.';
+
+/** The yarn goes in the stitch that the round below began with; where that has no stitch there, in its last. */
+function attach(telling: Telling): Sentences {
+  const isFirst = telling.step.target.node === 0;
+  const round = telling.making.plan.edge.corners.length === 0;
+  const place = round ? 'stitch 1' : `stitch ${stitchesBefore(telling) + (isFirst ? 1 : 0)} of side 1`;
+  return {
+    act: isFirst
+      ? 'Attach the yarn in the back loop under your start marker.'
+      : 'Attach the yarn in the back loop of the last stitch.',
+    check: `It is ${place}. Any stitch will do: the counts stay the same.`,
+  };
+}
+
+/** Stitches of side 1 from its corner to where the round below was closed, the closing's own among them. */
+function stitchesBefore(telling: Telling): number {
+  let closing = 0;
+  for (let by = -1; ; by--) {
+    const step = neighbour(telling, by);
+    if (step === null) return closing;
+    if (step.kind === 'close-tops' || step.kind === 'close-round') closing = step.node >= 0 ? 1 : 0;
+    if (step.kind === 'foundation-treble' || step.kind === 'double-crochet') return closing + step.place + 1;
+    if (isCornerStep(step)) return closing;
+  }
 }
 
 /** A stitch worked into the corner below, before or after the new corner. */

@@ -31,6 +31,27 @@ export function sayStep(step: Step, making: Told, speech: Speech): Said {
     : { ...said, check: 'The recipe does not ask for this: it is a mishap.' };
 }
 
+/** Why slider and jumps end at a question. */
+export const sayHeldBack = (): string => 'The slider stops here until you answer.';
+
+const STITCHES: ReadonlySet<StepKind> = new Set([
+  'count-stitch',
+  'count-corner',
+  'foundation-treble',
+  'corner-chain',
+  'corner-stitch',
+  'double-crochet',
+  'slip-stitch',
+  'last-hole',
+]);
+
+/** On the button that leads to the step after this one. */
+export function sayNext(step: Step, { steps }: Told): string {
+  return step.index + 1 < steps.length && STITCHES.has(steps.at(step.index + 1).kind)
+    ? 'Next stitch'
+    : 'Next';
+}
+
 /** The step as one line for a list or a voice: what to do, then where. */
 export function sayStepInOne(step: Step, making: Told, speech: Speech): string {
   const { act, where } = sayStep(step, making, speech);

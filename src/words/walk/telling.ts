@@ -22,8 +22,9 @@ export type Sentences = {
   check?: string;
   /** What can hurt, or cannot be undone. */
   caution?: string;
-  /** A question to be answered before going on. */
+  /** A question to be answered before going on, what can be answered, and what to do where the answer is no. */
   ask?: string;
+  answers?: { yes: string; no: string; how: string };
 };
 
 export const tellingOf = (step: Step, making: Told, speech: Speech): Telling => ({

@@ -19,6 +19,8 @@ const STAGES: Record<Stage, string> = {
 const UNCOUNTED: ReadonlySet<Step['kind']> = new Set([
   'slip-knot',
   'start-chains',
+  'fasten-off',
+  'tape-ends',
   'check-twist',
   'close-tops',
   'close-base',
@@ -28,6 +30,7 @@ const UNCOUNTED: ReadonlySet<Step['kind']> = new Set([
   'attach-chain',
   'long-loop',
   'pad-in',
+  'take-loop',
   'look-for-holes',
   'join-close',
   'ends-inside',
@@ -93,9 +96,31 @@ const cornerThing = (step: Step, made: CornerMade | undefined): string =>
 function ahead(step: Step): string[] {
   if (!countsStitches(step) || step.corner >= 0) return [];
   if (step.marker) return ['marker here'];
-  if (step.toMarker > 0) return [`${step.toMarker} to the next marker`];
+  const left = leftOfLast(step);
+  if (step.toMarker > 0 && (left === 0 || step.toMarker <= left))
+    return [`${step.toMarker} to the next marker`];
   if (step.toCorner > 0) return [`${step.toCorner} to the corner`];
-  return [];
+  return left > 0 ? [`${left} to the ${END[step.stage] ?? 'end'}`] : [];
+}
+
+/** What a part without a corner ahead comes to. */
+const END: Partial<Record<Stage, string>> = {
+  foundation: 'closing',
+  edging: 'closing',
+  join: 'last hole',
+};
+
+const STITCHES: ReadonlySet<Step['kind']> = new Set([
+  'count-stitch',
+  'foundation-treble',
+  'double-crochet',
+  'slip-stitch',
+]);
+
+/** Stitches still to come in a part that no corner ends. */
+function leftOfLast({ kind, toCorner, of, place: at, ofRound, done }: Step): number {
+  if (toCorner >= 0 || !STITCHES.has(kind)) return 0;
+  return kind === 'slip-stitch' ? ofRound - 1 - done : of - 1 - at;
 }
 
 /** How much of the round is made once this step is done: "118 of 232 stitches". */
