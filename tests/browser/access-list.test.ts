@@ -218,7 +218,7 @@ describe('messages', () => {
     await setSmallPanel(page);
     await answerAll(page);
     await sendEvent(page, { type: 'JUMP', to: 35 });
-    await page.getByRole('button', { name: 'See it move by move' }).click();
+    await page.getByRole('button', { name: 'Move by move' }).click();
     await page.waitForTimeout(spokenMs);
     const heard = await listen(page);
     await page.getByRole('button', { name: 'Next move', exact: true }).click();
@@ -243,11 +243,11 @@ describe('the summary at the top of the page', () => {
     await setSmallPanel(page);
     await drawn(page);
     expect(await summary()).toMatch(
-      /panel of 4 sides with 32 places.*All 32 meet.*step 1 of 145.*Press Next/,
+      /panel of 4 sides with 32 places.*All 32 meet.*step 1 of 153.*Press Next/,
     );
     await page.locator('#next').click();
     await drawn(page);
-    expect(await summary()).toMatch(/step 2 of 145: Front · side 1 · stitch 2 of 6/);
+    expect(await summary()).toMatch(/step 2 of 153: Front · side 1 · stitch 2 of 6/);
     await sendEvent(page, { type: 'TYPE', field: 'worked.edging.0.2', text: '5' });
     await drawn(page);
     expect(await summary()).toMatch(/Back side 3 is 1 stitch short/);

@@ -192,7 +192,7 @@ describe('rest', () => {
       await answerAll(page);
       await sendEvent(page, { type: 'JUMP', to: 36 });
       await settle(page);
-      await page.getByRole('button', { name: 'See it move by move' }).click();
+      await page.getByRole('button', { name: 'Move by move' }).click();
     }
     await openTab(page, tab);
     // The caret of a field blinks by the browser's own will.
@@ -320,7 +320,7 @@ describe('axe finds nothing in the walk', () => {
     await answerAll(page);
     await sendEvent(page, { type: 'JUMP', to: 36 });
     await settle(page);
-    await page.getByRole('button', { name: 'See it move by move' }).click();
+    await page.getByRole('button', { name: 'Move by move' }).click();
     await page.getByRole('button', { name: 'Next move', exact: true }).click();
     await check('inside a stitch');
     await sendEvent(page, { type: 'JUMP', to: 60 });

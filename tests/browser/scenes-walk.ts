@@ -74,7 +74,7 @@ const OPENED: [name: string, kind: StepKind, at: number, stitch: StitchKind][] =
 
 async function openStitch(page: Page, kind: StepKind, at: number, moves: number): Promise<void> {
   await toStep(page, kind, at);
-  await page.getByRole('button', { name: 'See it move by move' }).click();
+  await page.getByRole('button', { name: 'Move by move' }).click();
   for (let i = 0; i < moves; i++) await page.getByRole('button', { name: 'Next move', exact: true }).click();
   await drawn(page);
   await page.locator('.stitch-figure').scrollIntoViewIfNeeded();

@@ -96,10 +96,10 @@ function goThere(title: string, isThere: boolean, go: () => void): TemplateResul
 
 /** In one column the drawing stands above, at the page's top: it is brought into view, and the way on with it. */
 function showStage(): void {
-  const stage = document.querySelector('.stage');
-  if (!stage || stage.getBoundingClientRect().top >= 0) return;
+  const bar = document.querySelector('.bar');
+  if (!bar || bar.getBoundingClientRect().top >= 0) return;
   scrollTo({ top: 0 });
-  stage.querySelector<HTMLElement>('.next')?.focus({ preventScroll: true });
+  bar.querySelector<HTMLElement>('.next')?.focus({ preventScroll: true });
 }
 
 function outcome(snapshot: Snapshot): TemplateResult {

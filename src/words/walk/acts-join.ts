@@ -22,9 +22,12 @@ type JoinKind = Extract<
 >;
 
 export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
-  'wrong-sides': () => ({
+  'wrong-sides': ({ making: { plan } }) => ({
     act: 'Lay front and back wrong sides together.',
-    check: 'The right sides look outwards. The front faces you.',
+    check:
+      plan.edge.sides.length > 1
+        ? `The front faces you. Side 1 of the back lies behind side ${(plan.faces[0] ?? 0) + 1} of the front.`
+        : 'The front faces you, the back looks away.',
   }),
   'join-marker': ({ making }) =>
     hasCorners(making)
