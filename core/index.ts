@@ -36,3 +36,4 @@ export type { Problem, ProblemOf, ProblemParams, Result } from './problems.ts';
 export * from './types.ts';
 export { stepOfAct, stepOfKind } from './walk/act-steps.ts';
 export { steps } from './walk/steps.ts';
+export { lastNotAbove } from './whole.ts';

@@ -14,17 +14,12 @@ export type ProblemParams = {
   'too-low': { min: number };
   'too-high': { max: number };
   between: { min: number; max: number };
-  /** Nothing of the kind asked for. */
-  unreadable: None;
 
-  counted: None;
   /** The count must be `min` or more, for it takes in `taken` positions of the corners. */
   'corners-take-all': { min: number; taken: number };
-  'corner-made': None;
   'corner-count': { corners: number };
   'no-corners': None;
 
-  'zero-or-one': None;
   'corner-must-match': { corner: number; size: number };
   /** `fitting`: how many of the `rounds` asked for would leave a stitch. */
   'no-foundation-stitch': {
@@ -49,7 +44,6 @@ export type ProblemParams = {
   'mishap-place': { mishap: number };
   'mishap-count': { mishap: number };
   'mishap-end': { mishap: number };
-  'mishap-then': { mishap: number };
 
   'back-empty': None;
 

@@ -21,17 +21,22 @@ export type EdgeInput = { sides: number[]; corner: Corner | Corner[]; counted: C
 /** The sides and corners of any round. `corners[i]` follows `sides[i]`; none on a round panel. */
 export type Shape = { sides: number[]; corners: Corner[] };
 
+/** Marks, for the compiler alone, what has been checked: only `readEdge` makes an edge, only `planBack` a plan. */
+declare const checked: unique symbol;
+
 /** The last round of the front: `sides[i]` holds ordinary stitches only, whatever was counted. */
 export type Edge = Shape & {
   /** All positions: stitches and corner positions. */
   total: number;
+  [checked]: 'edge';
 };
 
 export type Arm = [before: number, after: number];
 
 export type EdgingChoice = {
   arm: number | [number, number];
-  corner: Corner | Corner[];
+  /** Default: the front's corners. */
+  corner?: Corner | Corner[];
   /** Round panels only: stitches added, spread evenly. */
   increase?: number;
 };
@@ -53,7 +58,7 @@ export type Choices = {
   foundationStart?: { counts: 0 | 1 };
   foundationClosing?: { adds: 0 | 1 };
   edgingClosing?: { adds: 0 | 1 };
-  joinStart?: JoinStart;
+  joinStart?: { side: number; fromCorner?: number };
   markerEvery?: number;
 };
 
@@ -90,6 +95,7 @@ export type Plan = {
   edgings: EdgingPlan[];
   /** Pairs of positions the join takes. */
   pairs: number;
+  [checked]: 'plan';
 };
 
 /** What a node of the stitch graph is. The numbers are the codes in `Round.kinds`. */

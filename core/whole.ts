@@ -1,6 +1,6 @@
 /** Whole numbers: the only numbers there are in a stitch count. */
 
-export const isWhole = (value: unknown, min: number, max: number): value is number =>
+export const isWhole = (value: number | null | undefined, min: number, max: number): value is number =>
   typeof value === 'number' && Number.isInteger(value) && value >= min && value <= max;
 
 /** Remainder that is never negative. */

@@ -6,14 +6,8 @@
  * them, so a set of mishaps that hide one another's size is not looked for.
  */
 
-import { fieldsOf, listOf, own } from '../checks.ts';
 import { type Tally, tallyWith } from '../hand/tally.ts';
-import { limits } from '../limits.ts';
-import { noPlan, readPlan } from '../plan-again.ts';
-import { done, fail, type Result } from '../problems.ts';
-import { readSeen } from '../seen-again.ts';
 import type { Plan, Seen } from '../types.ts';
-import { isWhole } from '../whole.ts';
 import { type Candidate, frontWith, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
 import { curesOf } from './cures.ts';
@@ -23,46 +17,17 @@ import { nearestOf } from './nearest.ts';
 import { askAll, nextCountOf, tellsOf, weightOf } from './next.ts';
 import { searchSets } from './search.ts';
 import { outcomeOf, startTrying, type Trying } from './trying.ts';
-import type { Explained, Explanation, Found, Options } from './types.ts';
+import type { Explained, Explanation, Options } from './types.ts';
 import { universeOf } from './universe.ts';
 import { readWanted, roundsOf, type Wanted } from './wanted.ts';
 
-/**
- * The explanations of what was seen. `plan` from `planBack`; `seen` a `Seen`, any of it null or left out; `options`
- * see `Options`. Problems are at `plan` and `seen`.
- */
-export function explain(plan: unknown, seen: unknown, options?: unknown): Result<Explained> {
-  const planned = readPlan(plan);
-  if (!planned) return fail([noPlan]);
-  if (seen !== undefined && !fieldsOf(seen)) return fail([{ at: 'seen', code: 'unreadable', params: {} }]);
-  return done(explainWith(planned, readSeen(seen), readOptions(options)));
-}
-
 type Settled = Required<Omit<Options, 'made'>> & { made: number | null };
 
-function readOptions(options: unknown): Settled {
-  const fields = fieldsOf(options) ?? {};
-  const most = own(fields, 'most');
-  const causes = own(fields, 'causes');
-  const made = own(fields, 'made');
-  return {
-    most: isWhole(most, 1, 10_000) ? most : 40,
-    causes: causes === 1 || causes === 2 ? causes : 3,
-    made: isWhole(made, 1, limits.edgings + 1) ? made : null,
-    looked: readLooked(own(fields, 'looked')),
-    advice: own(fields, 'advice') !== false,
-  };
-}
+const usual: Settled = { most: 40, causes: 3, made: null, looked: [], advice: true };
 
-function readLooked(value: unknown): { key: string; found: Found }[] {
-  return (listOf(value, limits.mishaps) ?? []).flatMap((one) => {
-    const fields = fieldsOf(one) ?? {};
-    const key = own(fields, 'key');
-    const found = own(fields, 'found');
-    const isFound = typeof found === 'string' || typeof found === 'number';
-    return typeof key === 'string' && isFound ? [{ key, found }] : [];
-  });
-}
+/** The explanations of what was seen, any of it null or left out; see `Options`. */
+export const explain = (plan: Plan, seen: Seen, options: Options = {}): Explained =>
+  explainWith(plan, seen, { ...usual, ...options });
 
 function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
   const wanted = readWanted(plan, seen);

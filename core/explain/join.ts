@@ -4,7 +4,7 @@ import { joinMade, type Settled } from '../hand/acts/doing.ts';
 import type { Tally } from '../hand/tally.ts';
 import { alignCorners, begunWhereItFits } from '../join/corners.ts';
 import { laneOf } from '../join/lane.ts';
-import { meetLanes } from '../join/meeting.ts';
+import { meet } from '../join/meeting.ts';
 import { sidesMet } from '../join/side-meetings.ts';
 import type { Plan } from '../types.ts';
 import type { JoinSeen } from './types.ts';
@@ -16,7 +16,7 @@ export function joinOf(
   mishaps: readonly Settled[],
   front: readonly number[],
 ): JoinSeen | null {
-  const begun = meetLanes(
+  const begun = meet(
     laneOf(
       [...front],
       plan.edge.corners.map(({ size }) => size),
@@ -24,7 +24,6 @@ export function joinOf(
     laneOf(last.sides, last.corners),
     { faces: plan.choices.start.side, twisted: false },
     joinMade(plan, mishaps),
-    [],
   );
   if (!begun) return null;
   const meeting = begunWhereItFits(begun);

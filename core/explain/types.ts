@@ -159,7 +159,7 @@ export type Options = {
   /** Rounds made so far: 1 the foundation, one more for every edging. Default: the last round of which anything was seen. */
   made?: number;
   /** What was found by looking where `Tell` or `NextCount` said. */
-  looked?: { key: string; found: Found }[];
+  looked?: readonly { key: string; found: Found }[];
   /** False leaves out tells, cures and the next count. */
   advice?: boolean;
 };

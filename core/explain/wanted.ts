@@ -1,9 +1,8 @@
 /** What was seen, as a list of spots with a number each: one place to compare a making with. */
 
-import { fieldsOf, own } from '../checks.ts';
 import type { Tallies, Tally } from '../hand/tally.ts';
 import { limits } from '../limits.ts';
-import type { Plan } from '../types.ts';
+import type { Plan, Seen } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';
 import type { JoinSeen } from './types.ts';
 
@@ -31,22 +30,17 @@ export type Outcome = { rounds: Tally[]; join: JoinSeen | null; front: readonly 
 
 export const roundsOf = ({ foundation, edgings }: Tallies): Tally[] => [foundation, ...edgings];
 
-type Lists = { sides: unknown[]; corners: unknown[] | null; total: unknown };
+type Lists = NonNullable<Seen['foundation']>;
 
 /** All positions of a round: stitches and those of its corners. */
 export const totalOf = ({ sides, corners }: Tally): number => sum(sides) + sum(corners);
 
-/** Reads a `Seen` without trust: whatever is no whole number counts as not counted. */
-export function readWanted(plan: Plan, seen: unknown): Wanted {
-  const fields = fieldsOf(seen) ?? {};
-  const edgings = own(fields, 'edgings');
-  const rounds = [
-    own(fields, 'foundation'),
-    ...plan.edgings.map((_, n) => (Array.isArray(edgings) ? edgings[n] : undefined)),
-  ].map(readLists);
+/** The numbers of a `Seen`; one that no making can have counts as not counted. */
+export function readWanted(plan: Plan, seen: Seen): Wanted {
+  const rounds = [seen.foundation, ...plan.edgings.map((_, n) => seen.edgings?.[n])];
   const spots: Spot[] = [];
   const values: number[] = [];
-  const add = (spot: Spot, value: unknown, least = 0): void => {
+  const add = (spot: Spot, value: number | null | undefined, least = 0): void => {
     if (!isWhole(value, least, limits.stitches * limits.sides * 2)) return;
     spots.push(spot);
     values.push(value);
@@ -60,18 +54,14 @@ export function readWanted(plan: Plan, seen: unknown): Wanted {
     });
     add({ part: 'total', round, index: 0 }, lists?.total);
   });
-  const front = readLists(own(fields, 'front'));
-  front?.sides.slice(0, plan.edge.sides.length).forEach((value, index) => {
+  seen.front?.sides.slice(0, plan.edge.sides.length).forEach((value, index) => {
     add({ part: 'front', round: 0, index }, value);
   });
-  const join = fieldsOf(own(fields, 'join')) ?? {};
-  const drift = own(join, 'drift');
   const lowest = -limits.stitches * limits.sides * 2;
-  if (Array.isArray(drift))
-    drift.slice(0, plan.edge.sides.length).forEach((value, index) => {
-      add({ part: 'drift', round: 0, index }, value, lowest);
-    });
-  add({ part: 'left-over', round: 0, index: 0 }, own(join, 'leftOver'), lowest);
+  seen.join?.drift?.slice(0, plan.edge.sides.length).forEach((value, index) => {
+    add({ part: 'drift', round: 0, index }, value, lowest);
+  });
+  add({ part: 'left-over', round: 0, index: 0 }, seen.join?.leftOver, lowest);
   const has = (...parts: Spot['part'][]): boolean => spots.some(({ part }) => parts.includes(part));
   return {
     spots,
@@ -82,20 +72,8 @@ export function readWanted(plan: Plan, seen: unknown): Wanted {
   };
 }
 
-function readLists(value: unknown): Lists | null {
-  const fields = fieldsOf(value);
-  const sides = fields && own(fields, 'sides');
-  if (!fields || !Array.isArray(sides)) return null;
-  const corners = own(fields, 'corners');
-  return {
-    sides: Array.from(sides),
-    corners: Array.isArray(corners) ? Array.from(corners) : null,
-    total: own(fields, 'total'),
-  };
-}
-
 /** A list in which nothing was counted says nothing about how many sides there are. */
-function shapeOf(lists: Lists | null): Shape | null {
+function shapeOf(lists: Lists | undefined): Shape | null {
   if (!lists) return null;
   const counted = [...lists.sides, ...(lists.corners ?? [])].some((value) => typeof value === 'number');
   return counted ? { sides: lists.sides.length, corners: lists.corners?.length ?? null } : null;

@@ -4,8 +4,6 @@
  * Rule: a count is never remembered, it is counted: node by node, as an eye and a finger would.
  * The graph is kept in columns (5 bytes a stitch) because a blanket edge has a million of them.
  */
-import { fieldsOf, listOf, own } from '../checks.ts';
-import { limits } from '../limits.ts';
 import {
   type Corner,
   type CornerMade,
@@ -14,7 +12,6 @@ import {
   type Round,
   type RoundName,
 } from '../types.ts';
-import { isWhole } from '../whole.ts';
 
 /**
  * A round being worked: columns that grow with every stitch. One that only tallies keeps no columns, only lengths:
@@ -131,15 +128,9 @@ export function cornerSize(round: Pick<Round, 'kinds' | 'turns' | 'length'>, cor
 
 /**
  * Counts a round off its graph: ordinary stitches of every side in working order (side 0 is the sum of both its
- * ends), and its corners. Anything that is no round gives no sides and no corners.
+ * ends), and its corners.
  */
 export function countRound(round: Round): { sides: number[]; corners: Corner[] } {
-  const read = readRound(round);
-  return read ? countMade(read) : { sides: [], corners: [] };
-}
-
-/** The same of a round that is known to be one. */
-export function countMade(round: Round): { sides: number[]; corners: Corner[] } {
   const { turns, length, made } = round;
   const corners = turns.map((_, j): Corner => ({ made: made[j] ?? 'chain', size: cornerSize(round, j) }));
   const sides = new Array<number>(Math.max(1, turns.length)).fill(0);
@@ -159,45 +150,4 @@ function countOrdinary(kinds: Uint8Array, from: number, to: number): number {
     if (kind !== NodeKind.cornerChain && kind !== NodeKind.cornerStitch) count++;
   }
   return count;
-}
-
-/** A round that comes from outside, read anew; null for anything that is none. */
-export function readRound(value: unknown): Round | null {
-  const fields = fieldsOf(value);
-  if (!fields) return null;
-  try {
-    const round = {
-      name: own(fields, 'name'),
-      edging: own(fields, 'edging'),
-      length: own(fields, 'length'),
-      kinds: own(fields, 'kinds'),
-      into: own(fields, 'into'),
-      turns: listOf(own(fields, 'turns'), limits.sides),
-      made: listOf(own(fields, 'made'), limits.sides),
-      faces: own(fields, 'faces'),
-      twisted: own(fields, 'twisted') === true,
-      marks: listOf(own(fields, 'marks'), limits.mishaps) ?? [],
-    };
-    return isRound(round) ? round : null;
-  } catch {
-    // Columns that will not tell their length.
-    return null;
-  }
-}
-
-function isRound(round: Record<keyof Round, unknown>): round is Round {
-  const { kinds, into, turns, made, length } = round;
-  return (
-    kinds instanceof Uint8Array &&
-    into instanceof Int32Array &&
-    length === kinds.length &&
-    length === into.length &&
-    isWhole(round.faces, 0, limits.sides - 1) &&
-    isWhole(round.edging, 0, limits.edgings - 1) &&
-    Array.isArray(turns) &&
-    Array.isArray(made) &&
-    made.length === turns.length &&
-    made.every((one) => one === 'chain' || one === 'stitch') &&
-    turns.every((node, i) => isWhole(node, turns[i - 1] ?? 0, length as number))
-  );
 }

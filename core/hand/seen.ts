@@ -6,18 +6,14 @@
  * and kept only as far as it brings the count nearer. What no hand can make is left at the nearest that it can.
  */
 
-import { listOf } from '../checks.ts';
 import { limits } from '../limits.ts';
-import { readPlan } from '../plan-again.ts';
-import { readSeen } from '../seen-again.ts';
 import type { Plan, Seen } from '../types.ts';
 import { isWhole, sum } from '../whole.ts';
 import { type AtRound, actOf, type Mishap } from './acts/acts.ts';
 import { settle } from './acts/doing.ts';
-import { readMishaps } from './mishap.ts';
 import { type Tally, tallyWith } from './tally.ts';
 
-type Counted = { sides: readonly unknown[]; corners?: readonly unknown[] | undefined };
+type Counted = NonNullable<Seen['foundation']>;
 
 /** One round being brought to the numbers given. `edging` is -1 for the foundation. */
 type Bringing = {
@@ -33,19 +29,15 @@ type Bringing = {
 /**
  * Mishaps whose making has the numbers given (`Seen.foundation`, `Seen.edgings`; null = as it comes), for `work`.
  * A list of sides shorter than the plan's means corners forgotten: those that fit best. The recount of the front
- * and the join are no work of this hand and are passed over. Anything but a plan gives none.
+ * and the join are no work of this hand and are passed over.
  * `given`: mishaps known already; they stand first in the list given back, and only what they leave is added.
  */
 export function mishapsOf(plan: Plan, seen: Seen, given: readonly Mishap[] = []): Mishap[] {
-  const planned = readPlan(plan);
-  if (!planned) return [];
-  const counts = readSeen(seen);
-  const known = listOf(given, limits.mishaps) as Mishap[] | null;
-  let made: Mishap[] = known && readMishaps(known, planned).ok ? known : [];
-  for (let edging = -1; edging < planned.edgings.length; edging++) {
-    const counted = edging < 0 ? counts.foundation : counts.edgings?.[edging];
+  let made = [...given];
+  for (let edging = -1; edging < plan.edgings.length; edging++) {
+    const counted = edging < 0 ? seen.foundation : seen.edgings?.[edging];
     if (!counted || counted.sides.length === 0) continue;
-    made = bring(planned, edging, made, counted);
+    made = bring(plan, edging, made, counted);
   }
   return made;
 }
@@ -100,12 +92,12 @@ function forgetCorners(bringing: Bringing, counted: Counted): void {
 
 /** Stitches and chains by which a round differs from what was counted, where it was. */
 function difference(tally: Tally, counted: Counted): number {
-  const off = (made: readonly number[], given: readonly unknown[]): number =>
+  const off = (made: readonly number[], given: readonly (number | null)[]): number =>
     sum(made.map((count, i) => (isWhole(given[i], 0, limits.stitches * 2) ? Math.abs(given[i] - count) : 0)));
   return off(tally.sides, counted.sides) + off(tally.corners, counted.corners ?? []);
 }
 
-function bringCorners(bringing: Bringing, sizes: readonly unknown[]): void {
+function bringCorners(bringing: Bringing, sizes: readonly (number | null)[]): void {
   const { plan, edging, kept } = bringing;
   const now = tallyAt(plan, bringing.made, edging).corners;
   kept.forEach((corner, i) => {

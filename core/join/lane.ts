@@ -2,8 +2,8 @@
  * A round laid out as one lane of the join: stretches of ordinary stitches and corners, from the first stitch of
  * side 0. An edge (given as counts) and a worked round (read off its graph) become the same thing here.
  */
-import { countMade } from '../hand/graph.ts';
-import type { Edge, Round } from '../types.ts';
+import { countRound } from '../hand/graph.ts';
+import type { Round, Shape } from '../types.ts';
 import { mod, sum } from '../whole.ts';
 
 export type Lane = {
@@ -32,7 +32,7 @@ export function laneOf(sides: number[], sizes: number[], offset = 0): Lane {
   return { sides, sizes, total: sum(sides) + sum(sizes), sideFrom, cornerFrom, offset };
 }
 
-export const laneOfEdge = (edge: Edge): Lane =>
+export const laneOfShape = (edge: Shape): Lane =>
   laneOf(
     edge.sides,
     edge.corners.map((corner) => corner.size),
@@ -40,7 +40,7 @@ export const laneOfEdge = (edge: Edge): Lane =>
   );
 
 export function laneOfRound(round: Round): Lane {
-  const { sides, corners } = countMade(round);
+  const { sides, corners } = countRound(round);
   const sizes = corners.map((corner) => corner.size);
   const lastTurn = round.turns.at(-1);
   return laneOf(
@@ -50,8 +50,8 @@ export function laneOfRound(round: Round): Lane {
   );
 }
 
-export const laneOfEither = (value: Edge | Round): Lane =>
-  'kinds' in value ? laneOfRound(value) : laneOfEdge(value);
+export const laneOfEither = (value: Shape | Round): Lane =>
+  'kinds' in value ? laneOfRound(value) : laneOfShape(value);
 
 /** Index in the round of a lane index. */
 export const nodeAt = (lane: Lane, index: number): number => mod(index + lane.offset, lane.total || 1);

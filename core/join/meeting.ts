@@ -5,10 +5,9 @@
  * A corner is met where the lane turns, also if it has no positions; one that lies right behind the start is met last.
  */
 
-import type { Problem } from '../problems.ts';
-import type { Edge, JoinMade, Round } from '../types.ts';
+import type { JoinMade, Round } from '../types.ts';
 import { mod } from '../whole.ts';
-import { type Lane, laneOfEither, laneOfRound } from './lane.ts';
+import type { Lane } from './lane.ts';
 
 /** Both lanes and where on them the join begins. The back's own index falls as the join goes on. */
 export type Meeting = {
@@ -28,40 +27,15 @@ export type Meeting = {
 /** A corner as the join comes to it: `at` positions are joined before its turn. */
 export type CornerAhead = { corner: number; size: number; at: number };
 
+/** Two lanes as the join begins on them; null where one has no stitches, and there is nothing to join. */
 export function meet(
-  frontValue: Edge | Round,
-  backValue: Round,
-  start: JoinMade,
-  problems: Problem[],
-): Meeting | null {
-  return meetLanes(laneOfEither(frontValue), laneOfRound(backValue), backValue, start, problems);
-}
-
-/** The same of two lanes; of the back only the front side that its side 0 faces, and whether it is twisted. */
-export function meetLanes(
   front: Lane,
   back: Lane,
   { faces, twisted }: Pick<Round, 'faces' | 'twisted'>,
   start: JoinMade,
-  problems: Problem[],
 ): Meeting | null {
-  if (back.total === 0 || front.total === 0) {
-    problems.push({
-      at: 'back',
-      code: 'back-empty',
-      params: {},
-    });
-    return null;
-  }
+  if (back.total === 0 || front.total === 0) return null;
   const sideCount = front.sides.length;
-  if (start.side >= sideCount) {
-    problems.push({
-      at: 'start.side',
-      code: 'between',
-      params: { min: 1, max: sideCount },
-    });
-    return null;
-  }
   const frontSide = start.side;
   const frontFrom = mod(
     (front.sideFrom[frontSide] as number) + placeOn(front, frontSide, frontSide - 1, start),

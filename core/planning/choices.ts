@@ -1,17 +1,8 @@
 /** Settling the maker's choices: what is not chosen takes the trade's usual way (common practice, no source). */
-import {
-  fieldsOf,
-  listOf,
-  numberProblem,
-  own,
-  plainZero,
-  readCorner,
-  readCorners,
-  readZeroOrOne,
-} from '../checks.ts';
+import { checkCorner, checkCorners, checkNumber } from '../checks.ts';
 import { limits } from '../limits.ts';
 import type { Problem } from '../problems.ts';
-import type { Arm, Corner, Edge, JoinStart } from '../types.ts';
+import type { Arm, Choices, Corner, Edge, EdgingChoice, JoinStart } from '../types.ts';
 import { isWhole, mod } from '../whole.ts';
 
 export type SettledEdging = { arm: Arm; increase: number; corners: Corner[] };
@@ -29,152 +20,95 @@ export type EarlyChoices = {
   markerEvery: number;
 };
 
-export function settleChoices(edge: Edge, choices: unknown, problems: Problem[]): EarlyChoices {
-  const fields = fieldsOf(choices) ?? {};
-  if (choices !== undefined && !fieldsOf(choices))
-    problems.push({ at: 'choices', code: 'unreadable', params: {} });
-  const start = readStart(edge, own(fields, 'start'), problems);
-  const foundationCorner = own(fields, 'foundationCorner');
+const usualCorner: Corner = { made: 'chain', size: 2 };
+
+export function settleChoices(edge: Edge, choices: Choices, problems: Problem[]): EarlyChoices {
+  const start = readStart(edge, choices.start, problems);
+  const foundationCorner = choices.foundationCorner ?? usualCorner;
+  checkCorner(foundationCorner, 'choices.foundationCorner', problems);
   return {
     ...start,
-    edgings: readEdgings(edge, start.startSide, own(fields, 'edgings'), problems),
-    foundationCorner:
-      foundationCorner === undefined
-        ? { made: 'chain', size: 2 }
-        : (readCorner(foundationCorner, 'choices.foundationCorner', problems) ?? {
-            made: 'chain',
-            size: 2,
-          }),
-    startCounts: readZeroOrOne(
-      own(fields, 'foundationStart'),
-      'counts',
-      0,
-      'choices.foundationStart',
-      problems,
-    ),
-    foundationAdds: readZeroOrOne(
-      own(fields, 'foundationClosing'),
-      'adds',
-      1,
-      'choices.foundationClosing',
-      problems,
-    ),
-    edgingAdds: readZeroOrOne(own(fields, 'edgingClosing'), 'adds', 1, 'choices.edgingClosing', problems),
-    joinStart: readJoinStart(edge, own(fields, 'joinStart'), problems),
-    markerEvery: readMarker(own(fields, 'markerEvery'), problems),
+    edgings: readEdgings(edge, start.startSide, choices.edgings, problems),
+    foundationCorner,
+    startCounts: choices.foundationStart?.counts ?? 0,
+    foundationAdds: choices.foundationClosing?.adds ?? 1,
+    edgingAdds: choices.edgingClosing?.adds ?? 1,
+    joinStart: readJoinStart(edge, choices.joinStart, problems),
+    markerEvery: readMarker(choices.markerEvery, problems),
   };
 }
 
 function readStart(
   edge: Edge,
-  value: unknown,
+  { side, lead }: NonNullable<Choices['start']> = { side: 0 },
   problems: Problem[],
 ): { startSide: number; lead: number | undefined } {
-  if (value === undefined) return { startSide: 0, lead: undefined };
-  const fields = fieldsOf(value) ?? {};
-  if (!fieldsOf(value)) problems.push({ at: 'choices.start', code: 'unreadable', params: {} });
-  const side = own(fields, 'side') ?? 0;
-  const lead = own(fields, 'lead');
-  if (!isWhole(side, 0, edge.sides.length - 1))
-    problems.push({
-      at: 'choices.start.side',
-      code: 'between',
-      params: { min: 1, max: edge.sides.length },
-    });
-  if (lead !== undefined) {
-    const problem = numberProblem(lead, 'choices.start.lead', { min: 0, max: limits.stitches, like: 20 });
-    if (problem) problems.push(problem);
-  }
-  return {
-    startSide: isWhole(side, 0, edge.sides.length - 1) ? plainZero(side) : 0,
-    lead: isWhole(lead, 0, limits.stitches) ? plainZero(lead) : undefined,
-  };
+  const isSide = checkSide(edge, side, 'choices.start.side', problems);
+  const bounds = { min: 0, max: limits.stitches, like: 20 };
+  const isLead = lead === undefined || checkNumber(lead, 'choices.start.lead', bounds, problems);
+  return { startSide: isSide ? side : 0, lead: isLead ? lead : undefined };
+}
+
+/** Whether the front has that side; people count from 1. */
+function checkSide(edge: Edge, side: number, at: string, problems: Problem[]): boolean {
+  const isThere = isWhole(side, 0, edge.sides.length - 1);
+  if (!isThere) problems.push({ at, code: 'between', params: { min: 1, max: edge.sides.length } });
+  return isThere;
 }
 
 /** The front's corners in the back's own working order. */
 export const mirroredCorners = (edge: Edge, startSide: number): Corner[] =>
   edge.corners.map((_, j) => ({ ...(edge.corners[mod(startSide - j - 1, edge.corners.length)] as Corner) }));
 
-function readEdgings(edge: Edge, startSide: number, value: unknown, problems: Problem[]): SettledEdging[] {
+function readEdgings(
+  edge: Edge,
+  startSide: number,
+  edgings: readonly EdgingChoice[] = [{ arm: 1 }],
+  problems: Problem[],
+): SettledEdging[] {
   const mirrored = mirroredCorners(edge, startSide);
-  if (value === undefined) return [{ arm: [1, 1], increase: 0, corners: mirrored }];
-  const list = listOf(value, limits.edgings);
-  if (!list || list.length < 1) {
-    problems.push({
-      at: 'choices.edgings',
-      code: 'between',
-      params: { min: 1, max: limits.edgings },
-    });
+  if (!isWhole(edgings.length, 1, limits.edgings)) {
+    problems.push({ at: 'choices.edgings', code: 'between', params: { min: 1, max: limits.edgings } });
     return [];
   }
-  return list.map((one, n) => {
+  return edgings.map(({ arm, corner, increase = 0 }, n) => {
     const at = `choices.edgings[${n}]`;
-    const fields = fieldsOf(one) ?? {};
-    if (!fieldsOf(one)) problems.push({ at, code: 'unreadable', params: {} });
-    const given = own(fields, 'corner');
-    const corners =
-      given === undefined || edge.corners.length === 0
-        ? mirrored
-        : (readCorners(given, edge.corners.length, `${at}.corner`, problems) ?? mirrored);
+    const isOwn = corner !== undefined && edge.corners.length > 0;
+    const own = isOwn && checkCorners(corner, edge.corners.length, `${at}.corner`, problems);
     return {
-      arm: readArm(own(fields, 'arm'), `${at}.arm`, problems),
-      increase: readIncrease(edge, own(fields, 'increase'), `${at}.increase`, problems),
-      corners,
+      arm: readArm(arm, `${at}.arm`, problems),
+      increase: readIncrease(edge, increase, `${at}.increase`, problems),
+      corners: own || mirrored,
     };
   });
 }
 
-function readArm(value: unknown, at: string, problems: Problem[]): Arm {
-  if (value === undefined) return [1, 1];
-  const given = listOf(value, 2);
-  const pair: unknown[] = given?.length === 2 ? given : [value, value];
-  const problem = pair
-    .map((one) => numberProblem(one, at, { min: 0, max: limits.arm, like: 1 }))
-    .find((one) => one !== null);
-  if (problem) problems.push(problem);
-  return problem ? [1, 1] : (pair.map((one) => plainZero(one as number)) as Arm);
+/** Stitches on each side of a corner: one number for both, or two. */
+export function readArm(arm: number | Arm, at: string, problems: Problem[]): Arm {
+  const [before, after] = typeof arm === 'number' ? [arm, arm] : arm;
+  const bounds = { min: 0, max: limits.arm, like: 1 };
+  const isGood = checkNumber(before, at, bounds, problems) && checkNumber(after, at, bounds, problems);
+  return isGood ? [before, after] : [1, 1];
 }
 
-function readIncrease(edge: Edge, value: unknown, at: string, problems: Problem[]): number {
-  if (value === undefined) return 0;
-  const problem = numberProblem(value, at, { min: 0, max: limits.stitches, like: 6 });
-  if (problem) problems.push(problem);
-  else if ((value as number) > 0 && edge.corners.length > 0)
-    problems.push({
-      at,
-      code: 'increase-with-corners',
-      params: {},
-    });
-  return problem ? 0 : plainZero(value as number);
+function readIncrease(edge: Edge, increase: number, at: string, problems: Problem[]): number {
+  const isGood = checkNumber(increase, at, { min: 0, max: limits.stitches, like: 6 }, problems);
+  if (isGood && increase > 0 && edge.corners.length > 0)
+    problems.push({ at, code: 'increase-with-corners', params: {} });
+  return isGood ? increase : 0;
 }
 
-function readJoinStart(edge: Edge, value: unknown, problems: Problem[]): JoinStart {
-  const fields = fieldsOf(value) ?? {};
-  if (value !== undefined && !fieldsOf(value))
-    problems.push({
-      at: 'choices.joinStart',
-      code: 'unreadable',
-      params: {},
-    });
-  const side = own(fields, 'side') ?? 0;
-  if (!isWhole(side, 0, edge.sides.length - 1)) {
-    problems.push({
-      at: 'choices.joinStart.side',
-      code: 'between',
-      params: { min: 1, max: edge.sides.length },
-    });
-    return { side: 0, fromCorner: 1 };
-  }
+function readJoinStart(
+  edge: Edge,
+  { side, fromCorner }: NonNullable<Choices['joinStart']> = { side: 0 },
+  problems: Problem[],
+): JoinStart {
+  if (!checkSide(edge, side, 'choices.joinStart.side', problems)) return { side: 0, fromCorner: 1 };
   const furthest = joinPlaces(edge, side);
-  const fromCorner = own(fields, 'fromCorner');
-  if (fromCorner === undefined) return { side: plainZero(side), fromCorner: Math.min(4, furthest) };
-  const problem = numberProblem(fromCorner, 'choices.joinStart.fromCorner', {
-    min: 1,
-    max: furthest,
-    like: 4,
-  });
-  if (problem) problems.push(problem);
-  return { side: plainZero(side), fromCorner: problem ? 1 : (fromCorner as number) };
+  if (fromCorner === undefined) return { side, fromCorner: Math.min(4, furthest) };
+  const bounds = { min: 1, max: furthest, like: 4 };
+  const isGood = checkNumber(fromCorner, 'choices.joinStart.fromCorner', bounds, problems);
+  return { side, fromCorner: isGood ? fromCorner : 1 };
 }
 
 /** Positions of a front side at which a join can begin, its nearest corner position included. */
@@ -184,9 +118,12 @@ export const joinPlaces = (edge: Edge, side: number): number => {
   return (edge.sides[side] as number) + (before > 0 ? 1 : 0);
 };
 
-function readMarker(value: unknown, problems: Problem[]): number {
-  if (value === undefined) return 10;
-  const problem = numberProblem(value, 'choices.markerEvery', { min: 1, max: limits.markerEvery, like: 10 });
-  if (problem) problems.push(problem);
-  return problem ? 10 : (value as number);
+function readMarker(every = 10, problems: Problem[]): number {
+  const isGood = checkNumber(
+    every,
+    'choices.markerEvery',
+    { min: 1, max: limits.markerEvery, like: 10 },
+    problems,
+  );
+  return isGood ? every : 10;
 }

@@ -5,9 +5,8 @@
  * foundation is the front less all arms. `work` reaches the same counts by making stitches; each checks the other.
  */
 
-import { checkEdge } from '../front/edge.ts';
 import { done, fail, type Problem, type Result } from '../problems.ts';
-import type { Corner, Edge, EdgingPlan, FoundationPlan, Plan, SettledChoices } from '../types.ts';
+import type { Choices, Corner, Edge, EdgingPlan, FoundationPlan, Plan, SettledChoices } from '../types.ts';
 import { mod, sum } from '../whole.ts';
 import { type EarlyChoices, settleChoices } from './choices.ts';
 
@@ -24,20 +23,17 @@ export const facesOf = (sideCount: number, startSide: number): number[] =>
   Array.from({ length: sideCount }, (_, j) => mod(startSide - j, sideCount));
 
 /**
- * The plan of the back for an edge (from `readEdge`) and `Choices`.
- * Problems are at `edge…` and `choices…`; a panel too small for its edging rounds is told the nearest change.
+ * The plan of the back. Problems are at `edge.sides[i]` and `choices…`; a panel too small for its edging rounds is told the nearest change.
  */
-export function planBack(edge: unknown, choices?: unknown): Result<Plan> {
-  const read = checkEdge(edge);
-  if (!read.ok) return fail(read.problems.map((problem) => ({ ...problem, at: `edge.${problem.at}` })));
+export function planBack(edge: Edge, choices: Choices = {}): Result<Plan> {
   const problems: Problem[] = [];
-  const early = settleChoices(read.value, choices, problems);
+  const early = settleChoices(edge, choices, problems);
   // What the counts follow from must be readable before the counts can be judged.
   if (problems.some(({ at }) => bearsOnCounts.test(at))) return fail(problems);
-  return planWith(read.value, early, problems);
+  return planWith(edge, early, problems);
 }
 
-const bearsOnCounts = /^choices(\.edgings|\.start|\.foundationStart|\.foundationClosing|$)/;
+const bearsOnCounts = /^choices(\.edgings|\.start|\.foundationStart|\.foundationClosing)/;
 
 function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<Plan> {
   const faces = facesOf(edge.sides.length, early.startSide);
@@ -52,7 +48,7 @@ function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<
   const lead = edge.corners.length === 0 ? worked : (early.lead ?? Math.ceil(Math.max(0, worked) / 2));
   if (startSide >= 1) checkLead(worked, lead, edge, problems);
   if (problems.length > 0) return fail(problems);
-  return done({
+  const plan = {
     edge,
     choices: settled(early, lead),
     faces,
@@ -60,7 +56,9 @@ function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<
     foundation: planFoundation(edge, early, sides, lead, worked),
     edgings: planEdgings(sides, early),
     pairs: edge.total,
-  });
+  };
+  // The only place where a plan is made.
+  return done(plan as Plan);
 }
 
 function checkLastCorners(edge: Edge, early: EarlyChoices, cornerFaces: number[], problems: Problem[]): void {

@@ -5,13 +5,13 @@
  * was made is counted; so a pattern that contradicts itself is found where it does.
  */
 
-import { fieldsOf, listOf, numberProblem, own, readCorner } from '../checks.ts';
+import { checkCorner, checkNumber } from '../checks.ts';
 import { makeAsked } from '../hand/edging.ts';
 import { isCornerKind, type Making, makeAlong, makeStitch, startMaking, turn } from '../hand/graph.ts';
 import { limits } from '../limits.ts';
 import { done, fail, type Problem, type Result } from '../problems.ts';
 import { type Arm, type Corner, NodeKind } from '../types.ts';
-import { isWhole } from '../whole.ts';
+import { readArm } from './choices.ts';
 
 /** A pattern's rounds, all sides alike, and what it prints about them; null where a number is not printed. */
 export type PrintedRounds = {
@@ -32,24 +32,15 @@ export type PrintedRounds = {
 /** What the recipe gives, round by round, in the printed manner of counting. */
 export type RoundsGiven = { sides: number[]; totals: number[] };
 
-const mostRounds = limits.printedRounds;
-
-type Read = {
-  corner: Corner;
-  arm: Arm;
-  sideCount: number;
-  sides: (number | null)[];
-  totals: (number | null)[];
-  takesCorners: boolean;
-};
+type Read = Required<Omit<PrintedRounds, 'roundsNamed' | 'arm'>> & { arm: Arm };
 
 /**
  * Works a pattern's rounds and compares. Where it contradicts itself the problems are at `sides[i]` or `totals[i]`
- * (codes `printed-side`, `printed-total`, `rounds-named`); what cannot be read is at the value's own name.
+ * (codes `printed-side`, `printed-total`, `rounds-named`); what is beyond the limits is at the value's own name.
  */
-export function checkRounds(input: unknown): Result<RoundsGiven> {
+export function checkRounds(printed: PrintedRounds): Result<RoundsGiven> {
   const problems: Problem[] = [];
-  const read = readPrinted(input, problems);
+  const read = readPrinted(printed, problems);
   if (!read) return fail(problems);
   const given = workRounds(read, Math.max(read.sides.length, read.totals.length), problems);
   compare(read.sides, given.sides, 'sides', problems);
@@ -57,71 +48,47 @@ export function checkRounds(input: unknown): Result<RoundsGiven> {
   return problems.length > 0 ? fail(problems) : done(given);
 }
 
-function readPrinted(input: unknown, problems: Problem[]): Read | null {
-  const fields = fieldsOf(input) ?? {};
-  const corner = readCorner(own(fields, 'corner'), 'corner', problems);
-  const arm = readArm(own(fields, 'arm'), problems);
-  const sideCount = own(fields, 'sideCount') ?? 4;
-  const wrongCount = numberProblem(sideCount, 'sideCount', { min: 1, max: limits.sides, like: 4 });
-  if (wrongCount) problems.push(wrongCount);
-  const sides = readColumn(own(fields, 'sides'), 'sides', problems);
-  const totals = readColumn(own(fields, 'totals'), 'totals', problems);
-  const rounds = Math.max(sides.length, totals.length);
-  checkNamed(own(fields, 'roundsNamed'), totals.length > 0 ? 'totals' : 'sides', rounds, problems);
-  if (!corner || !arm || wrongCount || !isFirstPrinted(sides, totals, problems)) return null;
-  const takesCorners = own(fields, 'totalsTakeCorners') === true;
-  return { corner, arm, sideCount: sideCount as number, sides, totals, takesCorners };
+function readPrinted(printed: PrintedRounds, problems: Problem[]): Read | null {
+  const { corner, sideCount = 4, sides = [], totals = [], totalsTakeCorners = false } = printed;
+  checkCorner(corner, 'corner', problems);
+  const arm = readArm(printed.arm, 'arm', problems);
+  checkNumber(sideCount, 'sideCount', { min: 1, max: limits.sides, like: 4 }, problems);
+  checkColumn(sides, 'sides', problems);
+  checkColumn(totals, 'totals', problems);
+  if (problems.length > 0) return null;
+  if (typeof sides[0] !== 'number' && typeof totals[0] !== 'number')
+    return refuse(problems, { at: 'sides[0]', code: 'empty', params: {} });
+  checkNamed(printed, problems);
+  return { corner, arm, sideCount, sides, totals, totalsTakeCorners };
 }
 
-function readArm(value: unknown, problems: Problem[]): Arm | null {
-  const pair = listOf(value, 2) ?? [value, value];
-  const problem = [pair[0], pair[1]]
-    .map((one) => numberProblem(one, 'arm', { min: 0, max: limits.arm, like: 1 }))
-    .find((one) => one !== null);
-  if (problem) problems.push(problem);
-  return problem ? null : (pair as Arm);
+function refuse(problems: Problem[], problem: Problem): null {
+  problems.push(problem);
+  return null;
 }
 
 /** Printed numbers: whole, or null where nothing is printed. */
-function readColumn(value: unknown, at: 'sides' | 'totals', problems: Problem[]): (number | null)[] {
-  if (value === undefined) return [];
-  const list = listOf(value, mostRounds);
-  if (!list) {
-    problems.push({ at, code: 'printed-rounds', params: { of: at, max: mostRounds } });
-    return [];
-  }
-  const most = limits.sides * (limits.stitches + limits.cornerSize);
-  return list.map((one, i) => {
-    if (one === null) return null;
-    const problem = numberProblem(one, `${at}[${i}]`, { min: 0, max: most, like: 60 });
-    if (problem) problems.push(problem);
-    return problem ? null : (one as number);
+function checkColumn(column: readonly (number | null)[], of: 'sides' | 'totals', problems: Problem[]): void {
+  const most = limits.printedRounds;
+  if (column.length > most) problems.push({ at: of, code: 'printed-rounds', params: { of, max: most } });
+  const bounds = { min: 0, max: limits.sides * (limits.stitches + limits.cornerSize), like: 60 };
+  column.slice(0, most).forEach((count, i) => {
+    if (count !== null) checkNumber(count, `${of}[${i}]`, bounds, problems);
   });
 }
 
 /** A pattern that names more or fewer rounds than it prints counts for. */
-function checkNamed(named: unknown, at: 'sides' | 'totals', rounds: number, problems: Problem[]): void {
-  if (named === undefined) return;
-  const printed = rounds - 1;
-  if (!isWhole(named, 0, mostRounds)) {
-    const problem = numberProblem(named, 'roundsNamed', { min: 0, max: mostRounds, like: 5 });
-    if (problem) problems.push(problem);
-  } else if (named !== printed)
-    problems.push({
-      at: printed > named ? `${at}[${named + 1}]` : at,
-      code: 'rounds-named',
-      params: { named, printed, of: at },
-    });
-}
-
-function isFirstPrinted(
-  sides: readonly (number | null)[],
-  totals: readonly (number | null)[],
+function checkNamed(
+  { roundsNamed: named, sides = [], totals = [] }: PrintedRounds,
   problems: Problem[],
-): boolean {
-  if (typeof sides[0] === 'number' || typeof totals[0] === 'number') return true;
-  if (problems.length === 0) problems.push({ at: 'sides[0]', code: 'empty', params: {} });
-  return false;
+): void {
+  if (named === undefined) return;
+  const of = totals.length > 0 ? 'totals' : 'sides';
+  const printed = Math.max(sides.length, totals.length) - 1;
+  const isGood = checkNumber(named, 'roundsNamed', { min: 0, max: limits.printedRounds, like: 5 }, problems);
+  if (!isGood || named === printed) return;
+  const at = printed > named ? `${of}[${named + 1}]` : of;
+  problems.push({ at, code: 'rounds-named', params: { named, printed, of } });
 }
 
 function workRounds(read: Read, rounds: number, problems: Problem[]): RoundsGiven {
@@ -135,7 +102,7 @@ function workRounds(read: Read, rounds: number, problems: Problem[]): RoundsGive
     const { side, total } = countRing(below, sideCount);
     if (side > limits.stitches) break;
     given.sides.push(side);
-    given.totals.push(read.takesCorners ? below.length : total);
+    given.totals.push(read.totalsTakeCorners ? below.length : total);
   }
   return given;
 }
@@ -145,7 +112,7 @@ function sideOfFirst(read: Read, problems: Problem[]): number | null {
   const [side] = read.sides;
   if (typeof side === 'number') return side;
   const total = read.totals[0] as number;
-  const stitches = total - (read.takesCorners ? read.sideCount * read.corner.size : 0);
+  const stitches = total - (read.totalsTakeCorners ? read.sideCount * read.corner.size : 0);
   if (stitches >= 0 && stitches % read.sideCount === 0) return stitches / read.sideCount;
   problems.push({
     at: 'totals[0]',

@@ -5,13 +5,10 @@
  * otherwise), so opening a panel costs the number of its sides and not of its stitches.
  */
 
-import { fieldsOf, own } from '../checks.ts';
-import { readMishaps } from '../hand/mishap.ts';
-import { workWith } from '../hand/work.ts';
-import { pair, readManner } from '../join/pair.ts';
-import { noPlan, readPlan } from '../plan-again.ts';
-import { done, fail, type Result } from '../problems.ts';
-import type { Manner, PairRun, Plan, RoundName, Stage, Step, Steps, Worked } from '../types.ts';
+import type { Act } from '../hand/acts/acts.ts';
+import { work } from '../hand/work.ts';
+import { pair } from '../join/pair.ts';
+import type { Manner, PairRun, Plan, Round, RoundName, Stage, Step, Steps, Worked } from '../types.ts';
 import { lastNotAbove } from '../whole.ts';
 import { joinSections } from './join-steps.ts';
 import { type RoundsSeen, type RoundView, viewOfEdging, viewOfFoundation, viewOfRound } from './layout.ts';
@@ -19,21 +16,30 @@ import { closingSections, clothSection, frontSection, roundSections } from './ro
 import { actsSection, bareStep, type Section } from './sections.ts';
 
 /**
- * The making of a plan, carrying out mishaps if any. `options.manner` says how the join pairs (default corner to
- * corner). `at(i)` gives the step at index i (the nearest end outside), `stepOf` the step that makes a node.
- * Problems are at `plan`, `mishaps[i]…`.
+ * The making of a plan, carrying out mishaps if any. `manner` says how the join pairs; `made` is the back as worked
+ * and paired with these mishaps, where that was done already.
+ * `at(i)` gives the step at index i (the nearest end outside), `stepOf` the step that makes a node.
  */
-export function steps(plan: unknown, mishaps?: unknown, options?: unknown): Result<Steps> {
-  const planned = readPlan(plan);
-  if (!planned) return fail([noPlan]);
-  const read = readMishaps(mishaps, planned);
-  const problems = read.ok ? [] : read.problems;
-  const manner = readManner(own(fieldsOf(options) ?? {}, 'manner'), problems);
-  if (!read.ok || problems.length > 0) return fail(problems);
-  const worked = read.value.length > 0 ? workWith(planned, read.value) : null;
-  const seen = worked ? seenWorked(worked) : seenPlanned(planned);
-  const runs = worked ? runsOf(planned, worked, manner) : plannedRuns(planned, seen);
-  return done(stepsOf(sectionsOf(planned, seen, runs)));
+export function steps(
+  plan: Plan,
+  mishaps: readonly Act[] = [],
+  { manner = 'corner-to-corner', made }: StepOptions = {},
+): Steps {
+  if (mishaps.length === 0) {
+    const planned = seenPlanned(plan);
+    return stepsOf(sectionsOf(plan, planned, plannedRuns(plan, planned)));
+  }
+  const { worked, runs } = made ?? makeBack(plan, mishaps, manner);
+  return stepsOf(sectionsOf(plan, seenWorked(worked), runs));
+}
+
+export type StepOptions = { manner?: Manner; made?: Made };
+type Made = { worked: Worked; runs: PairRun[] };
+
+function makeBack(plan: Plan, mishaps: readonly Act[], manner: Manner): Made {
+  const worked = work(plan, mishaps);
+  const back = worked.edgings.at(-1) as Round;
+  return { worked, runs: pair(plan.edge, back, { start: worked.join, manner }).runs };
 }
 
 function seenPlanned(plan: Plan): RoundsSeen {
@@ -50,12 +56,6 @@ function seenWorked(worked: Worked): RoundsSeen {
   for (const round of [worked.foundation, ...worked.edgings])
     for (const { node, mishap } of round.marks) marks.set(`${round.name} ${round.edging} ${node}`, mishap);
   return { foundation: viewOfRound(worked.foundation), edgings: worked.edgings.map(viewOfRound), marks };
-}
-
-function runsOf(plan: Plan, worked: Worked, manner: Manner): PairRun[] {
-  const paired = pair(plan.edge, worked.edgings.at(-1), { start: worked.join, manner });
-  // A back of which nothing is left has nothing to join.
-  return paired.ok ? paired.value.runs : [];
 }
 
 /** Everything meets: one run from the join's start around. */
@@ -112,8 +112,7 @@ function stepsOf(sections: Section[]): Steps {
     length += section.length;
   }
   const at = (index: number): Step => {
-    const whole = typeof index === 'number' && !Number.isNaN(index) ? Math.trunc(index) : 0;
-    const inside = Math.min(Math.max(0, whole), length - 1);
+    const inside = Math.min(Math.max(0, Math.trunc(index) || 0), length - 1);
     const which = lastNotAbove(starts, inside);
     return { ...(sections[which] as Section).at(inside - (starts[which] as number)), index: inside };
   };

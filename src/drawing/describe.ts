@@ -9,7 +9,7 @@ import type { Speech } from '../words/words.ts';
 import { pointedOn } from './focus.ts';
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import { isCorner, type Stretch } from './rounds.ts';
-import { lastNotAbove, slotAt } from './slots.ts';
+import { slotAt, stretchAt } from './slots.ts';
 import { frontStretches } from './whole/build.ts';
 
 export type Described = { title: string; lines: string[] };
@@ -33,7 +33,7 @@ export function standingOnFront(drawn: Drawn, node: number): Standing {
   const stretches = frontStretches(drawn.edge);
   const stretch =
     stretches[
-      lastNotAbove(
+      stretchAt(
         stretches.map(({ from }) => from),
         node,
       )
@@ -47,7 +47,7 @@ export function standingOnRound(ring: Ring, index: number, node: number): Standi
   const { round, stretches, name } = ring.rounds[index]!;
   const stretch =
     stretches[
-      lastNotAbove(
+      stretchAt(
         stretches.map(({ from }) => from),
         node,
       )

@@ -1,7 +1,7 @@
 /** The seam: a bar for every joined pair, from one lane to the other, in join order. */
 import { Glyph, Look, type Part, Tone } from '../table/draw-list.ts';
 import { makeMarks, makePart, putMark } from './parts.ts';
-import { lastNotAbove, type Slots } from './slots.ts';
+import { type Slots, stretchAt } from './slots.ts';
 import { hasMarks, ribbonLine } from './whole/lane-parts.ts';
 import { finder, type Lane } from './whole/lanes.ts';
 
@@ -38,7 +38,7 @@ export function seamStretches(ring: Slots): SeamStretch[] {
   for (const run of joinOrder(ring)) {
     for (let done = 0; done < run.count; ) {
       const slot = wrap(run.slot + done, ring.count);
-      const side = lastNotAbove(firsts, slot) >> 1;
+      const side = stretchAt(firsts, slot) >> 1;
       const end = ring.cells[2 * side + 2]?.from ?? ring.count;
       const taken = Math.min(run.count - done, end - slot);
       const last = stretches.at(-1);

@@ -5,7 +5,7 @@
  * A surplus on one lane makes a slot that is empty on the other: that is where the gap is drawn.
  * Nothing is stored per slot: the runs of the pairing are searched, so a ring of a million costs nothing.
  */
-import type { Pairing, PairRun, Shape } from '../../core/index.ts';
+import { lastNotAbove, type Pairing, type PairRun, type Shape } from '../../core/index.ts';
 
 export type Slots = {
   /** Slots on the ring. */
@@ -38,16 +38,9 @@ function cellStarts(shape: Shape): number[] {
   return starts;
 }
 
-/** Index of the last entry that is not above `value`. */
-export function lastNotAbove(starts: ArrayLike<number>, value: number): number {
-  let [low, high] = [0, starts.length - 1];
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (starts[middle]! <= value) low = middle;
-    else high = middle - 1;
-  }
-  return low;
-}
+/** Index of the stretch in which a position lies; before all of them it is the first. */
+export const stretchAt = (starts: ArrayLike<number>, position: number): number =>
+  Math.max(0, lastNotAbove(starts, position));
 
 /** The slots of a pairing on a front of this shape. */
 export function ringOf(front: Shape, pairing: Pairing): Slots {
@@ -68,7 +61,7 @@ export function ringOf(front: Shape, pairing: Pairing): Slots {
     ]),
   );
   const cellOfRun = (index: number) =>
-    cellOfGap.get(index) ?? lastNotAbove(positions, wrap(runs[index]!.front, pairing.front));
+    cellOfGap.get(index) ?? stretchAt(positions, wrap(runs[index]!.front, pairing.front));
   let zero = 0;
   runs.forEach((run, index) => {
     if (run.kind === 'back-alone') {
@@ -77,7 +70,7 @@ export function ringOf(front: Shape, pairing: Pairing): Slots {
     }
     for (let done = 0; done < run.count; ) {
       const position = wrap(run.front + done, pairing.front);
-      const cell = Math.min(lastNotAbove(positions, position), cells.length - 1);
+      const cell = Math.min(stretchAt(positions, position), cells.length - 1);
       const taken = Math.min(run.count - done, positions[cell + 1]! - position);
       if (position === 0) zero = starts[index]! + done;
       cells[cell]!.count += taken;
@@ -85,7 +78,7 @@ export function ringOf(front: Shape, pairing: Pairing): Slots {
     }
   });
   // A place without partner that belongs to side 0 may lie before its first stitch.
-  const before = lastNotAbove(starts.subarray(0, runs.length), wrap(zero - 1, count));
+  const before = stretchAt(starts.subarray(0, runs.length), wrap(zero - 1, count));
   if (count > 0 && runs[before]!.kind === 'back-alone' && cells.length > 1 && cellOfRun(before) === 0) {
     zero = starts[before]!;
   }
@@ -101,7 +94,7 @@ export function ringOf(front: Shape, pairing: Pairing): Slots {
 /** What lies in a slot. */
 export function slotAt(ring: Slots, slot: number): Slot {
   const order = wrap(slot - ring.shift, ring.count);
-  const run = lastNotAbove(ring.starts.subarray(0, ring.runs.length), order);
+  const run = stretchAt(ring.starts.subarray(0, ring.runs.length), order);
   const { kind, front, back } = ring.runs[run]!;
   const along = order - ring.starts[run]!;
   return {
@@ -117,7 +110,7 @@ export function slotAt(ring: Slots, slot: number): Slot {
  */
 export function joinOrderOf(ring: Slots, slot: number): number {
   const order = wrap(slot - ring.shift, ring.count);
-  const run = lastNotAbove(ring.starts.subarray(0, ring.runs.length), order);
+  const run = stretchAt(ring.starts.subarray(0, ring.runs.length), order);
   if (ring.runs[run]!.kind !== 'joined') return -1;
   const pair = ring.joined[run]! + order - ring.starts[run]!;
   if (ring.runs[0]!.kind !== 'joined') return pair;
@@ -130,7 +123,7 @@ export function slotOfJoin(ring: Slots, order: number): number {
   if (pairs === 0) return ring.shift;
   const within = Math.max(0, Math.min(pairs - 1, order));
   const pair = ring.runs[0]!.kind === 'joined' ? (within + 1) % pairs : within;
-  const run = lastNotAbove(ring.joined.subarray(0, ring.runs.length), pair);
+  const run = stretchAt(ring.joined.subarray(0, ring.runs.length), pair);
   return wrap(ring.starts[run]! + pair - ring.joined[run]! + ring.shift, ring.count);
 }
 

@@ -2,7 +2,7 @@
  * What a step can be asked, and the right answer. The answer is computed: from the step's target, from the
  * plan, or by working the piece and pairing it; never written down beside the question.
  */
-import { type Mishap, type Plan, pair, type Step, work } from '../../core/index.ts';
+import { type Mishap, type Plan, pair, type SideMeeting, type Step, work } from '../../core/index.ts';
 import { armOf } from '../words/walk/arms.ts';
 import type { Told } from '../words/walk/telling.ts';
 
@@ -85,8 +85,7 @@ const needle = (step: Step): Question =>
 
 /** Which place of the back's corner lies opposite: its corner is met from the end it was worked last. */
 function cornerPair(step: Step, plan: Plan): Question {
-  const worked = work(plan);
-  const back = worked.ok ? worked.value.edgings.at(-1) : undefined;
+  const back = work(plan).edgings.at(-1);
   const last = plan.edgings.at(-1);
   const corner = back?.turns.findIndex((turn, i) => {
     const size = last?.corners[i]?.size ?? 0;
@@ -114,29 +113,24 @@ export function sideQuestion({ faces }: Plan, side: number): Question {
   };
 }
 
-/** Back sides, from 1, that do not meet when this mishap is worked and the corners are pinned first. */
-export function sidesThatGap(plan: Plan, mishap: Mishap): string[] {
-  const worked = work(plan, [mishap]);
-  if (!worked.ok) return [];
-  const paired = pair(plan.edge, worked.value.edgings.at(-1), {
-    start: worked.value.join,
-    manner: 'corner-to-corner',
-  });
-  if (!paired.ok) return [];
-  return paired.value.sides
+/** What meets what when this mishap is worked and the corners are pinned first. */
+function sidesMade(plan: Plan, mishap: Mishap): SideMeeting[] {
+  const { edgings, join, foundation } = work(plan, [mishap]);
+  const back = edgings.at(-1) ?? foundation;
+  return pair(plan.edge, back, { start: join, manner: 'corner-to-corner' }).sides;
+}
+
+/** Back sides, from 1, that do not meet. */
+export const sidesThatGap = (plan: Plan, mishap: Mishap): string[] =>
+  sidesMade(plan, mishap)
     .filter(({ surplus }) => surplus !== 0)
     .map(({ backSide }) => `${backSide + 1}`)
     .sort();
-}
 
 /** How many stitches each back side has too many (+) or too few (−), in the back's order. */
 export function surpluses(plan: Plan, mishap: Mishap): number[] {
-  const worked = work(plan, [mishap]);
-  const paired = worked.ok
-    ? pair(plan.edge, worked.value.edgings.at(-1), { start: worked.value.join, manner: 'corner-to-corner' })
-    : null;
   const found = plan.faces.map(() => 0);
-  if (paired?.ok) for (const { backSide, surplus } of paired.value.sides) found[backSide] = surplus;
+  for (const { backSide, surplus } of sidesMade(plan, mishap)) found[backSide] = surplus;
   return found;
 }
 

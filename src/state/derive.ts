@@ -7,17 +7,16 @@
 import {
   type Choices,
   type Corner,
+  checkActs,
   type EdgeInput,
+  type EdgingChoice,
   limits,
-  type Mishap,
   mishapsOf,
-  type Plan,
   type Problem,
   pair,
   planBack,
   type Result,
   readEdge,
-  type Seen,
   steps,
   work,
 } from '../../core/index.ts';
@@ -68,16 +67,14 @@ function readChoices(reader: Reader): Choices {
   const fromCorner = typedOver(reader, 'join-from-corner', 4);
   return {
     ...project.choices,
-    edgings: Array.from({ length: project.edgingCount }, (_, n) =>
-      readEdging(reader, n, round),
-    ) as NonNullable<Choices['edgings']>,
+    edgings: Array.from({ length: project.edgingCount }, (_, n) => readEdging(reader, n, round)),
     start: { side: Math.max(1, startSide ?? 1) - 1, ...(lead !== undefined && !round ? { lead } : {}) },
     ...(joinSide !== undefined || fromCorner !== undefined
       ? {
           joinStart: {
             side: Math.max(1, joinSide ?? 1) - 1,
             ...(fromCorner === undefined ? {} : { fromCorner }),
-          } as { side: number; fromCorner: number },
+          },
         }
       : {}),
     ...(marker === undefined ? {} : { markerEvery: marker }),
@@ -85,7 +82,7 @@ function readChoices(reader: Reader): Choices {
 }
 
 /** An edging without a corner of its own takes the front's: core settles that. */
-function readEdging(reader: Reader, n: number, round: boolean): object {
+function readEdging(reader: Reader, n: number, round: boolean): EdgingChoice {
   const before = typedOver(reader, `arm.${n}`, 1, { high: limits.arm }) ?? 1;
   const after = typedOver(reader, `arm.${n}.after`, 1, { high: limits.arm }) ?? before;
   const increase = typedOver(reader, `increase.${n}`, 6) ?? 0;
@@ -125,32 +122,23 @@ export function derive(project: Project, settings: PairingSettings): Result<Maki
   const plan = planBack(edge.value, choices);
   if (!plan.ok) return { ok: false, problems: inFields(plan.problems) };
   const seen = ordinaryFront(counts, project, edge.value);
-  const mishaps = mishapsIn(plan.value, project.mishaps, seen);
+  const unfit = checkActs(project.mishaps, plan.value);
+  if (unfit.length > 0) return { ok: false, problems: unfit };
+  // What is known to have happened comes first; only what that leaves of the counts is explained anew.
+  const mishaps = mishapsOf(plan.value, seen, project.mishaps);
   const worked = work(plan.value, mishaps);
-  if (!worked.ok) return { ok: false, problems: worked.problems };
-  const pairing = pair(edge.value, worked.value.edgings.at(-1), { start: worked.value.join, ...settings });
-  if (!pairing.ok) return { ok: false, problems: inFields(pairing.problems) };
-  const whole = steps(plan.value, mishaps, { manner: settings.manner });
-  if (!whole.ok) return { ok: false, problems: whole.problems };
+  const back = worked.edgings.at(-1);
+  if (!back || back.length === 0)
+    return { ok: false, problems: [{ at: 'back', code: 'back-empty', params: {} }] };
+  const pairing = pair(edge.value, back, { start: worked.join, ...settings });
+  const making = steps(plan.value, mishaps, {
+    manner: settings.manner,
+    made: { worked, runs: pairing.runs },
+  });
   return {
     ok: true,
-    value: {
-      edge: edge.value,
-      plan: plan.value,
-      mishaps,
-      worked: worked.value,
-      pairing: pairing.value,
-      steps: whole.value,
-      seen,
-    },
+    value: { edge: edge.value, plan: plan.value, mishaps, worked, pairing, steps: making, seen },
   };
-}
-
-/** What is known to have happened comes first; only what that leaves of the counts is explained anew. */
-function mishapsIn(plan: Plan, known: readonly Mishap[], seen: Seen): readonly Mishap[] {
-  const made = mishapsOf(plan, seen, known);
-  // A mishap that has no place on this panel is left for `work` to tell.
-  return known.length === 0 || made[0] === known[0] ? made : known;
 }
 
 const inFields = (problems: readonly Problem[]): AppProblem[] =>

@@ -80,8 +80,7 @@ function lastMade(plan: Plan, kind: ActKind, corner = 0): Seen | null {
   const last = plan.edgings.length - 1;
   const [first] = roundsOf(kind);
   const round = roundsOf(kind).includes('edging') ? 'edging' : first;
-  const worked = work(plan, [actOf(kind, { round, edging: last, corner })]);
-  const made = worked.ok ? worked.value.edgings[last] : undefined;
+  const made = work(plan, [actOf(kind, { round, edging: last, corner })]).edgings[last];
   if (!made) return null;
   const { sides } = countRound(made);
   return { edgings: plan.edgings.map((planned, n) => (n === last ? { sides } : blank(planned))) };

@@ -6,6 +6,7 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import {
   type Corner,
+  type EdgeInput,
   type Plan,
   pair,
   planBack,
@@ -29,19 +30,18 @@ const planOf = (sides: number, stitches: number): Plan =>
     planBack(given(readEdge({ sides: new Array(sides).fill(stitches), corner, counted: 'stitches-only' }))),
   );
 
-const worked = (plan: Plan) => given(work(plan));
 const line = (name: string, said: string, goal: string, isMet: boolean): void => {
   if (!isMet) process.exitCode = 1;
   console.log(`${name.padEnd(52)} ${said}  (goal ${goal}${isMet ? '' : ': NOT MET'})`);
 };
 
 // A cushion: 4 sides of 78 and corners of 2 are 320 positions.
-const cushionInput = { sides: [78, 78, 78, 78], corner, counted: 'stitches-only' };
+const cushionInput: EdgeInput = { sides: [78, 78, 78, 78], corner, counted: 'stitches-only' };
 function wholeCushion(): number {
   const edge = given(readEdge(cushionInput));
   const plan = given(planBack(edge));
-  const { edgings, join } = given(work(plan));
-  return given(pair(edge, edgings[0], { start: join, manner: 'corner-to-corner' })).pairs;
+  const { edgings, join } = work(plan);
+  return pair(edge, edgings[0]!, { start: join, manner: 'corner-to-corner' }).pairs;
 }
 for (let i = 0; i < 200; i++) wholeCushion();
 await bench('plan, work and pair a cushion of 320 positions', wholeCushion, {
@@ -53,10 +53,10 @@ await bench('plan, work and pair a cushion of 320 positions', wholeCushion, {
 const hundredThousand = planOf(10, 10_000);
 const million = planOf(10, 100_000);
 const stitchesMade = (plan: Plan): number => plan.foundation.total + (plan.edgings[0]?.total ?? 0);
-const little = await bench('work a panel of 100,000 stitches a round', () => worked(hundredThousand), {
+const little = await bench('work a panel of 100,000 stitches a round', () => work(hundredThousand), {
   times: 21,
 });
-const long = await bench('work a panel of 1,000,000 stitches a round', () => worked(million), { times: 11 });
+const long = await bench('work a panel of 1,000,000 stitches a round', () => work(million), { times: 11 });
 const perSecond = stitchesMade(million) / (long.median / 1000);
 line(
   'stitches worked in a second',
@@ -76,7 +76,7 @@ function held(): number {
   return heapUsed + arrayBuffers;
 }
 const before = held();
-const kept = worked(million);
+const kept = work(million);
 const bytes = (held() - before) / million.edge.total;
 const made = kept.foundation.length + (kept.edgings[0]?.length ?? 0);
 line(
@@ -87,17 +87,17 @@ line(
 );
 
 // Walking: nothing is built before it is asked for.
-const open = await bench('open the steps of a panel of 1,000,000', () => given(steps(million)), {
+const open = await bench('open the steps of a panel of 1,000,000', () => steps(million), {
   times: 21,
 });
 const openCushion = planOf(4, 78);
-const openLittle = await bench('open the steps of a cushion', () => given(steps(openCushion)), {
+const openLittle = await bench('open the steps of a cushion', () => steps(openCushion), {
   times: 101,
 });
 console.log(
   `${'opening: 1,000,000 against 320'.padEnd(52)} ${(open.median / openLittle.median).toFixed(1)} times as long`,
 );
-const making = given(steps(million));
+const making = steps(million);
 let seed = 1;
 const next = (): number => {
   seed = (seed * 48_271) % 2_147_483_647;

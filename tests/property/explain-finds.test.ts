@@ -61,8 +61,7 @@ function placesOf({ plan, mishaps, seen }: Sought, explanations: readonly Explan
 
 function search(sought: Sought) {
   const found = explain(sought.plan, sought.seen, { advice: false });
-  if (!found.ok) throw new Error(JSON.stringify(found.problems));
-  return { ...placesOf(sought, found.value.explanations), listed: found.value.explanations.length };
+  return { ...placesOf(sought, found.explanations), listed: found.explanations.length };
 }
 
 const share = (places: readonly number[], upTo = Number.POSITIVE_INFINITY): number =>

@@ -10,6 +10,7 @@ import {
   needs,
   type Plan,
   pair,
+  type Round,
   roundsOf,
   type Seen,
   work,
@@ -95,11 +96,10 @@ export function drawMishap(draw: Draw, plan: Plan, kind: ActKind): Mishap {
 /** What the join shows, by `pair`, stitch by stitch. */
 export function joinSeen(plan: Plan, mishaps: readonly Mishap[], front: Edge = plan.edge): Seen['join'] {
   const worked = work(plan, mishaps);
-  if (!worked.ok) throw new Error(JSON.stringify(worked.problems));
-  const back = worked.value.edgings.at(-1);
-  const paired = pair(front, back, { start: worked.value.join, manner: 'stitch-by-stitch' });
-  if (!paired.ok) return {};
-  return { drift: paired.value.sides.map(({ drift }) => drift), leftOver: paired.value.leftOver };
+  const back = worked.edgings.at(-1) as Round;
+  if (back.length === 0) return {};
+  const paired = pair(front, back, { start: worked.join, manner: 'stitch-by-stitch' });
+  return { drift: paired.sides.map(({ drift }) => drift), leftOver: paired.leftOver };
 }
 
 /** Every count of the back; of the join too, where something was amiss in the join. */

@@ -37,16 +37,16 @@ export function makingOf(input: EdgeInput, options: MakingOptions = {}): Making 
   const { choices = {}, mishaps = [], manner = 'corner-to-corner', easing = 'end' } = options;
   const edge = valueFrom(readEdge(input));
   const plan = valueFrom(planBack(edge, choices));
-  const worked = valueFrom(work(plan, mishaps));
-  const last = worked.edgings.at(-1);
-  const pairing = valueFrom(pair(edge, last, { start: worked.join, manner, easing }));
+  const worked = work(plan, mishaps);
+  const last = worked.edgings.at(-1)!;
+  const pairing = pair(edge, last, { start: worked.join, manner, easing });
   return {
     edge,
     plan,
     mishaps,
     worked,
     pairing,
-    steps: valueFrom(steps(plan, mishaps, { manner })),
+    steps: steps(plan, mishaps, { manner }),
     seen: {},
   };
 }

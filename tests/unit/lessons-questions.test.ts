@@ -85,8 +85,7 @@ describe.each(all)('%s', (_, item) => {
 
   test('is right about the piece', () => {
     const worked = work(making.plan, making.mishaps);
-    if (!worked.ok) throw new Error('work');
-    const { foundation, edgings } = worked.value;
+    const { foundation, edgings } = worked;
     const back = edgings.at(-1);
     if (back === undefined) throw new Error('edging');
     if (question.kind === 'count') expect(question.right).toEqual([`${countOf(foundation)[0]}`]);

@@ -46,10 +46,10 @@ describe('the steps and the list', () => {
     readEdge({ sides: [12, 9, 12, 9], corner: { made: 'chain', size: 2 }, counted: 'one-corner' }),
   );
   const plan: Plan = given(planBack(edge));
-  const worked = given(work(plan));
+  const worked = work(plan);
   const start = { start: worked.join, manner: 'corner-to-corner' as const };
-  const pairing = given(pair(edge, worked.edgings.at(-1), start));
-  const all = given(steps(plan));
+  const pairing = pair(edge, worked.edgings.at(-1)!, start);
+  const all = steps(plan);
   const making = { edge, plan, worked, pairing, steps: all, mishaps: [], seen: {} };
   const speech = { dialect: 'uk', hand: 'right', units: 'cm' } as const;
 

@@ -33,9 +33,9 @@ function made(
 ) {
   const edge = given(readEdge({ sides, corner, counted: 'one-corner' }));
   const plan = given(planBack(edge, choices));
-  const worked = given(work(plan, mishaps));
-  const back = worked.edgings.at(-1);
-  const pairing = given(pair(edge, back, { start: worked.join, manner }));
+  const worked = work(plan, mishaps);
+  const back = worked.edgings.at(-1)!;
+  const pairing = pair(edge, back, { start: worked.join, manner });
   return { edge, plan, pairing };
 }
 

@@ -94,9 +94,8 @@ describe('the picture of a step', () => {
   const plan = planBack(edge.value);
   if (!plan.ok) throw new Error('plan');
   const made = steps(plan.value);
-  if (!made.ok) throw new Error('steps');
-  const all: Step[] = Array.from({ length: made.value.length }, (_, i) => made.value.at(i));
-  const told = { plan: plan.value, steps: made.value };
+  const all: Step[] = Array.from({ length: made.length }, (_, i) => made.at(i));
+  const told = { plan: plan.value, steps: made };
   const speech = { dialect: 'uk', hand: 'right', units: 'cm' } as const;
   const words = (scene: Scene): string[] =>
     scene.flatMap((item: Item) => (item.what === 'words' ? [item.words] : []));
@@ -182,8 +181,7 @@ describe('the picture of a step', () => {
     const roundPlan = roundEdge.ok ? planBack(roundEdge.value) : roundEdge;
     if (!roundPlan.ok) throw new Error('round');
     const roundSteps = steps(roundPlan.value);
-    if (!roundSteps.ok) throw new Error('round steps');
-    const round = { plan: roundPlan.value, steps: roundSteps.value };
+    const round = { plan: roundPlan.value, steps: roundSteps };
     const wholes = ['check-twist', 'cloth-centres', 'cloth-corners', 'cloth-pins', 'turn-strip'].concat([
       'wrong-sides',
       'pad-in',

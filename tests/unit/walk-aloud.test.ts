@@ -146,10 +146,9 @@ describe('what is read', () => {
   const plan = planBack(edge.value);
   if (!plan.ok) throw new Error('plan');
   const made = steps(plan.value);
-  if (!made.ok) throw new Error('steps');
-  const making = { plan: plan.value, steps: made.value };
+  const making = { plan: plan.value, steps: made };
   const speech = { dialect: 'us', hand: 'right', units: 'cm' } as const;
-  const all: Step[] = Array.from({ length: made.value.length }, (_, i) => made.value.at(i));
+  const all: Step[] = Array.from({ length: made.length }, (_, i) => made.at(i));
   const read = (fits: (step: Step) => boolean): string => {
     const step = all.find(fits) as Step;
     return textAloud(step, all[step.index - 1] ?? null, making, speech);

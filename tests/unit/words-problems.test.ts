@@ -23,19 +23,15 @@ const said: {
   'too-low': [{ min: 1 }, 'Side 3 must be 1 or more'],
   'too-high': [{ max: 100_000 }, 'Side 3 must be 100000 or fewer'],
   between: [{ min: 2, max: 30 }, 'Side 3 must be between 2 and 30'],
-  unreadable: [{}, 'Side 3 cannot be read: choose again'],
-  counted: [{}, 'Choose what your count took in of the corners'],
   'corners-take-all': [
     { min: 5, taken: 4 },
     'Side 3 must be 5 or more: its count takes in 4 from the corners',
   ],
-  'corner-made': [{}, 'Side 3 must be made of chains or of stitches: choose one'],
   'corner-count': [{ corners: 4 }, 'Side 3 must be given once for every side: 4 in all'],
   'no-corners': [
     {},
     'A panel without corners has 1 side: add the counts up, or say how its corners are made',
   ],
-  'zero-or-one': [{}, 'Side 3 must be 0 or 1 stitches'],
   'corner-must-match': [
     { corner: 1, size: 2 },
     "The last edging round's corners must match the front's: make corner 2 of size 2, as on the front",
@@ -70,10 +66,6 @@ const said: {
   'mishap-place': [{ mishap: 0 }, 'Mishap 1: its stitch must be on the side'],
   'mishap-count': [{ mishap: 0 }, 'Mishap 1: its number must be a whole number'],
   'mishap-end': [{ mishap: 0 }, 'Mishap 1: say whether it was before or after the corner'],
-  'mishap-then': [
-    { mishap: 0 },
-    'Mishap 1: say whether the next side was counted from the corner or from the total',
-  ],
   'no-kind': [{}, 'Choose a mishap'],
   'as-planned': [{ count: 2 }, '2 is what the recipe asks for'],
   'back-empty': [{}, 'There is nothing to join: one of the rounds has no stitches'],

@@ -23,8 +23,7 @@ function making(input: EdgeInput, choices: Choices = {}, mishaps: Mishap[] = [])
   const plan = planBack(edge.value, choices);
   if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
   const made = steps(plan.value, mishaps);
-  if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  return { plan: plan.value, steps: made.value, mishaps };
+  return { plan: plan.value, steps: made, mishaps };
 }
 
 const square = (choices: Choices = {}, mishaps: Mishap[] = []): Told =>

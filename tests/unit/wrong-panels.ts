@@ -89,7 +89,7 @@ export function seenOf(
   plan: Plan,
   mishaps: readonly Mishap[],
 ): Required<Pick<Seen, 'foundation' | 'edgings'>> {
-  const { foundation, edgings } = given(work(plan, mishaps));
+  const { foundation, edgings } = work(plan, mishaps);
   const read = (made: typeof foundation) => {
     const { sides, corners } = countRound(made);
     return { sides, corners: corners.map(({ size }) => size) };

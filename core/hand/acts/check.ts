@@ -3,13 +3,15 @@ import { limits } from '../../limits.ts';
 import type { Problem, ProblemParams } from '../../problems.ts';
 import type { Plan } from '../../types.ts';
 import { isWhole, sum } from '../../whole.ts';
-import { type Act, entryOf, needs, roundsOf } from './acts.ts';
+import { type Act, actKinds, entryOf, needs, roundsOf } from './acts.ts';
 import type { Field } from './entry.ts';
 
 /** Everything that is wrong with a list of acts. Problems are at `mishaps` and `mishaps[i].side` and so on. */
 export function checkActs(acts: readonly Act[], plan: Plan): Problem[] {
   if (acts.length > limits.mishaps)
     return [{ at: 'mishaps', code: 'mishaps', params: { max: limits.mishaps } }];
+  const strange = acts.findIndex(({ kind }) => !actKinds.includes(kind));
+  if (strange >= 0) return [{ at: `mishaps[${strange}]`, code: 'mishap-kind', params: { mishap: strange } }];
   const problems = acts.flatMap((act, index) => checkAct(act, index, plan));
   const made = sum(acts.map((act) => (roundsOf(act.kind)[0] === 'join' ? 0 : Math.abs(act.count ?? 0))));
   if (made > limits.stitchesAdded)
@@ -20,7 +22,7 @@ export function checkActs(acts: readonly Act[], plan: Plan): Problem[] {
 /** Places and numbers beyond a side are taken as its end, so they are bounded only as counts are. */
 const most = limits.stitches * 2;
 
-export function checkAct(act: Act, index: number, plan: Plan): Problem[] {
+function checkAct(act: Act, index: number, plan: Plan): Problem[] {
   const sides = plan.foundation.sides.length;
   const corners = plan.foundation.corners.length;
   const rounds = roundsOf(act.kind);

@@ -5,13 +5,13 @@ import {
   type ActRound,
   actRounds,
   type Bounds,
+  checkActs,
   entryOf,
   has,
   kindsIn,
   needs,
   type Plan,
   whyNot,
-  work,
 } from '../../../core/index.ts';
 import { numberField } from '../../controls/number-field.ts';
 import { segmented } from '../../controls/segmented.ts';
@@ -102,9 +102,9 @@ function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose)
 function putIn({ project, making }: Snapshot, send: Send, chosen: Chosen, choose: Choose): void {
   const read = readDraft(chosen.draft, making.plan);
   const mishaps = read.ok ? [...project.mishaps, read.mishap] : project.mishaps;
-  const tried = read.ok ? work(making.plan, mishaps) : read;
-  if (!tried.ok) {
-    choose({ ...chosen, problems: tried.problems });
+  const problems = read.ok ? checkActs(mishaps, making.plan) : read.problems;
+  if (problems.length > 0) {
+    choose({ ...chosen, problems });
     return;
   }
   send({ type: 'CHANGE', project: { mishaps } });

@@ -32,18 +32,14 @@ export const problems: ProblemMessages = {
   'too-high': ({ max }, { formatting }, label) => `${start(label)} must be ${formatting.plain(max)} or fewer`,
   between: ({ min, max }, { formatting }, label) =>
     `${start(label)} must be between ${formatting.plain(min)} and ${formatting.plain(max)}`,
-  unreadable: (_, __, label) => `${start(label)} cannot be read: choose again`,
 
-  counted: () => 'Choose what your count took in of the corners',
   'corners-take-all': ({ min, taken }, { formatting }, label) =>
     `${start(label)} must be ${formatting.plain(min)} or more: its count takes in ${formatting.plain(taken)} from the corners`,
-  'corner-made': (_, __, label) => `${start(label)} must be made of chains or of stitches: choose one`,
   'corner-count': ({ corners }, { formatting }, label) =>
     `${start(label)} must be given once for every side: ${formatting.plain(corners)} in all`,
   'no-corners': () =>
     'A panel without corners has 1 side: add the counts up, or say how its corners are made',
 
-  'zero-or-one': (_, __, label) => `${start(label)} must be 0 or 1 stitches`,
   'corner-must-match': ({ corner, size }, { formatting }) =>
     `The last edging round's corners must match the front's: make corner ${number(corner)} of size ${formatting.plain(size)}, as on the front`,
   'no-foundation-stitch': (params, speaker, label) => {
@@ -81,8 +77,6 @@ export const problems: ProblemMessages = {
   'mishap-place': ({ mishap: index }) => mishap(index, 'its stitch must be on the side'),
   'mishap-count': ({ mishap: index }) => mishap(index, 'its number must be a whole number'),
   'mishap-end': ({ mishap: index }) => mishap(index, 'say whether it was before or after the corner'),
-  'mishap-then': ({ mishap: index }) =>
-    mishap(index, 'say whether the next side was counted from the corner or from the total'),
   'no-kind': () => 'Choose a mishap',
   'as-planned': ({ count }, { formatting }) => `${formatting.plain(count)} is what the recipe asks for`,
 

@@ -7,7 +7,6 @@ import { type Question, type Turn, turnSizes } from './question.ts';
 
 export function* turnsOf({ plan, seen, looked }: Question): Generator<Turn, undefined> {
   for (const causes of turnSizes) {
-    const found = explain(plan, seen, { looked, causes });
-    if (found.ok) yield { causes, explained: found.value };
+    yield { causes, explained: explain(plan, seen, { looked, causes }) };
   }
 }

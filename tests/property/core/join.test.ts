@@ -12,6 +12,7 @@ import {
   pair,
   planBack,
   type Round,
+  readEdge,
   type Worked,
 } from '../../../core/index.ts';
 import {
@@ -41,7 +42,7 @@ type Drawn = { plan: Plan; worked: Worked; pairing: Pairing; begin: Begin };
 
 function joined(plan: Plan, mishaps: Mishap[], manner: Manner): Drawn {
   const worked = workOf(plan, mishaps);
-  const pairing = given(pair(plan.edge, worked.edgings.at(-1), { start: worked.join, manner }));
+  const pairing = pair(plan.edge, worked.edgings.at(-1)!, { start: worked.join, manner });
   return { plan, worked, pairing, begin: beginOf(worked.join) };
 }
 
@@ -209,19 +210,19 @@ describe('a front that was worked', () => {
       fc.property(smallJoins, fc.constantFrom(...manners), ({ plan, mishaps }, manner) => {
         // The back of one panel is the front of another, with its own back in turn.
         const front = workOf(plan).edgings.at(-1) as Round;
-        const edge = { ...countRound(front), total: front.length };
+        const { sides, corners } = countRound(front);
+        const edge = given(readEdge({ sides, corner: corners, counted: 'stitches-only' }));
         const { edgings, foundationCorner } = plan.choices;
         const choices = {
           edgings: edgings.map(({ arm, increase }) => ({ arm, increase })),
           foundationCorner,
         };
-        const back = given(planBack(edge, { ...choices, foundationClosing: { adds: 0 } }));
+        const itsOwn = given(planBack(edge, { ...choices, foundationClosing: { adds: 0 } }));
         const kept = mishaps.filter(({ kind }) => kind.startsWith('join') || kind === 'last-hole');
-        const worked = workOf(back, kept);
+        const worked = workOf(itsOwn, kept);
         const options = { start: worked.join, manner };
-        expect(given(pair(front, worked.edgings.at(-1), options))).toEqual(
-          given(pair(edge, worked.edgings.at(-1), options)),
-        );
+        const back = worked.edgings.at(-1) as Round;
+        expect(pair(front, back, options)).toEqual(pair(edge, back, options));
       }),
       runs,
     );

@@ -31,7 +31,7 @@ export function given<T>(result: Result<T>): T {
 
 export const planOf = ({ input, choices }: Panel): Plan => given(planBack(given(readEdge(input)), choices));
 
-export const workOf = (plan: Plan, mishaps: Mishap[] = []): Worked => given(work(plan, mishaps));
+export const workOf = (plan: Plan, mishaps: Mishap[] = []): Worked => work(plan, mishaps);
 
 /** Deep equality of long lists of plain values: told apart by their text, shown by their differences. */
 export function expectSame(found: unknown, foretold: unknown): void {

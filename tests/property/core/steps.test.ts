@@ -12,7 +12,7 @@ import {
 } from '../../../core/index.ts';
 import { type Act, actsOf } from '../../oracle/acts.ts';
 import { mishapsOn } from './panel-mishaps.ts';
-import { expectSame, given, planOf, runs, smallPanels, workOf } from './panels.ts';
+import { expectSame, planOf, runs, smallPanels, workOf } from './panels.ts';
 
 type Making = { plan: Plan; mishaps: Mishap[]; manner: Manner };
 
@@ -25,12 +25,12 @@ const makings: fc.Arbitrary<Making> = smallPanels.chain((panel) => {
   });
 });
 
-const stepsIn = ({ plan, mishaps, manner }: Making): Steps => given(steps(plan, mishaps, { manner }));
+const stepsIn = ({ plan, mishaps, manner }: Making): Steps => steps(plan, mishaps, { manner });
 
 function actsIn({ plan, mishaps, manner }: Making): Act[] {
   const worked = workOf(plan, mishaps);
-  const paired = pair(plan.edge, worked.edgings.at(-1), { start: worked.join, manner });
-  return actsOf(plan, worked, paired.ok ? paired.value.runs : []);
+  const paired = pair(plan.edge, worked.edgings.at(-1)!, { start: worked.join, manner });
+  return actsOf(plan, worked, paired.runs);
 }
 
 /** A step in the words of the list of acts. */
@@ -80,8 +80,8 @@ describe('steps', () => {
           const noMishap: Mishap = plan.choices.foundationClosing.adds
             ? { kind: 'closing-beside-first', round: 'foundation' }
             : { kind: 'closing-over-first', round: 'foundation' };
-          const planned = given(steps(plan, [], { manner }));
-          const worked = given(steps(plan, [noMishap], { manner }));
+          const planned = steps(plan, [], { manner });
+          const worked = steps(plan, [noMishap], { manner });
           expectSame(all(worked), all(planned));
           expect(worked.stretches).toEqual(planned.stretches);
         },
@@ -108,7 +108,7 @@ describe('steps', () => {
     fc.assert(
       fc.property(makings, (making) => {
         const taken = stepsIn(making);
-        const { foundation, edgings } = given(work(making.plan, making.mishaps));
+        const { foundation, edgings } = work(making.plan, making.mishaps);
         [foundation, ...edgings].forEach((round, i) => {
           const name = i === 0 ? 'foundation' : 'edging';
           const edging = Math.max(0, i - 1);
@@ -180,7 +180,7 @@ describe('steps', () => {
   it('say no corner lies ahead where the round closes first', () => {
     fc.assert(
       fc.property(makings, (making) => {
-        const rounds = given(work(making.plan, making.mishaps));
+        const rounds = work(making.plan, making.mishaps);
         const wrong = all(stepsIn(making)).filter((step) => {
           if (step.stage !== 'foundation' && step.stage !== 'edging') return false;
           if (step.node < 0 || step.corner >= 0 || acts.has(step.kind)) return false;
@@ -215,7 +215,7 @@ describe('steps', () => {
   it('end at their ends, whatever index is asked for', () => {
     fc.assert(
       fc.property(smallPanels, fc.oneof(fc.integer(), fc.double()), (panel, index) => {
-        const taken = given(steps(planOf(panel)));
+        const taken = steps(planOf(panel));
         const { index: found } = taken.at(index);
         const nearest = Number.isNaN(index) ? 0 : Math.min(Math.max(0, Math.trunc(index)), taken.length - 1);
         expect(found).toBe(nearest + 0);

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Choices,
+  checkActs,
   checkRounds,
   type EdgeInput,
   limits,
@@ -12,7 +13,6 @@ import {
   type Result,
   readEdge,
   steps,
-  work,
 } from '../../../core/index.ts';
 import { given, planOf, twoChains, workedOf } from './making.ts';
 
@@ -28,7 +28,10 @@ const edgings = (count: number): Choices => ({
   edgings: new Array(count).fill({ arm: 1, corner: twoChains }),
 });
 
-const mishaps = (...list: Mishap[]): Result<unknown> => work(planOf(sidesOf(4, 60)), list);
+const mishaps = (...list: Mishap[]): Result<unknown> => {
+  const problems = checkActs(list, planOf(sidesOf(4, 60)));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: list };
+};
 
 const roundPanel = (stitches: number, increase: number): Result<unknown> =>
   planBack(given(readEdge({ sides: [stitches], corner: [], counted: 'stitches-only' })), {
@@ -211,46 +214,50 @@ describe('the biggest panel there is', () => {
 
   it('is planned, worked and paired', () => {
     const { edgings, join } = workedOf(biggest);
-    const met = given(pair(biggest.edge, edgings[0], { start: join, manner: 'corner-to-corner' }));
+    const met = pair(biggest.edge, edgings[0]!, { start: join, manner: 'corner-to-corner' });
     expect(met.pairs).toBe(24 * 100_009);
     expect(met.verdict.kind).toBe('meets');
   });
 
   it('can be walked at once', () => {
-    const making = given(steps(biggest));
+    const making = steps(biggest);
     expect(making.at(making.length - 1).kind).toBe('finished');
     expect(making.length).toBeGreaterThan(3 * 2_400_000);
   });
 });
 
-/** Calls that go wrong in as many ways as they can, with what they say. */
-const wrong: [name: string, problems: Problem[]][] = [
+/** Calls that go wrong in as many ways as they can. */
+const wrong: [name: string, count: number, problems: Problem[]][] = [
   [
     'an edge',
+    7,
     problemsOf(
       readEdge({
-        sides: [0, Number.NaN, undefined, 1.5, 200_000, '12'],
-        corner: { made: 'wool', size: 12 },
-        counted: 'some',
+        sides: [0, Number.NaN, -3, 1.5, 200_000, Number.POSITIVE_INFINITY],
+        corner: { made: 'chain', size: 12 },
+        counted: 'stitches-only',
       }),
     ),
   ],
   [
     'corners one by one',
-    problemsOf(edge({ corner: [twoChains, { made: 'chain', size: 10 }, twoChains, twoChains] })),
+    2,
+    problemsOf(
+      edge({ corner: [twoChains, { made: 'chain', size: 10 }, twoChains, { made: 'stitch', size: -1 }] }),
+    ),
   ],
-  ['an edge of nothing', problemsOf(readEdge(undefined))],
-  ['a side that is all corners', problemsOf(edge({ sides: [4, 60, 4, 60], counted: 'both-corners' }))],
+  ['a side that is all corners', 2, problemsOf(edge({ sides: [4, 60, 4, 60], counted: 'both-corners' }))],
   [
     'choices',
+    10,
     problemsOf(
-      planBack(given(readEdge({ sides: sidesOf(4, 60), corner: twoChains, counted: 'stitches-only' })), {
-        edgings: [{ arm: 10, corner: { made: 'chain', size: 10 }, increase: 2 }, 5, { arm: [1, 'two'] }],
-        foundationCorner: {},
+      plan({
+        edgings: [
+          { arm: 10, corner: { made: 'chain', size: 10 }, increase: 2 },
+          { arm: [1, 0.5], increase: -1 },
+        ],
+        foundationCorner: { made: 'stitch', size: 99 },
         start: { side: 9, lead: -1 },
-        foundationStart: { counts: 2 },
-        foundationClosing: 'none',
-        edgingClosing: { adds: null },
         joinStart: { side: 7 },
         markerEvery: 0,
       }),
@@ -258,65 +265,47 @@ const wrong: [name: string, problems: Problem[]][] = [
   ],
   [
     'choices that do not fit',
+    3,
     problemsOf(plan({ markerEvery: 0.5, edgings: edgings(12).edgings ?? [] }, [20, 60, 21, 60])),
   ],
   [
     'mishaps',
-    problemsOf(
-      work(planOf([60]), [
-        { kind: 'spilt-tea' },
-        { kind: 'stitch-missed', round: 'plan', side: 9, place: -1, count: 0 },
-        { kind: 'corner-moved', corner: 0, count: 0.5, then: 'later' },
-        { kind: 'arm-missed', corner: 0 },
-        null,
-      ]),
+    6,
+    checkActs(
+      [
+        { kind: 'stitch-missed', side: 9, place: -1, count: 0 },
+        { kind: 'corner-moved', corner: 7, count: 0.5 },
+        { kind: 'arm-missed', edging: 3, corner: 0, end: 'before' },
+      ],
+      planOf([60, 60, 60]),
     ),
   ],
-  [
-    'a join',
-    problemsOf(
-      pair(undefined, undefined, { start: { side: -1, skipped: 'all' }, manner: 'by eye', easing: 'no' }),
-    ),
-  ],
-  ['a plan', problemsOf(work({}))],
-  ['steps', problemsOf(steps(planOf([60]), 'none', { manner: 'by eye' }))],
+  ['a printed total', 1, problemsOf(checkRounds({ totals: [13], corner: twoChains, arm: 1 }))],
   [
     'printed rounds',
-    [
-      ...problemsOf(checkRounds({ totals: [13], corner: twoChains, arm: 1 })),
-      ...problemsOf(checkRounds({ sides: 'many' })),
-    ],
+    4,
+    problemsOf(
+      checkRounds({ sides: [1.5, null, -1], corner: { made: 'chain', size: 10 }, arm: [1, Number.NaN] }),
+    ),
   ],
+  ['printed rounds of nothing', 1, problemsOf(checkRounds({ corner: twoChains, arm: 1 }))],
 ];
 
 describe('problems', () => {
-  it.each(wrong)('of %s come all at once, each at its own place', (_, problems) => {
-    expect(problems.length).toBeGreaterThan(0);
-    const said = problems.map((problem) => JSON.stringify(problem));
-    expect(new Set(said).size).toBe(said.length);
-  });
-
-  it.each([
-    ['an edge', 9],
-    ['a side that is all corners', 2],
-    ['choices', 14],
-    ['choices that do not fit', 3],
-    ['mishaps', 9],
-    ['a join', 6],
-  ])('of %s are %i', (name, count) => {
-    const [, problems] = wrong.find(([what]) => what === name) as (typeof wrong)[number];
+  it.each(wrong)('of %s come all at once, each at its own place: %i', (_, count, problems) => {
     expect(problems.map(({ at, code }) => `${at} ${code}`)).toHaveLength(count);
+    expect(new Set(problems.map((problem) => JSON.stringify(problem))).size).toBe(count);
   });
 
   it.each<[at: string, problem: object]>([
     ['sides[3]', { code: 'not-whole', params: { like: 58 } }],
     ['sides[1]', { code: 'not-a-number', params: { like: 58 } }],
-    ['sides[2]', { code: 'empty', params: {} }],
+    ['sides[2]', { code: 'too-low', params: { min: 1 } }],
+    ['sides[5]', { code: 'too-high', params: { max: 100_000 } }],
     ['sides[4]', { code: 'too-high', params: { max: 100_000 } }],
-    ['counted', { code: 'counted', params: {} }],
-    ['corner.made', { code: 'corner-made', params: {} }],
+    ['corner.size', { code: 'too-high', params: { max: 9 } }],
   ])('name what is wrong at %s', (at, problem) => {
-    expect(wrong[0]?.[1]).toContainEqual({ at, ...problem });
+    expect(wrong[0]?.[2]).toContainEqual({ at, ...problem });
   });
 
   it('say what to change where the edging rounds leave no foundation', () => {
@@ -333,16 +322,5 @@ describe('problems', () => {
 
   it('are stated where the limits are', () => {
     expect(limits).toMatchObject({ sides: 24, stitches: 100_000, cornerSize: 9, arm: 9, edgings: 12 });
-  });
-});
-
-describe('minus zero', () => {
-  it('is a zero', () => {
-    const corner = { made: 'chain' as const, size: -0 };
-    const read = given(readEdge({ sides: [60], corner, counted: 'stitches-only' }));
-    expect(Object.is(read.corners[0]?.size, 0)).toBe(true);
-    const planned = given(planBack(read, { edgings: [{ arm: -0, corner }], start: { side: -0, lead: -0 } }));
-    expect(Object.is(planned.choices.start.lead, 0)).toBe(true);
-    expect(Object.is(planned.edgings[0]?.arm[0], 0)).toBe(true);
   });
 });

@@ -31,9 +31,9 @@ export function planOf(
   return given(planBack(given(readEdge({ sides, corner, counted })), choices));
 }
 
-export const workedOf = (plan: Plan, mishaps: Mishap[] = []): Worked => given(work(plan, mishaps));
+export const workedOf = (plan: Plan, mishaps: Mishap[] = []): Worked => work(plan, mishaps);
 
-export const stepsOf = (plan: Plan, mishaps: Mishap[] = []): Steps => given(steps(plan, mishaps));
+export const stepsOf = (plan: Plan, mishaps: Mishap[] = []): Steps => steps(plan, mishaps);
 
 export const allSteps = (making: Steps): Step[] =>
   Array.from({ length: making.length }, (_, index) => making.at(index));

@@ -9,7 +9,7 @@ import {
   pair,
   type Verdict,
 } from '../../../core/index.ts';
-import { given, planOf, workedOf } from './making.ts';
+import { planOf, workedOf } from './making.ts';
 
 const square = planOf([12, 12, 12, 12]);
 const big = planOf([60, 60, 60, 60]);
@@ -17,7 +17,7 @@ const big = planOf([60, 60, 60, 60]);
 function paired(mishaps: Mishap[], manner: Manner, plan = square, easing?: 'end' | 'spread'): Pairing {
   const { edgings, join } = workedOf(plan, mishaps);
   const options: PairOptions = { start: join, manner, ...(easing ? { easing } : {}) };
-  return given(pair(plan.edge, edgings.at(-1), options));
+  return pair(plan.edge, edgings.at(-1)!, options);
 }
 
 const missed: Mishap = { kind: 'stitch-missed', round: 'edging', side: 2, place: 5 };

@@ -1,7 +1,6 @@
 /** Every public function of core, with what it is given when all is well. */
 import * as cloth from '../../../core/cloth/index.ts';
 import * as core from '../../../core/index.ts';
-import { badNumbers, nasty } from './nasty.ts';
 
 /** These take what is typed, and are given nothing else. */
 const typed = new Set([
@@ -29,7 +28,7 @@ function given<T>(result: core.Result<T>): T {
   return result.value;
 }
 
-export const input = {
+export const input: core.EdgeInput = {
   sides: [12, 9, 12, 8],
   corner: [
     { made: 'chain', size: 2 },
@@ -39,7 +38,7 @@ export const input = {
   ],
   counted: 'one-corner',
 };
-const choices = {
+const choices: core.Choices = {
   edgings: [{ arm: [1, 2], corner: { made: 'chain', size: 2 } }, { arm: 1 }],
   foundationCorner: { made: 'chain', size: 2 },
   start: { side: 1, lead: 1 },
@@ -49,7 +48,7 @@ const choices = {
   joinStart: { side: 0, fromCorner: 3 },
   markerEvery: 5,
 };
-export const mishaps = [
+export const mishaps: core.Mishap[] = [
   { kind: 'stitch-missed', round: 'foundation', side: 1, place: 1, count: 1 },
   { kind: 'corner-moved', round: 'edging', edging: 1, corner: 1, count: -1, then: 'from-total' },
   { kind: 'arm-missed', corner: 0, end: 'before' },
@@ -57,48 +56,33 @@ export const mishaps = [
 ];
 const edge = given(core.readEdge(input));
 export const plan = given(core.planBack(edge, choices));
-const worked = given(core.work(plan, mishaps));
+const worked = core.work(plan, mishaps);
 const [, second = 0] = plan.foundation.sides;
 const seen = {
   foundation: { sides: [null, second, null, null], corners: [2, null, null, null] },
   join: { drift: [null, null, null, null], leftOver: 0 },
 };
 
-/** What every public function is given when all is well. A function that is not named is given nothing known. */
+/** What every public function is given when all is well. */
 export const usual: Record<string, unknown[]> = {
   readEdge: [input],
   planBack: [edge, choices],
   work: [plan, mishaps],
   countRound: [worked.edgings[0]],
-  pair: [edge, worked.edgings[1], { start: worked.join, manner: 'corner-to-corner', easing: 'spread' }],
+  pair: [edge, worked.edgings[1]!, { start: worked.join, manner: 'corner-to-corner', easing: 'spread' }],
   ease: [40, 3],
   checkRounds: [
     { corner: { made: 'chain', size: 2 }, arm: [1, 1], sides: [3, 5], totals: [12, null], roundsNamed: 1 },
   ],
+  checkActs: [mishaps, plan],
   steps: [plan, mishaps, { manner: 'stitch-by-stitch' }],
   explain: [plan, seen, { causes: 1 }],
   mishapsOf: [plan, seen, mishaps],
 };
 
-/** Functions that try one making after another. */
-export const tries = new Set(['explain', 'mishapsOf']);
-
-/** Runs a function, and what its answer can be asked, and gives every number that is none. */
-export function numbersOf(run: Anything, args: unknown[]): string[] {
-  const answer = run(...args);
-  const value = (answer as { value?: unknown } | undefined)?.value;
-  const isSteps = typeof (value as core.Steps | undefined)?.at === 'function';
-  const asked = isSteps ? askSteps(value as core.Steps) : [];
-  return [...badNumbers(answer), ...badNumbers(asked)];
-}
-
-function askSteps(making: core.Steps): unknown[] {
-  const stepOf = making.stepOf as Anything;
-  return nasty.flatMap(([, value]) => [
-    making.at(value as number),
-    stepOf(value, 0, 0),
-    stepOf('foundation', value, 0),
-    stepOf('edging', 0, value),
-    stepOf('join', value),
-  ]);
-}
+/** Functions that take a person's numbers, with the argument that holds them. */
+export const takesNumbers: [name: string, argument: number][] = [
+  ['readEdge', 0],
+  ['planBack', 1],
+  ['checkRounds', 0],
+];

@@ -209,9 +209,9 @@ describe('what hands do', () => {
     const missed = [0, 1].flatMap((edging) =>
       [0, 1, 2, 3].map((corner): Mishap => ({ kind: 'hidden-missed', round: 'edging', edging, corner })),
     );
-    const made = rounds(given(work(plan, missed))).map((round) => countRound(round).sides);
+    const made = rounds(work(plan, missed)).map((round) => countRound(round).sides);
     expect(made).toEqual((one.sides as number[]).map((count) => [count, count, count, count]));
-    const meant = rounds(given(work(plan))).map((round) => countRound(round).sides[0]);
+    const meant = rounds(work(plan)).map((round) => countRound(round).sides[0]);
     expect(meant).toEqual([7, 11, 15]);
   });
 
@@ -226,13 +226,13 @@ describe('what hands do', () => {
     const count = 60;
     const edge = given(readEdge({ sides: [count], corner: [], counted: 'stitches-only' }));
     const plan = given(planBack(edge, { foundationClosing: { adds }, edgingClosing: { adds } }));
-    for (const round of rounds(given(work(plan)))) {
+    for (const round of rounds(work(plan))) {
       const byHook = round.kinds.filter((kind) => kind === NodeKind.stitch).length;
       expect(countRound(round).sides).toEqual([count]);
       expect(count - byHook).toBe(adds);
     }
     // Work N without allowing for the closing, and there is what it adds too much.
-    const forgotten = given(work(plan, [{ kind: 'closing-forgotten', round: 'foundation' }]));
+    const forgotten = work(plan, [{ kind: 'closing-forgotten', round: 'foundation' }]);
     expect(countRound(forgotten.foundation).sides).toEqual([count + adds]);
   });
 
@@ -247,7 +247,7 @@ describe('what hands do', () => {
       }),
     );
     expect(plan.foundation.lead).toBe(one.worked);
-    const { foundation } = given(work(plan));
+    const { foundation } = work(plan);
     expect(foundation.kinds.filter((kind) => kind === NodeKind.stitch)).toHaveLength(one.worked as number);
     expect(countRound(foundation).sides).toEqual([total]);
   });
@@ -257,16 +257,16 @@ describe('what hands do', () => {
     const [wanted, got] = [one.wanted as number, one.got as number];
     const side = wanted / 4;
     const plan = square(side - 2, { made: 'chain', size: 2 }, [[1, 1]]);
-    const worked = given(work(plan, [{ kind: 'attach-doubled', round: 'edging' }]));
+    const worked = work(plan, [{ kind: 'attach-doubled', round: 'edging' }]);
     const back = worked.edgings[0] as Round;
     const stitches = countRound(back).sides.reduce((all, count) => all + count, 0);
     expect([plan.edge.sides.reduce((all, count) => all + count, 0), stitches]).toEqual([wanted, got]);
     const start = worked.join;
-    const each = given(pair(plan.edge, back, { start, manner: 'stitch-by-stitch' }));
+    const each = pair(plan.edge, back, { start, manner: 'stitch-by-stitch' });
     expect(each.leftOver).toBe(got - wanted);
     expect(each.verdict.kind).toBe('does-not-meet');
     // What the report did: the last few are stretched over the difference, at the end of one side.
-    const pinned = given(pair(plan.edge, back, { start, manner: 'corner-to-corner' }));
+    const pinned = pair(plan.edge, back, { start, manner: 'corner-to-corner' });
     expect(pinned.verdict).toEqual({
       kind: 'meets-with-easing',
       reasons: [{ code: 'side-long', frontSide: 0, backSide: 0, by: 1 }],

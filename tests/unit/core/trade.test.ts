@@ -3,7 +3,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { countRound, NodeKind, pair, type Step } from '../../../core/index.ts';
-import { allSteps, given, planOf, stepsOf, twoChains, workedOf } from './making.ts';
+import { allSteps, planOf, stepsOf, twoChains, workedOf } from './making.ts';
 
 /** A cushion of 79 counted a side, with the two chains of one corner taken in. */
 const cushion = planOf([79, 79, 79, 79], {
@@ -97,7 +97,7 @@ describe('the join', () => {
     // The nearer chain is the first, so the stitches of the side are second, third and fourth.
     expect(ofKind('join-attach')[0]).toMatchObject({ side: 0, corner: -1, place: 2 });
     const { edgings, join } = workedOf(cushion);
-    const { runs } = given(pair(cushion.edge, edgings[0], { start: join, manner: 'stitch-by-stitch' }));
+    const { runs } = pair(cushion.edge, edgings[0]!, { start: join, manner: 'stitch-by-stitch' });
     expect(runs).toHaveLength(1);
     // On the back as well: two stitches of side 0 lie between it and the corner that follows them.
     expect((edgings[0]?.turns[0] as number) - 1 - (runs[0]?.back as number)).toBe(2);
@@ -171,7 +171,7 @@ describe('a rectangle with one odd side', () => {
 
   it('worked in the order of the front does not meet, and that is said first', () => {
     const worked = workedOf(plan, [{ kind: 'order-not-mirrored' }]);
-    const met = given(pair(plan.edge, worked.edgings[0], { start: worked.join, manner: 'corner-to-corner' }));
+    const met = pair(plan.edge, worked.edgings[0]!, { start: worked.join, manner: 'corner-to-corner' });
     expect(met.verdict.kind).toBe('does-not-meet');
     // Two sides are alike, so turned by half a round it would meet after all.
     expect(met.verdict.reasons[0]).toEqual({ code: 'turned', by: 2 });
@@ -180,9 +180,7 @@ describe('a rectangle with one odd side', () => {
   it('with all sides different meets in no position, and the order is named as the cause', () => {
     const uneven = planOf([40, 25, 38, 24]);
     const worked = workedOf(uneven, [{ kind: 'order-not-mirrored' }]);
-    const met = given(
-      pair(uneven.edge, worked.edgings[0], { start: worked.join, manner: 'corner-to-corner' }),
-    );
+    const met = pair(uneven.edge, worked.edgings[0]!, { start: worked.join, manner: 'corner-to-corner' });
     expect(met.verdict.kind).toBe('does-not-meet');
     expect(met.verdict.reasons.map(({ code }) => code)).toContain('wrong-order');
     expect(met.verdict.reasons[0]).toEqual({ code: 'wrong-order' });
@@ -191,9 +189,7 @@ describe('a rectangle with one odd side', () => {
   it('of equal sides nobody notices', () => {
     const square = planOf([40, 40, 40, 40]);
     const worked = workedOf(square, [{ kind: 'order-not-mirrored' }]);
-    const met = given(
-      pair(square.edge, worked.edgings[0], { start: worked.join, manner: 'corner-to-corner' }),
-    );
+    const met = pair(square.edge, worked.edgings[0]!, { start: worked.join, manner: 'corner-to-corner' });
     expect(met.verdict.kind).toBe('meets');
   });
 });
