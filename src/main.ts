@@ -34,6 +34,9 @@ const panels = mountPanels(document.getElementById('app') as HTMLElement, {
 const watching = import('./keep/watch.ts')
   .then(({ watchOver }) => watchOver(store, deviceOn(device), notices.add, opened))
   .catch(() => store.subscribe((snapshot) => keep(device, snapshot)));
+void import('./state/cloth.ts')
+  .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
+  .catch(() => {});
 const drawing = import('./draw-on-table.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
 const ready = Promise.all([drawing, watching]);
 

@@ -1,6 +1,6 @@
 /** What every part of the place is a function of. */
 import type { Note } from '../../core/index.ts';
-import type { Cloth } from '../state/cloth.ts';
+import type { Cloth } from '../state/cloth-types.ts';
 import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 
 export type Place = {

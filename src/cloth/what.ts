@@ -2,8 +2,8 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
 import { fieldId } from '../controls/fields.ts';
 import { segmented } from '../controls/segmented.ts';
-import type { Becomes } from '../state/cloth.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
+import type { Becomes } from '../state/cloth-types.ts';
 import type { Units } from '../state/snapshot.ts';
 import { term } from '../words/terms.ts';
 import { choose, type Place } from './place.ts';

@@ -15,8 +15,8 @@ import {
   type YarnNeed,
   yarnFor,
 } from '../../core/index.ts';
-import type { Cloth, Measures } from './cloth.ts';
 import { clothFields as f, type YarnField } from './cloth-fields.ts';
+import type { Cloth, Measures } from './cloth-types.ts';
 import type { Making, Units } from './snapshot.ts';
 
 /** The join is worked in the edging's yarn. */

@@ -1,7 +1,8 @@
 /** From a wanted size to counts, with what the pattern needs. */
 import { type ClothResult, countsFor, type SideCandidates } from '../../core/index.ts';
-import { type Measures, pitchOf } from './cloth.ts';
+import { pitchOf } from './cloth.ts';
 import { clothFields as f } from './cloth-fields.ts';
+import type { Measures } from './cloth-types.ts';
 import type { Making } from './snapshot.ts';
 
 /** Null until size and pitch are there. A round is as long as its circle, other sides are all alike. */

@@ -9,44 +9,19 @@ import {
   cutCloth,
   meanOf,
   type Note,
-  type Pin,
   perimeter,
   pieceSides,
   pinsFor,
   pinsForRound,
-  type SewingPlan,
   sewByHand,
 } from '../../core/index.ts';
 import { type LengthUnit, readDecimal, readLength } from '../input/length.ts';
 import { clothRowOf, clothFields as f, type Stretch } from './cloth-fields.ts';
+import type { Becomes, Cloth, Measures } from './cloth-types.ts';
 import type { Field, Making, Project, Snapshot } from './snapshot.ts';
-
-export type Becomes = 'cushion' | 'bag' | 'cover';
 
 /** Defaults that are our own choice, told where they stand. mm. */
 export const clothDefaults = { spacing: 50, thickness: 4, working: 500, tail: 80 } as const;
-
-export type Measures = {
-  value(field: Field): number | undefined;
-  chosen<T extends string>(field: Field, standard: T): T;
-  problems: readonly Note[];
-};
-
-/** What is sewn, in the back's order: side j of the back faces front side `faces[j]`. */
-export type Cloth = {
-  measures: Measures;
-  becomes: Becomes;
-  isMirrored: boolean;
-  shape: ClothShape['shape'];
-  /** Problems of fields that cannot be read, and of measures that cannot be. At fields. */
-  problems: readonly Note[];
-  notes: readonly Note[];
-  /** Measured enough to cut; null until then. */
-  plan: ClothPlan | null;
-  pins: readonly Pin[] | null;
-  spacing: number;
-  sewing: SewingPlan | null;
-};
 
 export function readMeasures(texts: Project['texts'], units: LengthUnit): Measures {
   const values = new Map<Field, number>();

@@ -16,6 +16,7 @@ import type {
   Steps,
   Worked,
 } from '../../core/index.ts';
+import type { Cloth } from './cloth-types.ts';
 import type { AppProblem } from './problem.ts';
 
 export type Dialect = 'uk' | 'us';
@@ -100,6 +101,8 @@ export type Snapshot = {
   playing: boolean;
   canUndo: boolean;
   canRedo: boolean;
+  /** What follows for the cloth; null until its arithmetic is fetched, which is after the first look. */
+  cloth: Cloth | null;
   /** Place on the drawing pointed at: a round's node, or a pair of the join. */
   pointed: Pointed | null;
 };

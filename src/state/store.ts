@@ -2,6 +2,7 @@
 import { createActor, type SnapshotFrom } from 'xstate';
 import type { makingMachine } from '../making/machine.ts';
 import { appMachine } from './app.ts';
+import type { Cloth } from './cloth-types.ts';
 import { derive } from './derive.ts';
 import { example } from './project.ts';
 import type { AppEvent, Project, Settings, Snapshot, Tab } from './snapshot.ts';
@@ -19,8 +20,12 @@ export type Store = {
   send(event: AppEvent): void;
   /** Called after every change, once an event. Gives back how to stop. */
   subscribe(listener: (snapshot: Snapshot) => void): () => void;
+  /** Takes what reads the cloth, once it is there. */
+  learnCloth(read: ClothReader): void;
   stop(): void;
 };
+
+export type ClothReader = (snapshot: Pick<Snapshot, 'project' | 'settings' | 'making'>) => Cloth;
 
 type MakingSnapshot = SnapshotFrom<typeof makingMachine>;
 
@@ -38,7 +43,8 @@ export function openStore(start: Start): Store {
     getSnapshot(): MakingSnapshot;
     subscribe(listener: () => void): unknown;
   };
-  let current = compose(actor.getSnapshot(), making.getSnapshot());
+  let readCloth: ClothReader | null = null;
+  let current = compose(actor.getSnapshot(), making.getSnapshot(), readCloth);
   let told: { app: unknown; making: unknown } = { app: null, making: null };
   let sending = false;
   const refresh = (): void => {
@@ -50,7 +56,7 @@ export function openStore(start: Start): Store {
     if (app.context.making.steps !== walk.context.steps) return;
     if (told.app === app && told.making === walk) return;
     told = { app, making: walk };
-    current = compose(app, walk);
+    current = compose(app, walk, readCloth);
     for (const listener of listeners) listener(current);
   };
   actor.subscribe(refresh);
@@ -70,11 +76,20 @@ export function openStore(start: Start): Store {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    learnCloth: (read) => {
+      readCloth = read;
+      told = { app: null, making: null };
+      refresh();
+    },
     stop: () => actor.stop(),
   };
 }
 
-function compose(app: SnapshotFrom<typeof appMachine>, walk: MakingSnapshot): Snapshot {
+function compose(
+  app: SnapshotFrom<typeof appMachine>,
+  walk: MakingSnapshot,
+  readCloth: ClothReader | null,
+): Snapshot {
   const { context } = app;
   return {
     project: context.project,
@@ -90,6 +105,7 @@ function compose(app: SnapshotFrom<typeof appMachine>, walk: MakingSnapshot): Sn
     playing: app.value === 'playing',
     canUndo: context.past.length > 0,
     canRedo: context.future.length > 0,
+    cloth: readCloth?.(context) ?? null,
     pointed: context.pointed,
   };
 }
