@@ -22,5 +22,7 @@ export type Cloth = {
   plan: ClothPlan | null;
   pins: readonly Pin[] | null;
   spacing: number;
+  depth: number | undefined;
+  isByMachine: boolean;
   sewing: SewingPlan | null;
 };

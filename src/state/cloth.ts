@@ -72,15 +72,17 @@ export function clothOf(project: Project, units: LengthUnit, making: Making): Cl
       : 'polygon';
   const asked = askedShape(measures, shape, k);
   const missing = asked.missing.map((at): Note => ({ at, code: 'empty', params: {} }));
+  const depth = measures.value(f.depth);
   const common = {
     measures,
     becomes: measures.chosen<Becomes>(f.becomes, 'cushion'),
     isMirrored: measures.chosen<'panel' | 'cloth'>(f.front, 'panel') === 'cloth',
     shape,
     spacing: measures.value(f.spacing) ?? clothDefaults.spacing,
+    depth,
+    isByMachine: measures.chosen<'hand' | 'machine'>(f.sewing, 'hand') === 'machine',
   } as const;
   const nothing = { plan: null, pins: null, sewing: null };
-  const depth = measures.value(f.depth);
   const needed = [
     ...missing,
     ...(depth === undefined ? [{ at: f.depth, code: 'empty', params: {} }] : []),

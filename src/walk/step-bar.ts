@@ -9,7 +9,7 @@ import { openQuestion, questionCard } from './question-card.ts';
 
 export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
   const { step, making, settings } = snapshot;
-  const said = sayStep(step, making, settings);
+  const said = sayStep(step, making, settings, snapshot.cloth);
   return html`<section class="bar ${openQuestion(snapshot) ? 'asking' : ''}" data-keys="walk" aria-label="The step">
     <div class="top-row">${scrubber(snapshot, said, send)} ${asides(snapshot, said, send)}</div>
     <div class="saying">

@@ -3,6 +3,8 @@
  * sentences serve the walk, the lessons, reading aloud and the list beside the drawing.
  */
 import type { Step, StepKind } from '../../../core/index.ts';
+import type { Cloth } from '../../state/cloth-types.ts';
+import { inNumbers } from '../cloth/in-numbers.ts';
 import type { Speech } from '../words.ts';
 import { CLOSING } from './acts-closing.ts';
 import { CLOTH } from './acts-cloth.ts';
@@ -23,8 +25,9 @@ const ACTS: Record<StepKind, (telling: Telling) => Sentences> = { ...ROUND, ...C
  * What to do now, where that is, and how to tell it is right.
  * A step that carries out a mishap says so in its check.
  */
-export function sayStep(step: Step, making: Told, speech: Speech): Said {
-  const sentences = ACTS[step.kind](tellingOf(step, making, speech));
+export function sayStep(step: Step, making: Told, speech: Speech, cloth: Cloth | null = null): Said {
+  const plain = ACTS[step.kind](tellingOf(step, making, speech));
+  const sentences = { ...plain, ...inNumbers(step.kind, cloth, speech.units) };
   const said = { ...sentences, where: sayWhere(step, making), count: sayCount(step) };
   return step.mishap === undefined
     ? said

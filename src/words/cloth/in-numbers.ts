@@ -1,0 +1,96 @@
+/** The cloth stage in the maker's own numbers: what a step says more, once the cloth is measured. */
+import type { Pin, StepKind } from '../../../core/index.ts';
+import type { Cloth } from '../../state/cloth-types.ts';
+import type { Units } from '../../state/snapshot.ts';
+import { many, ordinal } from '../numbers.ts';
+import type { Sentences } from '../walk/telling.ts';
+import { sayPiece } from './cut.ts';
+import { sayLength } from './lengths.ts';
+
+type More = (cloth: Cloth & { pins: readonly Pin[] }, units: Units) => Partial<Sentences>;
+
+const listed = (numbers: readonly number[]): string =>
+  numbers.length < 2 ? `${numbers[0]}` : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+
+/** Sides of which the same is said, said once: "Sides 1 and 3: 16.8 cm in, …". */
+function bySides(pins: readonly Pin[], say: (own: readonly Pin[]) => string): string {
+  const said = new Map<string, number[]>();
+  for (const side of new Set(pins.map((pin) => pin.side))) {
+    const words = say(pins.filter((pin) => pin.side === side));
+    said.set(words, [...(said.get(words) ?? []), side + 1]);
+  }
+  return [...said]
+    .map(([words, sides]) =>
+      sides.length > 1 ? `Sides ${listed(sides)}: ${words}.` : `Side ${sides[0]}: ${words}.`,
+    )
+    .join(' ');
+}
+
+const stitchOf = ({ stitch, isBetween }: Pin): string =>
+  isBetween ? `between stitches ${stitch} and ${stitch + 1}` : `the ${ordinal(stitch)} stitch`;
+
+const ofKind = (pins: readonly Pin[], ...kinds: Pin['kind'][]): Pin[] =>
+  pins.filter(({ kind }) => kinds.includes(kind));
+
+const MORE: Partial<Record<StepKind, More>> = {
+  'lay-strip': ({ plan }, units) =>
+    plan
+      ? {
+          check: `The cloth is cut ${sayPiece(plan.cut, units)}. Base chains on the raw edge, edging towards the middle.`,
+        }
+      : {},
+  'cloth-centres': ({ pins, shape }, units) => ({
+    check:
+      shape === 'round'
+        ? `Every ${sayLength(quarterOf(pins), units)} along the edge.`
+        : bySides(ofKind(pins, 'centre'), ([pin]) =>
+            pin ? `${sayLength(pin.distance, units)} in, ${stitchOf(pin)}` : '',
+          ),
+    caution: `${many(pins.length, 'pin')} in all. Count them in.`,
+  }),
+  'cloth-pins': ({ pins, shape, spacing }, units) => {
+    const between = ofKind(pins, 'between');
+    if (between.length === 0) return { check: 'The sides are short: no more pins are needed.' };
+    if (shape === 'round') return { check: `${many(between.length, 'pin')} more, evenly between.` };
+    const says = bySides(
+      between,
+      (own) => `stitches ${listed(own.map(({ stitch }) => stitch).sort((a, b) => a - b))}`,
+    );
+    return { check: `About every ${sayLength(spacing, units)}. ${says}` };
+  },
+  'sew-out': (cloth, units) => {
+    const { sewing, depth = 0 } = cloth;
+    if (!sewing) return {};
+    const line = `The line runs ${sayLength(depth, units)} in from the raw edge, just below the edging.`;
+    if (cloth.isByMachine) return { act: 'Sew all round by machine, just below the edging.', check: line };
+    return {
+      check: `${line} Over ${sidesSaid(sewing.over.out)}. ${many(sewing.lengths, 'length')} of thread.`,
+    };
+  },
+  'sew-back': (cloth) => {
+    if (cloth.isByMachine)
+      return {
+        act: 'Sew a second row over the first where it takes strain.',
+        check: 'By machine 1 row may do.',
+      };
+    return cloth.sewing
+      ? { check: `Over ${sidesSaid(cloth.sewing.over.back)}. No gap is left on either side.` }
+      : {};
+  },
+  'pins-out': ({ pins }) => ({ check: `There were ${many(pins.length, 'pin')}. Count them.` }),
+  'turn-strip': ({ plan }, units) =>
+    plan
+      ? { check: `The back is now ${sayPiece(plan.finishedBack, units)}, edging outside, right side up.` }
+      : {},
+};
+
+const quarterOf = (pins: readonly Pin[]): number => ofKind(pins, 'quarter')[1]?.distance ?? 0;
+
+const sidesSaid = (over: readonly number[]): string =>
+  over.length === 1 ? many(over[0] ?? 0, 'stitch', 'stitches') : `${listed(over)} stitches, side by side`;
+
+/** Nothing where nothing is measured yet, or the step is of another stage. */
+export function inNumbers(kind: StepKind, cloth: Cloth | null, units: Units): Partial<Sentences> {
+  if (!cloth?.pins) return {};
+  return MORE[kind]?.({ ...cloth, pins: cloth.pins }, units) ?? {};
+}
