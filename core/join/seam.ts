@@ -111,12 +111,12 @@ export function cornerToCorner(seam: Seam, stretches: Stretch[], easing: 'end' |
       ...(stretch.corner ? { frontCorner: stretch.frontCorner } : {}),
     };
     addGap(seam, 'back-alone', stretch.skipped, where);
-    const able = stretch.back - stretch.skipped;
-    const pairs = Math.min(stretch.front, able);
-    const kind = able > stretch.front ? 'back-alone' : 'front-alone';
-    const extra = Math.abs(able - stretch.front);
+    const joinable = stretch.back - stretch.skipped;
+    const pairs = Math.min(stretch.front, joinable);
+    const kind = joinable > stretch.front ? 'back-alone' : 'front-alone';
+    const extra = Math.abs(joinable - stretch.front);
     if (easing === 'spread' && !stretch.corner && extra > 0 && pairs > 0)
-      spread(seam, kind, pairs, extra, where);
+      spread(seam, { kind, pairs, extra }, where);
     else {
       addRun(seam, 'joined', pairs);
       addGap(seam, kind, extra, where);
@@ -124,7 +124,12 @@ export function cornerToCorner(seam: Seam, stretches: Stretch[], easing: 'end' |
   }
 }
 
-function spread(seam: Seam, kind: Alone, pairs: number, extra: number, where: Where): void {
+/** Pairs with what is alone spread evenly among them. */
+function spread(
+  seam: Seam,
+  { kind, pairs, extra }: { kind: Alone; pairs: number; extra: number },
+  where: Where,
+): void {
   let passed = 0;
   for (const place of ease(pairs + extra, extra)) {
     addRun(seam, 'joined', place - passed);

@@ -48,12 +48,13 @@ function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<
   const lead = edge.corners.length === 0 ? worked : (early.lead ?? Math.ceil(Math.max(0, worked) / 2));
   if (startSide >= 1) checkLead(worked, lead, edge, problems);
   if (problems.length > 0) return fail(problems);
+  const foundationCorners = edge.corners.map(() => early.foundationCorner);
   const plan = {
     edge,
     choices: settled(early, lead),
     faces,
     cornerFaces,
-    foundation: planFoundation(edge, early, sides, lead, worked),
+    foundation: planFoundation(sides, foundationCorners, { lead, tail: worked - lead }),
     edgings: planEdgings(sides, early),
     pairs: edge.total,
   };
@@ -132,14 +133,11 @@ function checkLead(worked: number, lead: number, edge: Edge, problems: Problem[]
 }
 
 function planFoundation(
-  edge: Edge,
-  early: EarlyChoices,
   sides: number[],
-  lead: number,
-  worked: number,
+  corners: Corner[],
+  leg: { lead: number; tail: number },
 ): FoundationPlan {
-  const corners = edge.corners.map(() => ({ ...early.foundationCorner }));
-  return { sides, corners, lead, tail: worked - lead, total: sum(sides) + sizes(corners) };
+  return { sides, corners, ...leg, total: sum(sides) + sizes(corners) };
 }
 
 function planEdgings(foundation: number[], early: EarlyChoices): EdgingPlan[] {

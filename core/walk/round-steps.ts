@@ -52,16 +52,35 @@ export function frontSection(plan: Plan): Section {
   };
 }
 
-/** The acts before a round's stitches, and its stitches. */
-export function roundSections(
-  plan: Plan,
-  seen: RoundsSeen,
-  name: 'foundation' | 'edging',
-  edging: number,
-): Section[] {
-  const view = name === 'foundation' ? seen.foundation : (seen.edgings[edging] as RoundView);
-  return [beginning(plan, seen, name, edging, view), stitches(plan, seen, name, edging, view)];
-}
+/** A round being walked: the foundation, or an edging and the round it is worked on. */
+type Walked = {
+  plan: Plan;
+  seen: RoundsSeen;
+  name: 'foundation' | 'edging';
+  edging: number;
+  view: RoundView;
+  below: RoundView;
+};
+
+/** Everything of the foundation: its beginning, its stitches, its closing. */
+export const foundationSections = (plan: Plan, seen: RoundsSeen): Section[] =>
+  sectionsOf({ plan, seen, name: 'foundation', edging: 0, view: seen.foundation, below: seen.foundation });
+
+export const edgingSections = (plan: Plan, seen: RoundsSeen, edging: number): Section[] =>
+  sectionsOf({
+    plan,
+    seen,
+    name: 'edging',
+    edging,
+    view: seen.edgings[edging] as RoundView,
+    below: roundBelow(seen, edging),
+  });
+
+const sectionsOf = (round: Walked): Section[] => [
+  beginning(round),
+  stitches(round),
+  ...closingSections(round),
+];
 
 /** The round an edging is worked on. */
 const roundBelow = (seen: RoundsSeen, edging: number): RoundView =>
@@ -75,13 +94,7 @@ const attachTarget = (seen: RoundsSeen, edging: number, loop: StepTarget['loop']
   loop,
 });
 
-function beginning(
-  plan: Plan,
-  seen: RoundsSeen,
-  name: 'foundation' | 'edging',
-  edging: number,
-  view: RoundView,
-): Section {
+function beginning({ plan, seen, name, edging, view }: Walked): Section {
   const ofRound = view.length;
   const counts = plan.choices.foundationStart.counts;
   if (name === 'foundation')
@@ -103,16 +116,10 @@ function beginning(
   ]);
 }
 
-function stitches(
-  plan: Plan,
-  seen: RoundsSeen,
-  name: 'foundation' | 'edging',
-  edging: number,
-  view: RoundView,
-): Section {
+function stitches(round: Walked): Section {
+  const { plan, seen, name, edging, view } = round;
   // Starting chains that count as the first stitch have their step already.
   const first = name === 'foundation' && plan.choices.foundationStart.counts === 1 ? 1 : 0;
-  const below = roundBelow(seen, edging);
   return {
     length: view.worked - first,
     stage: name,
@@ -121,7 +128,7 @@ function stitches(
     find: (node) => (isWhole(node, first, view.worked - 1) ? node - first : -1),
     at: (offset) => {
       const node = offset + first;
-      const step = stitchStep(plan, view, name, edging, node, below);
+      const step = stitchStep(round, node);
       return { ...step, ...mishapAt(seen, name, edging, node) };
     },
   };
@@ -154,14 +161,8 @@ const kindOfStep = (name: 'foundation' | 'edging', code: number): StepKind => {
   return name === 'foundation' ? 'foundation-treble' : 'double-crochet';
 };
 
-function stitchStep(
-  plan: Plan,
-  view: RoundView,
-  name: 'foundation' | 'edging',
-  edging: number,
-  node: number,
-  below: RoundView,
-): Step {
+function stitchStep(round: Walked, node: number): Step {
+  const { plan, view, name, edging } = round;
   const { side, corner, place, of } = placeOf(view, node);
   const kind = kindOfStep(name, view.kindAt(node));
   const endsInCorner = node < (view.turns.at(-1) ?? 0);
@@ -173,7 +174,7 @@ function stitchStep(
     place,
     of,
     node,
-    target: targetOf(name, edging, kind, view.intoAt(node), below),
+    target: targetOf(round, kind, view.intoAt(node)),
     yarn: name,
     done: node + 1,
     ofRound: view.length,
@@ -181,13 +182,7 @@ function stitchStep(
   });
 }
 
-function targetOf(
-  name: 'foundation' | 'edging',
-  edging: number,
-  kind: StepKind,
-  node: number,
-  below: RoundView,
-): StepTarget {
+function targetOf({ name, edging, below }: Walked, kind: StepKind, node: number): StepTarget {
   if (kind === 'corner-chain') return nowhere;
   if (name === 'foundation')
     return { on: 'foundation', edging: 0, node, loop: node < 0 ? 'first-chain' : 'base-chain' };
@@ -197,8 +192,7 @@ function targetOf(
 }
 
 /** What ends a round: the ring's check and two closings, or the edging's closing over the attach place. */
-export function closingSections(seen: RoundsSeen, name: 'foundation' | 'edging', edging: number): Section[] {
-  const view = name === 'foundation' ? seen.foundation : (seen.edgings[edging] as RoundView);
+function closingSections({ seen, name, edging, view }: Walked): Section[] {
   const stage: Stage = name === 'foundation' ? 'foundation-closing' : 'edging-closing';
   const adds = view.length - view.worked;
   const common = { edging, ofRound: view.length, done: view.worked, side: 0 };

@@ -12,7 +12,7 @@ import type { Manner, PairRun, Plan, Round, RoundName, Stage, Step, Steps, Worke
 import { lastNotAbove } from '../whole.ts';
 import { joinSections } from './join-steps.ts';
 import { type RoundsSeen, type RoundView, viewOfEdging, viewOfFoundation, viewOfRound } from './layout.ts';
-import { closingSections, clothSection, frontSection, roundSections } from './round-steps.ts';
+import { clothSection, edgingSections, foundationSections, frontSection } from './round-steps.ts';
 import { actsSection, bareStep, type Section } from './sections.ts';
 
 /**
@@ -92,12 +92,8 @@ function plannedRuns(plan: Plan, seen: RoundsSeen): PairRun[] {
 function sectionsOf(plan: Plan, seen: RoundsSeen, runs: PairRun[]): Section[] {
   return [
     frontSection(plan),
-    ...roundSections(plan, seen, 'foundation', 0),
-    ...closingSections(seen, 'foundation', 0),
-    ...plan.edgings.flatMap((_, n) => [
-      ...roundSections(plan, seen, 'edging', n),
-      ...closingSections(seen, 'edging', n),
-    ]),
+    ...foundationSections(plan, seen),
+    ...plan.edgings.flatMap((_, n) => edgingSections(plan, seen, n)),
     clothSection(plan),
     ...joinSections(plan, runs, seen.edgings.at(-1)?.length ?? 1),
     actsSection('finished', 0, [bareStep('finished', 'finished', { loopsBefore: 0, loopsAfter: 0 })]),
@@ -129,7 +125,15 @@ function stepsOf(sections: Section[]): Steps {
     length,
     at,
     stretches,
-    stepOf: (round, node, edging = 0) => findStep(sections, starts, round, node, edging),
+    stepOf: (round, node, edging = 0) => {
+      const stages = stagesOf.get(round) ?? [];
+      for (const [which, section] of sections.entries()) {
+        const isRound = stages.includes(section.stage) && (round !== 'edging' || section.edging === edging);
+        const found = isRound ? section.find(node) : -1;
+        if (found >= 0) return (starts[which] as number) + found;
+      }
+      return -1;
+    },
   };
 }
 
@@ -140,20 +144,3 @@ const stagesOf: ReadonlyMap<RoundName | 'join', readonly Stage[]> = new Map([
   ['edging', ['edging', 'edging-closing']],
   ['join', ['join']],
 ]);
-
-function findStep(
-  sections: Section[],
-  starts: number[],
-  round: RoundName | 'join',
-  node: number,
-  edging: number,
-): number {
-  const stages = stagesOf.get(round) ?? [];
-  for (let which = 0; which < sections.length; which++) {
-    const section = sections[which] as Section;
-    if (!stages.includes(section.stage) || (round === 'edging' && section.edging !== edging)) continue;
-    const found = section.find(node);
-    if (found >= 0) return (starts[which] as number) + found;
-  }
-  return -1;
-}
