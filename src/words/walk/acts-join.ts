@@ -29,15 +29,15 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
         ? `The front faces you. Side 1 of the back lies behind side ${(plan.faces[0] ?? 0) + 1} of the front.`
         : 'The front faces you, the back looks away.',
   }),
-  'join-marker': ({ making }) =>
+  'join-marker': ({ making, step }) =>
     hasCorners(making)
       ? {
           act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
           check: sayFromCorner(making),
         }
       : {
-          act: 'Put a marker where the join begins, on both pieces.',
-          check: 'On a round piece any place will do.',
+          act: `Mark stitch ${step.place + 1} of the front and any stitch of the back.`,
+          check: 'On a round piece the join may begin anywhere.',
         },
   'join-attach': ({ t }) => ({
     act: "Attach the edging's yarn through the marked pair's inner 2 loops.",

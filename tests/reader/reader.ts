@@ -1,0 +1,87 @@
+/**
+ * The literal reader: follows the sentences of a walk with a fixed glossary of the trade, works a piece of its own
+ * and says what it has made. It knows no more than a crocheter who does exactly as told: a sentence that it does
+ * not know, or that cannot be done where the work stands, stops it.
+ */
+import { GLOSSARY, type Hand, type Terms } from './glossary.ts';
+import { type Hands, must, newHands, Stuck } from './hands.ts';
+import type { FrontPiece, Made } from './piece.ts';
+import type { Rule } from './rules.ts';
+import { JOIN_RULES, pairsLeft } from './rules-join.ts';
+import { ROUND_RULES } from './rules-round.ts';
+import { checkCount, checkPromise, checkWhere, noPromises } from './whereabouts.ts';
+
+export { Stuck } from './hands.ts';
+export type { FrontPiece, Made } from './piece.ts';
+
+/** What is to be read at one step. */
+export type Page = {
+  act: string;
+  check?: string;
+  caution?: string;
+  ask?: string;
+  where?: string;
+  count?: string;
+};
+
+export type Reading = { terms: Terms; hand: Hand; front: FrontPiece };
+
+export const sentencesOf = (text: string): string[] =>
+  text.split(/(?<=[.?!])\s+/).filter((sentence) => sentence !== '');
+
+/** Works through the pages and answers what was made. Throws `Stuck` where it cannot go on. */
+export function readWalk(pages: readonly Page[], { terms, hand, front }: Reading): Made {
+  const words = GLOSSARY[terms];
+  const rules = [...ROUND_RULES, ...JOIN_RULES].map((rule) => rule(words));
+  const hands = newHands(words, hand, front);
+  const promises = noPromises();
+  pages.forEach((page, i) => {
+    try {
+      const before = {
+        stage: hands.stage,
+        passed: hands.passed,
+        leg: hands.leg,
+        corner: hands.corner,
+        loops: hands.loops,
+      };
+      for (const sentence of [page.act, page.check, page.ask, page.caution].flatMap((text) =>
+        sentencesOf(text ?? ''),
+      ))
+        follow(hands, sentence, rules);
+      const isAtEnd = before.corner === null && (hands.corner !== null || before.loops > hands.loops);
+      if (isAtEnd && hands.stage !== 'join') checkPromise(hands, promises, before.passed, before.leg);
+      if (page.where !== undefined) checkWhere(hands, page.where, promises);
+      if (page.count) checkCount(hands, page.count);
+    } catch (problem) {
+      if (!(problem instanceof Stuck)) throw problem;
+      throw new Stuck(`page ${i + 1}, "${page.act}": ${problem.message}`);
+    }
+  });
+  return madeBy(hands, promises.rounds);
+}
+
+function follow(hands: Hands, sentence: string, rules: readonly Rule[]): void {
+  for (const { sentence: known, act } of rules) {
+    const match = sentence.match(known);
+    if (match) {
+      act(hands, match.slice(1));
+      return;
+    }
+  }
+  throw new Stuck(`"${sentence}" says nothing that a hand can do`);
+}
+
+function madeBy(hands: Hands, rounds: number | null): Made {
+  must(hands.stage === 'finished', 'the piece is not finished');
+  must(hands.foundation !== null, 'there is no foundation');
+  must(rounds === null || rounds === hands.edgings.length, 'not all edging rounds are made');
+  return {
+    foundation: hands.foundation,
+    edgings: hands.edgings,
+    pairs: hands.joined + (hands.lastHole ? 1 : 0),
+    leftOver: {
+      front: pairsLeft(hands),
+      back: hands.back.length - 1 - hands.joined - hands.skipped.back,
+    },
+  };
+}

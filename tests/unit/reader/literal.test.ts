@@ -1,0 +1,254 @@
+/** Following the walk's sentences to the letter ends in the piece that the simulation made. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import {
+  type Choices,
+  countRound,
+  type EdgeInput,
+  pair,
+  planBack,
+  type Result,
+  readEdge,
+  steps,
+  work,
+} from '../../../core/index.ts';
+import { sayStep } from '../../../src/words/walk/step.ts';
+import type { Told } from '../../../src/words/walk/telling.ts';
+import type { Speech } from '../../../src/words/words.ts';
+import { type FrontPiece, type Made, type Page, readWalk, Stuck, sentencesOf } from '../../reader/reader.ts';
+
+type Terms = Speech['dialect'];
+
+const must = <T>(result: Result<T>): T => {
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+
+type Case = { name: string; told: Told; front: FrontPiece; made: Made };
+
+function caseOf(name: string, input: EdgeInput, choices: Choices = {}): Case {
+  const edge = must(readEdge(input));
+  const plan = must(planBack(edge, choices));
+  const worked = must(work(plan));
+  const counts = (round: (typeof worked)['foundation']) => {
+    const { sides, corners } = countRound(round);
+    return { sides, corners: corners.map(({ size }) => size) };
+  };
+  const pairing = must(pair(edge, worked.edgings.at(-1), { start: worked.join, manner: 'stitch-by-stitch' }));
+  return {
+    name,
+    told: { plan, steps: must(steps(plan)) },
+    front: { sides: edge.sides, corners: edge.corners },
+    made: {
+      foundation: counts(worked.foundation),
+      edgings: worked.edgings.map(counts),
+      pairs: pairing.pairs,
+      leftOver: { front: edge.total - pairing.pairs, back: pairing.back - pairing.pairs },
+    },
+  };
+}
+
+const pagesOf = ({ told }: Case, speech: Speech): Page[] =>
+  Array.from({ length: told.steps.length }, (_, i) => sayStep(told.steps.at(i), told, speech));
+
+const two = { made: 'chain', size: 2 } as const;
+const STARTS = [0, 1] as const;
+
+const PANELS: [string, EdgeInput][] = [
+  ['1 side', { sides: [24], corner: [], counted: 'stitches-only' }],
+  ['3 sides', { sides: [9, 12, 10], corner: two, counted: 'stitches-only' }],
+  ['4 sides', { sides: [13, 8, 12, 9], corner: { made: 'chain', size: 3 }, counted: 'stitches-only' }],
+  [
+    '7 sides',
+    { sides: [8, 7, 9, 8, 10, 6, 8], corner: { made: 'chain', size: 1 }, counted: 'stitches-only' },
+  ],
+];
+
+const CASES: Case[] = [
+  ...PANELS.flatMap(([name, input]) =>
+    STARTS.flatMap((counts) =>
+      STARTS.flatMap((foundation) =>
+        STARTS.map((edging) =>
+          caseOf(`${name}, chains ${counts}, closings ${foundation} and ${edging}`, input, {
+            foundationStart: { counts },
+            foundationClosing: { adds: foundation },
+            edgingClosing: { adds: edging },
+          }),
+        ),
+      ),
+    ),
+  ),
+  caseOf('2 edging rounds, uneven arms', PANELS[1]![1], {
+    edgings: [
+      { arm: [2, 1], corner: two },
+      { arm: 1, corner: two },
+    ],
+  }),
+  caseOf('begun and joined elsewhere', PANELS[2]![1], {
+    start: { side: 2, lead: 2 },
+    joinStart: { side: 3, fromCorner: 5 },
+  }),
+  caseOf('3 stitches in one in each corner', {
+    sides: [9, 9, 9, 9],
+    corner: { made: 'stitch', size: 1 },
+    counted: 'stitches-only',
+  }),
+];
+
+const SPEECHES: Speech[] = (['uk', 'us'] as const).flatMap((dialect) =>
+  (['right', 'left'] as const).map((hand): Speech => ({ dialect, hand, units: 'cm' })),
+);
+
+const reading = ({ front }: Case, { dialect, hand }: Speech) => ({ terms: dialect as Terms, hand, front });
+
+describe.each(SPEECHES)('in $dialect terms, $hand hand', (speech) => {
+  test.each(CASES)('$name: following every sentence makes the piece', (one) => {
+    expect(readWalk(pagesOf(one, speech), reading(one, speech))).toEqual(one.made);
+  });
+});
+
+const UK: Speech = { dialect: 'uk', hand: 'right', units: 'cm' };
+const small = caseOf(
+  'small',
+  { sides: [6, 7, 5], corner: two, counted: 'stitches-only' },
+  { markerEvery: 3 },
+);
+const round = caseOf('small and round', { sides: [13], corner: [], counted: 'stitches-only' });
+
+/** Whether the reader is stopped, or ends with another piece. */
+function fails(pages: readonly Page[], one: Case): boolean {
+  try {
+    return JSON.stringify(readWalk(pages, reading(one, UK))) !== JSON.stringify(one.made);
+  } catch (problem) {
+    if (problem instanceof Stuck) return true;
+    throw problem;
+  }
+}
+
+/** As `pages`, one of them changed. */
+const changed = (pages: readonly Page[], at: number, page: Page): Page[] => pages.with(at, page);
+
+const acts = ({ act, check, ask, caution }: Page): Page => ({
+  act,
+  ...(caution !== undefined && { caution }),
+  ...(check !== undefined && { check }),
+  ...(ask !== undefined && { ask }),
+});
+
+describe.each([small, round])('$name: not one instruction can be spared', (one) => {
+  const pages = pagesOf(one, UK);
+
+  test('a page taken out stops the reader, with or without the line that says where', () => {
+    for (const transcript of [pages, pages.map(acts)]) {
+      expect(fails(transcript, one)).toBe(false);
+      const spared = transcript.filter((_, i) => !fails(transcript.toSpliced(i, 1), one));
+      expect(spared.map(({ act }) => act)).toEqual([]);
+    }
+  });
+
+  test('a page read twice stops it', () => {
+    const spared = pages.filter((page, i) => !fails(pages.toSpliced(i, 0, page), one));
+    expect(spared.map(({ act }) => act)).toEqual([]);
+  });
+
+  test('any number changed stops it', () => {
+    const spared: string[] = [];
+    let tried = 0;
+    pages.forEach((page, i) => {
+      for (const part of ['act', 'check', 'where', 'count', 'ask', 'caution'] as const)
+        for (const text of otherNumbers(page[part] ?? '')) {
+          tried += 1;
+          if (!fails(changed(pages, i, { ...page, [part]: text }), one)) spared.push(text);
+        }
+    });
+    expect(tried).toBeGreaterThan(200);
+    expect(spared).toEqual([]);
+  });
+
+  test('what is told beside the act is needed as well', () => {
+    const needed = [
+      /^Then down into the middle of the last V\.$/,
+      /^Put your start marker in /,
+      /count as none\.$/,
+      /^The first stitch goes in /,
+      /^Base chains on the raw edge/,
+      /^Does the base stay on one side/,
+      /^Side 1 of the back lies behind/,
+      /^Count from corner /,
+    ];
+    const met = new Set<RegExp>();
+    const spared: string[] = [];
+    pages.forEach((page, i) => {
+      for (const part of ['check', 'ask'] as const) {
+        const sentences = sentencesOf(page[part] ?? '');
+        sentences.forEach((sentence, s) => {
+          const which = needed.find((known) => known.test(sentence));
+          // The start marker of the last round leads to nothing: no round is worked on that one.
+          const isLast = page.where?.startsWith('Edging') === true && /start marker/.test(sentence);
+          if (which === undefined || isLast) return;
+          met.add(which);
+          const text = sentences.toSpliced(s, 1).join(' ');
+          if (!fails(changed(pages, i, { ...page, [part]: text }), one)) spared.push(sentence);
+        });
+      }
+    });
+    expect(spared).toEqual([]);
+    if (one === small) expect(met.size).toBe(needed.length);
+  });
+});
+
+/** The text with each of its numbers one higher, digits and words. */
+function otherNumbers(text: string): string[] {
+  const words = ['first', 'second', 'third', 'fourth', 'fifth'];
+  const digits = [...text.matchAll(/\d+/g)].map(
+    (match) =>
+      text.slice(0, match.index) + (Number(match[0]) + 1) + text.slice(match.index + match[0].length),
+  );
+  const spelt = [...text.matchAll(/\b(?:first|second|third|fourth)\b/g)].map(
+    (match) =>
+      text.slice(0, match.index) +
+      words[words.indexOf(match[0]) + 1] +
+      text.slice(match.index + match[0].length),
+  );
+  return [...digits, ...spelt];
+}
+
+describe('the reader', () => {
+  test('does not take one dialect for the other, nor one hand', () => {
+    const pages = pagesOf(small, UK);
+    expect(() => readWalk(pages, reading(small, { ...UK, dialect: 'us' }))).toThrow(Stuck);
+    expect(() => readWalk(pages, reading(small, { ...UK, hand: 'left' }))).toThrow(Stuck);
+  });
+
+  test('follows what is asked for beyond the recipe', () => {
+    const pages = pagesOf(small, UK).map(acts);
+    const plain = pages.findIndex(({ act }) => act === '1 double crochet in the next back loop.');
+    const at = pages.findIndex(
+      ({ act }, i) => i > plain && act === '1 double crochet in the next back loop.',
+    );
+    const edging = (transcript: Page[]): number => {
+      try {
+        return readWalk(transcript, reading(small, UK)).edgings[0]?.sides[0] ?? 0;
+      } catch (problem) {
+        return (problem as Error).message.includes('on the back') ? -1 : Number.NaN;
+      }
+    };
+    // One too few or too many is not felt before the join comes to a corner.
+    expect(edging(changed(pages, at, { act: 'Miss the next stitch.' }))).toBe(-1);
+    expect(edging(pages.toSpliced(at + 1, 0, { act: 'Work 2 in this stitch.' }))).toBe(-1);
+    const both = pages
+      .with(at, { act: 'Miss the next stitch.' })
+      .toSpliced(at, 0, { act: '1 double crochet in the next back loop.' });
+    expect(edging(both)).not.toBe(small.made.edgings[0]?.sides[0]);
+  });
+
+  test('knows nothing but what it is told: it imports nothing of the app', () => {
+    const folder = new URL('../../reader/', import.meta.url);
+    const files = readdirSync(folder);
+    expect(files).toContain('reader.ts');
+    for (const file of files) {
+      const from = [...readFileSync(new URL(file, folder), 'utf8').matchAll(/from '([^']+)'/g)];
+      expect(from.map(([, path]) => path).filter((path) => !path?.startsWith('./'))).toEqual([]);
+    }
+  });
+});
