@@ -29,15 +29,18 @@ type Case = { name: string; told: Told; front: FrontPiece; made: Made };
 function caseOf(name: string, input: EdgeInput, choices: Choices = {}): Case {
   const edge = must(readEdge(input));
   const plan = must(planBack(edge, choices));
-  const worked = must(work(plan));
+  const worked = work(plan);
   const counts = (round: (typeof worked)['foundation']) => {
     const { sides, corners } = countRound(round);
     return { sides, corners: corners.map(({ size }) => size) };
   };
-  const pairing = must(pair(edge, worked.edgings.at(-1), { start: worked.join, manner: 'stitch-by-stitch' }));
+  const pairing = pair(edge, worked.edgings.at(-1) ?? worked.foundation, {
+    start: worked.join,
+    manner: 'stitch-by-stitch',
+  });
   return {
     name,
-    told: { plan, steps: must(steps(plan)) },
+    told: { plan, steps: steps(plan) },
     front: { sides: edge.sides, corners: edge.corners },
     made: {
       foundation: counts(worked.foundation),
