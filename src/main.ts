@@ -1,53 +1,61 @@
 /** Opens the page: what was kept, the state, the panels, and then the drawing. */
 
 import type { Showing } from './draw-on-table.ts';
-import { deviceOn, deviceStore, keep, readKept } from './keep/storage.ts';
+import { deviceStore, heldText, keep } from './keep/device.ts';
 import { createNotices } from './page/notices/notices.ts';
 import { mountPanels } from './page/page.ts';
 import { wearTheme } from './page-theme.ts';
 import { example, standardSettings } from './state/project.ts';
-import { openStore } from './state/store.ts';
+import { openStore, type Start } from './state/store.ts';
 
 const device = deviceStore();
-const store = openStore(
-  readKept(device) ?? { project: example, settings: standardSettings, tab: 'edge', place: 0, answered: [] },
-);
-const showing: Showing = { table: null, scene: null };
+const held = heldText(device);
 
-const notices = createNotices();
-let offered: Promise<() => void> | null = null;
-const lessons = (): Promise<() => void> => {
-  offered ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
-  return offered;
-};
+const atFirst: Start = { project: example, settings: standardSettings, tab: 'edge', place: 0, answered: [] };
 
-const opened = { snapshot: store.snapshot(), held: deviceOn(device).held() };
+// What reads it is fetched only where there is something to read.
+if (held === null) open(atFirst);
+else import('./keep/storage.ts').then(({ readKept }) => open(readKept(device) ?? atFirst));
 
-wearTheme(store);
-const panels = mountPanels(document.getElementById('app') as HTMLElement, {
-  subscribe: store.subscribe,
-  snapshot: store.snapshot,
-  send: store.send,
-  notices,
-  openLessons: () => lessons().then((open) => open()),
-});
-const watching = import('./keep/watch.ts')
-  .then(({ watchOver }) => watchOver(store, deviceOn(device), notices.add, opened))
-  .catch(() => store.subscribe((snapshot) => keep(device, snapshot)));
-void import('./state/cloth.ts')
-  .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
-  .catch(() => {});
-const drawing = import('./draw-on-table.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
-const ready = Promise.all([drawing, watching]);
+function open(start: Start): void {
+  const store = openStore(start);
+  const showing: Showing = { table: null, scene: null };
 
-// For tests: the state and the draw list as data, and a way in for events.
-if (new URLSearchParams(location.search).has('probe'))
-  Object.assign(window, {
-    ringtrue: {
-      send: store.send,
-      snapshot: store.snapshot,
-      scene: () => showing.scene,
-      table: () => showing.table,
-      ready,
-    },
+  const notices = createNotices();
+  let offered: Promise<() => void> | null = null;
+  const lessons = (): Promise<() => void> => {
+    offered ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
+    return offered;
+  };
+
+  const opened = { snapshot: store.snapshot(), held };
+
+  wearTheme(store);
+  const panels = mountPanels(document.getElementById('app') as HTMLElement, {
+    subscribe: store.subscribe,
+    snapshot: store.snapshot,
+    send: store.send,
+    notices,
+    openLessons: () => lessons().then((open) => open()),
   });
+  const watching = import('./keep/watch.ts')
+    .then(({ watchOver }) => watchOver(store, device, notices.add, opened))
+    .catch(() => store.subscribe((snapshot) => keep(device, snapshot)));
+  void import('./state/cloth.ts')
+    .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
+    .catch(() => {});
+  const drawing = import('./draw-on-table.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
+  const ready = Promise.all([drawing, watching]);
+
+  // For tests: the state and the draw list as data, and a way in for events.
+  if (new URLSearchParams(location.search).has('probe'))
+    Object.assign(window, {
+      ringtrue: {
+        send: store.send,
+        snapshot: store.snapshot,
+        scene: () => showing.scene,
+        table: () => showing.table,
+        ready,
+      },
+    });
+}

@@ -1,4 +1,7 @@
 /** Fields by name: their place in the page, what they show, and what is wrong with them. */
+import { limits } from '../../core/index.ts';
+import { readWhole } from '../input/whole-number.ts';
+import { rowOf } from '../state/fields.ts';
 import type { Field, Snapshot } from '../state/snapshot.ts';
 import { sayInApp } from '../words/problems-view.ts';
 
@@ -7,7 +10,7 @@ export const fieldId = (field: Field): string => `field-${field.replaceAll('.', 
 
 /** The message for a field, once the person has asked for a check. */
 export function problemAt(snapshot: Snapshot, field: Field): string | undefined {
-  const problem = snapshot.told && snapshot.problems.find(({ at }) => at === field);
+  const problem = snapshot.isChecked && snapshot.problems.find(({ at }) => at === field);
   return problem ? sayInApp(problem, snapshot) : undefined;
 }
 
@@ -16,18 +19,20 @@ export function textOf({ project }: Snapshot, field: Field, planned: number | st
   return project.texts[field] ?? `${planned}`;
 }
 
-/** The number a stepper starts from: the first run of digits, or null where there is none that can be counted. */
-export function readDigits(text: string): number | null {
-  const digits = /\d+/.exec(text.normalize('NFKC'))?.[0];
-  const value = Number(digits);
-  return digits !== undefined && Number.isSafeInteger(value) ? value : null;
-}
+/** How low and how high a field's number may go. */
+export const boundsOf = (
+  { project }: Pick<Snapshot, 'project'>,
+  field: Field,
+): { least: number; most: number } => {
+  const { least, most } = rowOf(field)?.bounds(project) ?? { least: 0, most: limits.stitches };
+  return { least, most };
+};
 
-/** One more or one fewer, kept within bounds; from an unreadable text it starts at the least. */
-export function nudge(text: string, by: 1 | -1, least: number, most: number): string {
-  const from = readDigits(text);
-  const to = from === null ? least : from + by;
-  return `${Math.min(most, Math.max(least, to))}`;
+/** One more or one fewer, kept within bounds; null from a text that cannot be read: it stays as it is. */
+export function nudge(text: string, by: 1 | -1, least: number, most: number): string | null {
+  const read = readWhole(text);
+  if (!read.ok) return read.code === 'empty' ? `${least}` : null;
+  return `${Math.min(most, Math.max(least, read.value + by))}`;
 }
 
 /** What the maker's own number for a front side is, worked back from the edge in use. */

@@ -37,7 +37,7 @@ export function numberField(spec: NumberField, send: Send): TemplateResult {
   return html`<div class=${classMap({ count: true, upright: spec.upright ?? false, wide: spec.wide ?? false, wrong: !!problem })}>
     <label class="count-label" for=${id}>${label}${spec.name ? html`<span class="unseen"> (${spec.name})</span>` : nothing}</label>
     <div class="count-box">
-      ${stepper(spec, -1, type)}
+      ${stepper(spec, -1, send)}
       <input
         id=${id}
         class=${classMap({ 'count-input': true, long: text.length > 4 })}
@@ -50,7 +50,7 @@ export function numberField(spec: NumberField, send: Send): TemplateResult {
         aria-describedby=${described || nothing}
         @input=${(event: Event) => type((event.target as HTMLInputElement).value)}
       />
-      ${stepper(spec, 1, type)}
+      ${stepper(spec, 1, send)}
     </div>
     ${note ?? nothing}
     ${problem && !spec.problemElsewhere ? problemLine(field, problem) : nothing}
@@ -61,13 +61,27 @@ export function problemLine(field: Field, says: string): TemplateResult {
   return html`<p class="problem-line" id=${problemId(field)}><span class="unseen">Error: </span>${says}</p>`;
 }
 
-function stepper(spec: NumberField, by: 1 | -1, type: (text: string) => void): TemplateResult {
+function stepper(spec: NumberField, by: 1 | -1, send: Send): TemplateResult {
+  const { field, least, most } = spec;
   const name = spec.name ?? spec.label;
   const says = by > 0 ? `Increase ${name} by 1` : `Decrease ${name} by 1`;
+  const press = (): void => {
+    const text = nudge(spec.text || `${spec.from ?? ''}`, by, least, most);
+    if (text === null) tellAt(field, send);
+    else send({ type: 'TYPE', field, text });
+  };
   return html`<button
     type="button"
     class=${by > 0 ? 'step step-more' : 'step step-fewer'}
     aria-label=${says}
-    @click=${() => type(nudge(spec.text || `${spec.from ?? ''}`, by, spec.least, spec.most))}
+    @click=${press}
   ><span aria-hidden="true">${by > 0 ? '+' : '−'}</span></button>`;
+}
+
+/** What cannot be read is not typed over: it is told, and ready to be typed anew. */
+function tellAt(field: Field, send: Send): void {
+  send({ type: 'CHECK' });
+  const input = document.getElementById(fieldId(field)) as HTMLInputElement | null;
+  input?.focus();
+  input?.select();
 }

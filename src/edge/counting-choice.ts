@@ -4,6 +4,7 @@ import { type CornerMade, type Counted, limits } from '../../core/index.ts';
 import { countedNumbers, problemAt, textOf } from '../controls/fields.ts';
 import { numberField } from '../controls/number-field.ts';
 import { chain, vee } from '../controls/stitch-pictures.ts';
+import { fieldNames } from '../state/fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 
 const WAYS: { counted: Counted; says: string }[] = [
@@ -26,7 +27,7 @@ export function countingChoice(snapshot: Snapshot, send: Send): TemplateResult {
         </label>`,
       )}
     </div>
-    ${snapshot.problems.length === 0 ? html`<p class="consequence">${consequence(snapshot)}</p>` : ''}
+    ${!snapshot.isStale ? html`<p class="consequence">${consequence(snapshot)}</p>` : ''}
   </fieldset>`;
 }
 
@@ -85,12 +86,12 @@ function sizeField(snapshot: Snapshot, send: Send): TemplateResult {
   const planned = snapshot.making.edge.corners[0]?.size ?? '';
   return numberField(
     {
-      field: 'corner',
+      field: fieldNames.eachCorner,
       label: sizeLabel(snapshot.project.cornerMade),
-      text: textOf(snapshot, 'corner', planned),
+      text: textOf(snapshot, fieldNames.eachCorner, planned),
       least: 0,
       most: limits.cornerSize,
-      problem: problemAt(snapshot, 'corner'),
+      problem: problemAt(snapshot, fieldNames.eachCorner),
     },
     send,
   );
@@ -100,7 +101,7 @@ function differing(snapshot: Snapshot, send: Send): TemplateResult {
   const { making, project } = snapshot;
   return html`<ol class="listed-fields corner-list">
     ${Array.from({ length: project.sideCount }, (_, corner) => {
-      const field = `corner.${corner}`;
+      const field = fieldNames.corner(corner);
       const after = `after side ${corner + 1}`;
       return html`<li>${numberField(
         {

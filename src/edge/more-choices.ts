@@ -2,9 +2,10 @@
 
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
 import { limits } from '../../core/index.ts';
-import { fieldId, nudge, problemAt, textOf } from '../controls/fields.ts';
+import { boundsOf, fieldId, problemAt, textOf } from '../controls/fields.ts';
 import { numberField } from '../controls/number-field.ts';
-import type { Project, Send, Snapshot } from '../state/snapshot.ts';
+import { fieldNames } from '../state/fields.ts';
+import type { Field, Project, Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 import { term } from '../words/terms.ts';
 
@@ -16,19 +17,11 @@ export function moreChoices(snapshot: Snapshot, send: Send): TemplateResult {
   </details>`;
 }
 
-type Bounds = { least: number; most: number };
-
-function plain(
-  snapshot: Snapshot,
-  send: Send,
-  field: string,
-  planned: number | string,
-  bounds: Bounds,
-): TemplateResult {
+function plain(snapshot: Snapshot, send: Send, field: Field, planned: number): TemplateResult {
   const label = fieldName(field, snapshot.project.sideCount);
   const text = textOf(snapshot, field, planned);
   return numberField(
-    { field, label, text, ...bounds, wide: true, problem: problemAt(snapshot, field) },
+    { field, label, text, ...boundsOf(snapshot, field), wide: true, problem: problemAt(snapshot, field) },
     send,
   );
 }
@@ -37,12 +30,12 @@ function startChoices(snapshot: Snapshot, send: Send): TemplateResult {
   if (snapshot.project.sideCount === 0) return html``;
   const { side, lead } = snapshot.making.plan.choices.start;
   return html`<div class="choice">
-    ${sideSelect(snapshot, send, 'start-side', side + 1)}
-    ${plain(snapshot, send, 'lead', lead, { least: 0, most: limits.stitches })}
+    ${sideSelect(snapshot, send, fieldNames.startSide, side + 1)}
+    ${plain(snapshot, send, fieldNames.lead, lead)}
   </div>`;
 }
 
-function sideSelect(snapshot: Snapshot, send: Send, field: string, planned: number): TemplateResult {
+function sideSelect(snapshot: Snapshot, send: Send, field: Field, planned: number): TemplateResult {
   const { sideCount } = snapshot.project;
   const chosen = textOf(snapshot, field, planned);
   const choose = (event: Event): void =>
@@ -136,8 +129,7 @@ const vees = (places: number[]): SVGTemplateResult[] =>
 function edgingRounds(snapshot: Snapshot, send: Send): TemplateResult {
   const { project, making, settings } = snapshot;
   const set = (edgingCount: number): void => send({ type: 'CHANGE', project: { edgingCount } });
-  const step = (by: 1 | -1): void =>
-    set(Number.parseInt(nudge(`${project.edgingCount}`, by, 1, limits.edgings), 10));
+  const step = (by: 1 | -1): void => set(Math.min(limits.edgings, Math.max(1, project.edgingCount + by)));
   const dc = term('double-crochet', settings.dialect, 'short');
   return html`<fieldset class="choice">
     <legend>Edging rounds</legend>
@@ -151,9 +143,9 @@ function edgingRounds(snapshot: Snapshot, send: Send): TemplateResult {
     </div>
     ${making.plan.edgings.map(({ arm, increase }, round) =>
       project.sideCount === 0
-        ? plain(snapshot, send, `increase.${round}`, increase, { least: 0, most: limits.stitches })
-        : html`${plain(snapshot, send, `arm.${round}`, arm[0], { least: 0, most: limits.arm })}
-            ${plain(snapshot, send, `arm.${round}.after`, arm[1], { least: 0, most: limits.arm })}`,
+        ? plain(snapshot, send, fieldNames.increase(round), increase)
+        : html`${plain(snapshot, send, fieldNames.armBefore(round), arm[0])}
+            ${plain(snapshot, send, fieldNames.armAfter(round), arm[1])}`,
     )}
   </fieldset>`;
 }
@@ -162,8 +154,8 @@ function joinAndMarkers(snapshot: Snapshot, send: Send): TemplateResult {
   const { joinStart, markerEvery } = snapshot.making.plan.choices;
   return html`<fieldset class="choice">
     <legend>The join and the markers</legend>
-    ${snapshot.project.sideCount > 0 ? sideSelect(snapshot, send, 'join-side', joinStart.side + 1) : ''}
-    ${plain(snapshot, send, 'join-from-corner', joinStart.fromCorner, { least: 1, most: limits.stitches })}
-    ${plain(snapshot, send, 'marker-every', markerEvery, { least: 1, most: 1000 })}
+    ${snapshot.project.sideCount > 0 ? sideSelect(snapshot, send, fieldNames.joinSide, joinStart.side + 1) : ''}
+    ${plain(snapshot, send, fieldNames.joinFromCorner, joinStart.fromCorner)}
+    ${plain(snapshot, send, fieldNames.markerEvery, markerEvery)}
   </fieldset>`;
 }

@@ -6,6 +6,7 @@ import { RECIPE_ID } from '../controls/ids.ts';
 import type { NumberField } from '../controls/number-field.ts';
 import { check, problemSummary } from '../controls/problem-summary.ts';
 import { sideCounts } from '../controls/side-counts.ts';
+import { fieldNames } from '../state/fields.ts';
 import { example } from '../state/project.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
@@ -19,7 +20,7 @@ type Following = { recipePanel: Part; moreChoices: Part; workedPanel: Part };
 
 export function edgePanel(snapshot: Snapshot, send: Send, later: Following | null): TemplateResult {
   const { project } = snapshot;
-  return html`${problemSummary(snapshot)}
+  return html`${problemSummary(snapshot, send)}
     <p class="intro">Count the last round of your panel, and see whether its back will meet it, stitch by stitch.
       ${isExample(snapshot) ? html`<span class="muted">The numbers here are an example: type over them.</span>` : ''}</p>
     <form class="edge" novalidate @submit=${(event: Event) => submit(event, snapshot, send)}>
@@ -50,7 +51,7 @@ function frontCounts(snapshot: Snapshot, send: Send): TemplateResult {
   const known = countedNumbers(snapshot);
   const count = round ? 1 : project.sideCount;
   const fields = Array.from({ length: count }, (_, side): NumberField => {
-    const field = `side.${side}`;
+    const field = fieldNames.side(side);
     return {
       field,
       label: fieldName(field, project.sideCount),

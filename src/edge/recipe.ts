@@ -11,7 +11,7 @@ export function recipePanel(snapshot: Snapshot): TemplateResult {
   const said = sayRecipe(making, settings);
   return html`<section class="recipe" aria-labelledby=${RECIPE_ID}>
     <h2 id=${RECIPE_ID} tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
-    ${snapshot.problems.length > 0 ? html`<p class="waits">These are from your last numbers.</p>` : nothing}
+    ${snapshot.isStale ? html`<p class="waits">These are from your last numbers.</p>` : nothing}
     <p>${said.start}</p>
     ${said.begin.map((line) => html`<p>${line}</p>`)}
     <p class="legs">${said.legs.map(leg)}</p>

@@ -1,10 +1,13 @@
 /** What I really worked: the counts of the back, in the back's own order, prefilled with the recipe. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { type Corner, limits } from '../../core/index.ts';
-import { problemAt, readDigits, textOf } from '../controls/fields.ts';
+import type { Corner } from '../../core/index.ts';
+import { boundsOf, problemAt, textOf } from '../controls/fields.ts';
 import { type NumberField, numberField } from '../controls/number-field.ts';
 import { sideCounts } from '../controls/side-counts.ts';
-import type { Send, Snapshot } from '../state/snapshot.ts';
+import { countedFields } from '../input/counts.ts';
+import { numberIn } from '../input/typed.ts';
+import { type BackRound, cornersShort, fieldNames } from '../state/fields.ts';
+import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 
 type Piece = {
@@ -12,13 +15,13 @@ type Piece = {
   tone: 'foundation' | 'edging';
   sides: readonly number[];
   corners: readonly Corner[];
-  sideField: (index: number) => string;
-  cornerField: (index: number) => string;
+  round: BackRound;
 };
 
 export function workedPanel(snapshot: Snapshot, send: Send): TemplateResult {
   const pieces = piecesOf(snapshot);
-  const touched = Object.keys(snapshot.project.texts).some((field) => field.startsWith('worked.'));
+  const { texts } = snapshot.project;
+  const touched = countedFields(texts, 'worked').length > 0;
   return html`<details class="fold worked">
     <summary>What I really worked</summary>
     <p>Count your back, right side facing. Change only the numbers that differ.</p>
@@ -36,8 +39,7 @@ function piecesOf({ making }: Snapshot): Piece[] {
       tone: 'foundation',
       sides: foundation.sides,
       corners: foundation.corners,
-      sideField: (index) => `worked.foundation.${index}`,
-      cornerField: (index) => `worked.foundation-corner.${index}`,
+      round: 'foundation',
     },
     ...edgings.map(
       ({ sides, corners }, round): Piece => ({
@@ -45,8 +47,7 @@ function piecesOf({ making }: Snapshot): Piece[] {
         tone: 'edging',
         sides,
         corners,
-        sideField: (index) => `worked.edging.${round}.${index}`,
-        cornerField: (index) => `worked.edging-corner.${round}.${index}`,
+        round,
       }),
     ),
   ];
@@ -55,10 +56,13 @@ function piecesOf({ making }: Snapshot): Piece[] {
 function workedPiece(piece: Piece, snapshot: Snapshot, send: Send): TemplateResult {
   const { making, project, settings } = snapshot;
   const round = piece.corners.length === 0;
-  const fields = piece.sides.map((planned, index): NumberField => {
+  const lacks = cornersShort(project, piece.round);
+  const made = piece.sides.slice(0, piece.sides.length - lacks);
+  const fields = made.map((planned, index): NumberField => {
     const faces = making.plan.faces[index] ?? 0;
-    const facing = round ? '' : `faces front ${faces + 1}`;
-    return countField(snapshot, piece, piece.sideField(index), planned, facing);
+    // Which side is which is not certain where corners are missing.
+    const facing = round || lacks > 0 ? '' : `faces front ${faces + 1}`;
+    return countField(snapshot, piece, fieldNames.workedSide(piece.round, index), { planned, facing });
   });
   const caption = `The ${piece.title.toLowerCase()} of the back, right side facing, in working order`;
   return html`<section class="worked-piece">
@@ -68,7 +72,7 @@ function workedPiece(piece: Piece, snapshot: Snapshot, send: Send): TemplateResu
         caption,
         middle: ['back'],
         fields,
-        counts: piece.sides,
+        counts: made,
         round,
         hand: settings.hand,
         tone: piece.tone,
@@ -80,35 +84,38 @@ function workedPiece(piece: Piece, snapshot: Snapshot, send: Send): TemplateResu
         ? nothing
         : html`<details class="fold inner"><summary>${project.cornerMade === 'chain' ? 'Chains in the corners' : 'The corners'}</summary>
       <ol class="listed-fields corner-list">
-        ${piece.corners.map(
-          ({ size }, index) =>
-            html`<li>${numberField(countField(snapshot, piece, piece.cornerField(index), size, ''), send)}</li>`,
-        )}
+        ${piece.corners
+          .slice(0, piece.corners.length - lacks)
+          .map(
+            ({ size }, index) =>
+              html`<li>${numberField(countField(snapshot, piece, fieldNames.workedCorner(piece.round, index), { planned: size, facing: '' }), send)}</li>`,
+          )}
       </ol></details>`
     }
   </section>`;
 }
 
+type Beside = { planned: number; facing: string };
+
 function countField(
   snapshot: Snapshot,
   piece: Piece,
-  field: string,
-  planned: number,
-  facing: string,
+  field: Field,
+  { planned, facing }: Beside,
 ): NumberField {
   const text = textOf(snapshot, field, planned);
   const label = fieldName(field, snapshot.project.sideCount);
-  const made = readDigits(text);
+  const made = numberIn(snapshot.project, field) ?? planned;
+  const by = cornersShort(snapshot.project, piece.round) > 0 ? 0 : made - planned;
   return {
     field,
     label,
     name: `${piece.title.toLowerCase()} ${label}`,
     text,
-    least: 0,
-    most: limits.stitches,
+    ...boundsOf(snapshot, field),
     problem: problemAt(snapshot, field),
     noteId: `${field.replaceAll('.', '-')}-note`,
-    note: noteOf(`${field.replaceAll('.', '-')}-note`, made === null ? 0 : made - planned, facing),
+    note: noteOf(`${field.replaceAll('.', '-')}-note`, by, facing),
   };
 }
 

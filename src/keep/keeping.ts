@@ -4,8 +4,9 @@
  * Rule: every change is put on the device before the next one can come. Before that the device is looked at: if
  * another tab has put other work there meanwhile, this tab keeps nothing more until the person has chosen one.
  */
+import { lasting } from '../input/write-kept.ts';
 import type { Snapshot } from '../state/snapshot.ts';
-import type { Store } from '../state/store.ts';
+import type { Start, Store } from '../state/store.ts';
 import { keptElsewhere, type Notice, notKept } from '../words/notices.ts';
 import type { Device } from './storage.ts';
 
@@ -21,7 +22,7 @@ export type Around = {
 };
 
 /** The work that must not be lost: what was told, and how far the making is. How it is shown is no part of it. */
-export const workOf = ({ project, place }: Pick<Snapshot, 'project' | 'place'>): string =>
+export const workOf = ({ project, place }: Pick<Start, 'project' | 'place'>): string =>
   JSON.stringify([project, place]);
 
 /**
@@ -40,8 +41,7 @@ export function whose(
   return works.includes(workOf(theirs)) ? 'alike' : 'theirs';
 }
 
-type Part = keyof Pick<Snapshot, 'project' | 'settings' | 'tab' | 'place' | 'answered'>;
-const PARTS: readonly Part[] = ['project', 'settings', 'tab', 'place', 'answered'];
+const PARTS: readonly (keyof Start)[] = ['project', 'settings', 'tab', 'place', 'answered'];
 
 /** How things stood when the page opened: what was shown, and what the device held. */
 export type Opened = { snapshot: Snapshot; held: string | null };
@@ -57,7 +57,7 @@ export function startKeeping(
   opened: Opened = { snapshot: store.snapshot(), held: device.held() },
   around: Around = thisPage(),
 ): () => void {
-  let kept = opened.snapshot;
+  let kept = lasting(opened.snapshot);
   let known = opened.held;
   let count = 0;
   let isApart = false;
@@ -67,7 +67,7 @@ export function startKeeping(
 
   const isTheirs = (): boolean => {
     const held = device.held();
-    const answer = whose(held, known, [workOf(kept), workOf(store.snapshot())], device.read);
+    const answer = whose(held, known, [workOf(kept), workOf(lasting(store.snapshot()))], device.read);
     // What cannot be read is not thrown away by writing over it.
     if (answer === 'odd' && held !== null) device.setAside(held);
     if (answer !== 'theirs') known = held;
@@ -88,14 +88,14 @@ export function startKeeping(
     mark(!device.hold(text));
     if (!isUnkept) {
       known = text;
-      kept = now;
+      kept = lasting(now);
     } else if (!isTold) {
       isTold = true;
       notify(notKept());
     }
   };
   const save = (): void => {
-    const now = store.snapshot();
+    const now = lasting(store.snapshot());
     if (!isUnkept && PARTS.every((one) => now[one] === kept[one])) return;
     if (now.project !== opened.snapshot.project && !isAsked) {
       isAsked = true;

@@ -3,7 +3,7 @@
  * kept on the device beside the work, and the work itself stays as it is.
  */
 import { html, render } from 'lit-html';
-import type { Store as Device } from '../keep/storage.ts';
+import type { Store as Device } from '../keep/device.ts';
 import type { Store } from '../state/store.ts';
 import type { Lessons } from './index.ts';
 

@@ -18,7 +18,8 @@ export const tabId = (tab: Tab): string => `tab-${tab}`;
 
 /** Going on to the walk is an action: what cannot be read is told first. */
 export function showTab(snapshot: Snapshot, send: Send, tab: Tab): void {
-  if (tab === 'walk' && !check(snapshot, send)) {
+  if (tab === 'walk' && snapshot.isStale) {
+    check(snapshot, send);
     if (snapshot.tab !== 'edge') send({ type: 'SHOW', tab: 'edge' });
     return;
   }

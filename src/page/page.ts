@@ -105,8 +105,8 @@ function followQuestion(before: Snapshot, now: Snapshot): void {
     document.getElementById(QUESTION_ID)?.focus();
 }
 
-function setTitle({ told, problems }: Snapshot): void {
-  document.title = told && problems.length > 0 ? `${PROBLEM_PREFIX}Ringtrue` : 'Ringtrue';
+function setTitle({ isChecked, problems }: Snapshot): void {
+  document.title = isChecked && problems.length > 0 ? `${PROBLEM_PREFIX}Ringtrue` : 'Ringtrue';
 }
 
 /** With a mouse the first number is ready to be typed over; on a touch screen a keyboard would hide the page. */

@@ -4,12 +4,18 @@
  * One direction: events come in here, the making is told, the store puts both snapshots together.
  * The only clock is here: playing sends the making one NEXT after another.
  */
+
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
+import type { Mishap } from '../../core/index.ts';
+import { cleanText } from '../input/clean-text.ts';
+import { withoutCounts, writeCounts } from '../input/counts.ts';
 import { type MakingInput, makingMachine } from '../making/machine.ts';
-import { textsOfSeen, withoutWorked } from './counts.ts';
-import { derive } from './derive.ts';
-import type { AppProblem } from './problem.ts';
+import { type Derived, derive } from './derive.ts';
+import { type Settled, settleSides } from './settle.ts';
 import type { AppEvent, Making, Pointed, Project, Settings, Tab } from './snapshot.ts';
+
+/** `project`: what is looked at; and where the walk stood before. */
+export type Preview = { project: Project; place: number; answered: MakingInput['answered'] };
 
 export type AppContext = {
   project: Project;
@@ -19,10 +25,19 @@ export type AppContext = {
   typing: string | null;
   settings: Settings;
   tab: Tab;
-  told: boolean;
+  /** The person asked whether all can be read, and something cannot. */
+  isChecked: boolean;
   pointed: Pointed | null;
+  /** What follows from the project, or from what is looked at in its place. */
+  derived: Derived;
+  /** The last good making. */
   making: Making;
-  problems: readonly AppProblem[];
+  /** Looked at for a while: neither kept nor part of undo. */
+  preview: Preview | null;
+  /** Choices that another choice has just taken the ground from, and that fell back. */
+  settled: readonly Settled[];
+  /** Where the walk stands, for the way back from what is looked at. */
+  walk: { place: number; answered: MakingInput['answered'] };
   /** The making stands where playing must rest. */
   mustRest: boolean;
 };
@@ -31,30 +46,32 @@ export type AppInput = {
   project: Project;
   settings: Settings;
   tab: Tab;
+  derived: Derived;
   making: Making;
-  problems: readonly AppProblem[];
+  settled: readonly Settled[];
   place: number;
   answered: MakingInput['answered'];
 };
 
 const mostUndo = 200;
 
-/** The context once the project is another: derived anew, the last good making kept where that fails. */
+/** The context once the project, or how it is joined, is another; the last good making stays where that fails. */
 export function withProject(context: AppContext, project: Project): AppContext {
-  const derived = derive(project, context.settings);
+  const derived = derive(context.preview?.project ?? project, context.settings, context.derived);
   return {
     ...context,
     project,
-    making: derived.ok ? derived.value : context.making,
-    problems: derived.ok ? [] : derived.problems,
-    told: context.told && !derived.ok,
+    derived,
+    making: derived.making ?? context.making,
+    isChecked: context.isChecked && derived.problems.length > 0,
   };
 }
 
-function changed(context: AppContext, project: Project, typing: string | null): AppContext {
+function changed(context: AppContext, project: Project, typing: string | null = null): AppContext {
   const goesOn = typing !== null && typing === context.typing;
   const past = goesOn ? context.past : [...context.past, context.project].slice(-mostUndo);
-  return { ...withProject(context, project), past, future: [], typing };
+  const { project: whole, settled } = settleSides(project);
+  return { ...withProject({ ...context, preview: null }, whole), past, future: [], typing, settled };
 }
 
 /** A panel with more sides than were typed begins with the last number typed, so that its shape shows at once. */
@@ -70,38 +87,34 @@ export function after(context: AppContext, event: AppEvent): AppContext {
   const { project } = context;
   switch (event.type) {
     case 'TYPE':
-      return changed(
-        context,
-        { ...project, texts: { ...project.texts, [event.field]: event.text } },
-        event.field,
-      );
+      return changed(context, withTexts(project, { [event.field]: cleanText(event.text) }), event.field);
     case 'CHANGE':
-      return changed(context, withAllSides({ ...project, ...event.project, texts: project.texts }), null);
+      return changed(context, withAllSides({ ...project, ...event.project, texts: project.texts }));
     case 'CLEAR_WORKED':
-      return changed(context, { ...project, texts: withoutWorked(project.texts), mishaps: [] }, null);
-    case 'TAKE_SEEN':
-      return changed(
-        context,
-        {
-          ...project,
-          texts: {
-            ...withoutWorked(project.texts),
-            ...textsOfSeen(event.seen, project, context.making.edge),
-          },
-          mishaps: [],
-        },
-        null,
-      );
+      return changed(context, { ...project, texts: withoutCounts(project.texts, 'worked') });
+    case 'CLEAR_COUNTS':
+      return changed(context, { ...project, texts: withoutCounts(project.texts) });
+    case 'TAKE_SEEN': {
+      const counts = writeCounts(event.seen, project, context.making.edge);
+      const without = { ...project, texts: withoutCounts(project.texts), mishaps: [] };
+      return changed(context, withTexts(without, counts));
+    }
     case 'OPEN':
-      return changed(context, event.project, null);
+      return changed(context, event.project);
+    case 'PREVIEW':
+      return previewed(context, event.mishaps);
     case 'UNDO':
       return undone(context);
     case 'REDO':
       return redone(context);
     case 'CHECK':
-      return { ...context, told: context.problems.length > 0, typing: null };
-    case 'SETTLE':
-      return withProject({ ...context, settings: { ...context.settings, ...event.settings } }, project);
+      return { ...context, isChecked: context.derived.problems.length > 0, typing: null };
+    case 'SETTLE': {
+      const settings = { ...context.settings, ...event.settings };
+      const { manner, easing } = context.settings;
+      const next = { ...context, settings };
+      return settings.manner === manner && settings.easing === easing ? next : withProject(next, project);
+    }
     case 'SHOW':
       return { ...context, tab: event.tab, typing: null };
     case 'POINT':
@@ -111,17 +124,43 @@ export function after(context: AppContext, event: AppEvent): AppContext {
   }
 }
 
+const withTexts = (project: Project, texts: Project['texts']): Project => ({
+  ...project,
+  texts: { ...project.texts, ...texts },
+});
+
+/** What mishaps would do, in place of those that are in; null ends it. */
+function previewed(context: AppContext, mishaps: readonly Mishap[] | null): AppContext {
+  const { project, preview, walk } = context;
+  const next = mishaps && { ...(preview ?? walk), project: { ...project, mishaps } };
+  return withProject({ ...context, preview: next }, project);
+}
+
 function undone(context: AppContext): AppContext {
   const last = context.past.at(-1);
   if (!last) return context;
   const past = context.past.slice(0, -1);
-  return { ...withProject(context, last), past, future: [context.project, ...context.future], typing: null };
+  return goneTo(context, last, { past, future: [context.project, ...context.future] });
 }
 
 function redone(context: AppContext): AppContext {
   const [next, ...future] = context.future;
   if (!next) return context;
-  return { ...withProject(context, next), past: [...context.past, context.project], future, typing: null };
+  return goneTo(context, next, { past: [...context.past, context.project], future });
+}
+
+function goneTo(
+  context: AppContext,
+  project: Project,
+  history: Pick<AppContext, 'past' | 'future'>,
+): AppContext {
+  return { ...withProject({ ...context, preview: null }, project), ...history, typing: null, settled: [] };
+}
+
+/** Where the walk goes on: where the work was left that is opened, or before something was looked at. */
+function placeAfter(event: AppEvent, { preview }: AppContext, next: AppContext): Partial<AppContext['walk']> {
+  if (event.type === 'OPEN') return { place: event.place ?? 0, answered: event.answered ?? [] };
+  return preview && !next.preview ? { place: preview.place, answered: preview.answered } : {};
 }
 
 /** Playing rests at a question and at the end. */
@@ -139,8 +178,11 @@ export const appMachine = setup({
       const next = after(context, event);
       enqueue.assign(next);
       if (next.making === context.making) return;
-      const place = event.type === 'OPEN' ? { place: event.place ?? 0, answered: event.answered ?? [] } : {};
-      enqueue.sendTo('making', { type: 'TAKE', steps: next.making.steps, ...place });
+      enqueue.sendTo('making', {
+        type: 'TAKE',
+        steps: next.making.steps,
+        ...placeAfter(event, context, next),
+      });
     }),
     walk: enqueueActions(({ event, enqueue }) => {
       if (event.type === 'NEXT' || event.type === 'BACK' || event.type === 'JUMP' || event.type === 'ANSWER')
@@ -158,23 +200,33 @@ export const appMachine = setup({
     typing: null,
     settings: input.settings,
     tab: input.tab,
-    told: false,
+    isChecked: false,
     pointed: null,
+    derived: input.derived,
     making: input.making,
-    problems: input.problems,
+    preview: null,
+    settled: input.settled,
+    walk: { place: input.place, answered: input.answered },
     mustRest: false,
   }),
   invoke: {
     id: 'making',
     src: 'making',
     input: ({ context, event }) => makingInput(context, event),
-    onSnapshot: { actions: assign({ mustRest: ({ event }) => rests(event.snapshot) }) },
+    onSnapshot: {
+      actions: assign(({ event: { snapshot } }) => ({
+        mustRest: rests(snapshot),
+        walk: { place: snapshot.context.place, answered: snapshot.context.answered },
+      })),
+    },
   },
   initial: 'resting',
   on: {
     TYPE: { actions: 'change' },
     CHANGE: { actions: 'change' },
     CLEAR_WORKED: { actions: 'change' },
+    CLEAR_COUNTS: { actions: 'change' },
+    PREVIEW: { actions: 'change' },
     TAKE_SEEN: { actions: 'change' },
     OPEN: { target: '.resting', actions: 'change' },
     UNDO: { actions: 'change' },

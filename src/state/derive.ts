@@ -1,145 +1,189 @@
 /**
  * From what was typed to what follows: edge, plan, worked back, pairing, steps.
  *
- * Rule: texts are read anew each time and never changed. Where they cannot be read just now, the last good making
- * stays and the problems are kept, silent until the person asks to be told.
+ * Rule: texts are read anew with every change of the project and never changed. A wrong number invalidates what
+ * depends on it and nothing else: where the recipe cannot be made the last good making stays, and is stale; a count
+ * that cannot be read counts as not counted. What did not change keeps its identity, and what follows from it is not
+ * done again.
  */
 import {
   type Choices,
-  type Corner,
   checkActs,
+  type Edge,
   type EdgeInput,
-  type EdgingChoice,
-  limits,
+  type Mishap,
   mishapsOf,
+  type Pairing,
+  type Plan,
   type Problem,
   pair,
   planBack,
   type Result,
   readEdge,
+  type Seen,
+  type Steps,
   steps,
+  type Worked,
   work,
 } from '../../core/index.ts';
-import { ordinaryFront, readSeen } from './counts.ts';
+import { ordinaryFront, readCounts } from '../input/counts.ts';
+import { readChoices, readFront } from '../input/recipe.ts';
+import type { Reader } from '../input/typed.ts';
+import { fieldAt } from './fields.ts';
 import type { AppProblem } from './problem.ts';
-import { type Reader, typed, typedOver } from './reading.ts';
-import type { Field, Making, Project, Settings } from './snapshot.ts';
+import type { Making, Project, Settings } from './snapshot.ts';
 
 export type PairingSettings = Pick<Settings, 'manner' | 'easing'>;
 
-function readEdgeInput(reader: Reader): EdgeInput {
-  const { project } = reader;
-  const round = project.sideCount === 0;
-  const count = Math.max(1, project.sideCount);
-  const sides = Array.from({ length: count }, (_, i) => {
-    const field = `side.${i}`;
-    if (project.texts[field] === undefined) reader.problems.push({ at: field, code: 'empty', params: {} });
-    // Too many is core's to say: how many a side may have depends on the corners its count takes in.
-    return typed(reader, field, 58, { low: 1, high: Number.POSITIVE_INFINITY }) ?? Number.NaN;
+type Recipe = { front: EdgeInput; choices: Choices };
+
+type Read = {
+  recipe: Recipe;
+  recipeProblems: readonly AppProblem[];
+  /** The last that could be read. */
+  goodRecipe: Recipe | undefined;
+  counts: Seen;
+  countProblems: readonly AppProblem[];
+};
+
+/** A value, and what it was made from. */
+type Memo<T> = { from: readonly unknown[]; value: T };
+
+/** The value of last time where it was made from the very same. */
+const memo = <T>(last: Memo<T> | undefined, from: readonly unknown[], make: () => T): Memo<T> =>
+  last?.from.every((one, i) => one === from[i]) ? last : { from, value: make() };
+
+/** Of the mishaps that were put in, those that can happen on this panel. */
+type Known = { mishaps: readonly Mishap[]; problems: readonly Problem[] };
+
+type Stages = {
+  read: Memo<Read>;
+  edge: Memo<Result<Edge>>;
+  plan: Memo<Result<Plan>>;
+  seen: Memo<Seen>;
+  known: Memo<Known>;
+  mishaps: Memo<readonly Mishap[]>;
+  worked: Memo<Worked>;
+  pairing: Memo<Pairing>;
+  steps: Memo<Steps>;
+  making: Memo<Making>;
+};
+
+export type Derived = {
+  /** The last good making; null where there never was one. */
+  making: Making | null;
+  /** It is not of the numbers as they stand. */
+  isStale: boolean;
+  /** What cannot be read or followed in the fields. */
+  problems: readonly AppProblem[];
+  /** Mishaps that were put in and cannot happen on this panel: they are left out. */
+  unfit: readonly AppProblem[];
+  stages: Partial<Stages>;
+};
+
+/** Everything that follows from a project. `last`: what followed before, for what has not changed since. */
+export function derive(project: Project, { manner, easing }: PairingSettings, last?: Derived): Derived {
+  const before: Partial<Stages> = last?.stages ?? {};
+  const stages: Partial<Stages> = { ...before };
+  const stale = (problems: readonly AppProblem[]): Derived => ({
+    making: last?.making ?? null,
+    isStale: true,
+    problems: firstOfEach([...problems, ...read.countProblems]),
+    unfit: stages.known?.value.problems ?? [],
+    stages,
   });
-  return {
-    sides,
-    corner: round ? [] : readCorners(reader, count),
-    counted: round ? 'stitches-only' : project.counted,
-  };
-}
+  const inFields = (problems: readonly Problem[]): AppProblem[] =>
+    problems.map((problem) => ({ ...problem, at: fieldAt(problem.at, project) }));
 
-function readCorners(reader: Reader, count: number): Corner | Corner[] {
-  const { project } = reader;
-  const made = project.cornerMade;
-  const standard = made === 'chain' ? 2 : 1;
-  const one = typed(reader, 'corner', standard, { high: limits.cornerSize }) ?? standard;
-  if (!project.cornersDiffer) return { made, size: one };
-  return Array.from({ length: count }, (_, i) => ({
-    made,
-    size: typed(reader, `corner.${i}`, standard, { high: limits.cornerSize }) ?? one,
-  }));
-}
-
-function readChoices(reader: Reader): Choices {
-  const { project } = reader;
-  const round = project.sideCount === 0;
-  const onFront = { low: 1, high: Math.max(1, project.sideCount) };
-  const startSide = typedOver(reader, 'start-side', 1, onFront);
-  const lead = typedOver(reader, 'lead', 20);
-  const marker = typedOver(reader, 'marker-every', 10);
-  const joinSide = typedOver(reader, 'join-side', 1, onFront);
-  const fromCorner = typedOver(reader, 'join-from-corner', 4);
-  return {
-    ...project.choices,
-    edgings: Array.from({ length: project.edgingCount }, (_, n) => readEdging(reader, n, round)),
-    start: { side: Math.max(1, startSide ?? 1) - 1, ...(lead !== undefined && !round ? { lead } : {}) },
-    ...(joinSide !== undefined || fromCorner !== undefined
-      ? {
-          joinStart: {
-            side: Math.max(1, joinSide ?? 1) - 1,
-            ...(fromCorner === undefined ? {} : { fromCorner }),
-          },
-        }
-      : {}),
-    ...(marker === undefined ? {} : { markerEvery: marker }),
-  };
-}
-
-/** An edging without a corner of its own takes the front's: core settles that. */
-function readEdging(reader: Reader, n: number, round: boolean): EdgingChoice {
-  const before = typedOver(reader, `arm.${n}`, 1, { high: limits.arm }) ?? 1;
-  const after = typedOver(reader, `arm.${n}.after`, 1, { high: limits.arm }) ?? before;
-  const increase = typedOver(reader, `increase.${n}`, 6) ?? 0;
-  return round ? { arm: 0, increase } : { arm: [before, after] };
-}
-
-/** Path of a problem in core's input → the field in which the person can mend it. */
-export function fieldOf(at: string): Field {
-  const path = at.replace(/^edge\./, '');
-  const side = /^sides\[(\d+)\]/.exec(path);
-  if (side) return `side.${side[1]}`;
-  const corner = /^corner(?:\[(\d+)\])?/.exec(path);
-  if (corner) return corner[1] === undefined ? 'corner' : `corner.${corner[1]}`;
-  const edging = /^choices\.edgings\[(\d+)\]\.(arm|increase)/.exec(path);
-  if (edging) return `${edging[2]}.${edging[1]}`;
-  const known: Record<string, Field> = {
-    'choices.start.lead': 'lead',
-    'choices.start.side': 'start-side',
-    'choices.markerEvery': 'marker-every',
-    'choices.joinStart.fromCorner': 'join-from-corner',
-    'choices.joinStart.side': 'join-side',
-    'choices.foundationStart.counts': 'start-side',
-  };
-  return known[path] ?? path;
-}
-
-/** Everything that follows from a project, or every problem that keeps it from following. */
-export function derive(project: Project, settings: PairingSettings): Result<Making, AppProblem> {
-  const reader: Reader = { project, problems: [] };
-  const { problems } = reader;
-  const edge = readEdge(readEdgeInput(reader));
-  const told = new Set(problems.map((problem) => problem.at));
-  if (!edge.ok) problems.push(...inFields(edge.problems).filter((problem) => !told.has(problem.at)));
-  const choices = readChoices(reader);
-  const counts = readSeen(reader);
-  if (problems.length > 0 || !edge.ok) return { ok: false, problems };
-  const plan = planBack(edge.value, choices);
-  if (!plan.ok) return { ok: false, problems: inFields(plan.problems) };
-  const seen = ordinaryFront(counts, project, edge.value);
-  const unfit = checkActs(project.mishaps, plan.value);
-  if (unfit.length > 0) return { ok: false, problems: unfit };
+  stages.read = memo(before.read, [project], () => readAll(project, before.read?.value));
+  const read = stages.read.value;
+  const { front, choices } = read.recipe;
+  if (read.recipeProblems.length > 0) {
+    // What can be read is judged all the same: everything that is wrong is told at once.
+    const judged = readEdge(front);
+    return stale([...read.recipeProblems, ...(judged.ok ? [] : inFields(judged.problems))]);
+  }
+  stages.edge = memo(before.edge, [front], () => readEdge(front));
+  const edge = stages.edge.value;
+  if (!edge.ok) return stale(inFields(edge.problems));
+  stages.plan = memo(before.plan, [edge, choices], () => planBack(edge.value, choices));
+  const plan = stages.plan.value;
+  if (!plan.ok) return stale(inFields(plan.problems));
+  stages.seen = memo(before.seen, [read.counts, edge, project.counted], () =>
+    ordinaryFront(read.counts, project, edge.value),
+  );
+  const seen = stages.seen.value;
+  stages.known = memo(before.known, [plan, project.mishaps], () => possible(project.mishaps, plan.value));
+  const known = stages.known.value;
   // What is known to have happened comes first; only what that leaves of the counts is explained anew.
-  const mishaps = mishapsOf(plan.value, seen, project.mishaps);
-  const worked = work(plan.value, mishaps);
+  stages.mishaps = memo(before.mishaps, [plan, seen, known], () =>
+    mishapsOf(plan.value, seen, known.mishaps),
+  );
+  const mishaps = stages.mishaps.value;
+  stages.worked = memo(before.worked, [plan, mishaps], () => work(plan.value, mishaps));
+  const worked = stages.worked.value;
   const back = worked.edgings.at(-1);
-  if (!back || back.length === 0)
-    return { ok: false, problems: [{ at: 'back', code: 'back-empty', params: {} }] };
-  const pairing = pair(edge.value, back, { start: worked.join, ...settings });
-  const making = steps(plan.value, mishaps, {
-    manner: settings.manner,
-    made: { worked, runs: pairing.runs },
-  });
+  if (!back || back.length === 0) return stale([{ at: 'back', code: 'back-empty', params: {} }]);
+  stages.pairing = memo(before.pairing, [edge, worked, manner, easing], () =>
+    pair(edge.value, back, { start: worked.join, manner, easing }),
+  );
+  const pairing = stages.pairing.value;
+  stages.steps = memo(before.steps, [plan, mishaps, manner, worked, pairing.runs], () =>
+    steps(plan.value, mishaps, { manner, made: { worked, runs: pairing.runs } }),
+  );
+  const walk = stages.steps.value;
+  stages.making = memo(before.making, [edge, plan, seen, mishaps, worked, pairing, walk], () => ({
+    edge: edge.value,
+    plan: plan.value,
+    mishaps,
+    worked,
+    pairing,
+    steps: walk,
+    seen,
+  }));
   return {
-    ok: true,
-    value: { edge: edge.value, plan: plan.value, mishaps, worked, pairing, steps: making, seen },
+    making: stages.making.value,
+    isStale: false,
+    problems: read.countProblems,
+    unfit: known.problems,
+    stages,
   };
 }
 
-const inFields = (problems: readonly Problem[]): AppProblem[] =>
-  problems.map((problem) => ({ ...problem, at: fieldOf(problem.at) }));
+/** Reads all fields that are shown. What says the same as before stays the same. */
+function readAll(project: Project, last: Read | undefined): Read {
+  const asked: Reader = { project, problems: [] };
+  const counted: Reader = { project, problems: [] };
+  const good = last?.goodRecipe;
+  const recipe = {
+    front: same(good?.front, readFront(asked)),
+    choices: same(good?.choices, readChoices(asked)),
+  };
+  return {
+    recipe,
+    recipeProblems: asked.problems,
+    goodRecipe: asked.problems.length === 0 ? recipe : good,
+    counts: same(last?.counts, readCounts(counted)),
+    countProblems: counted.problems,
+  };
+}
+
+const same = <T>(last: T | undefined, now: T): T =>
+  last !== undefined && JSON.stringify(last) === JSON.stringify(now) ? last : now;
+
+function possible(mishaps: readonly Mishap[], plan: Plan): Known {
+  const problems = checkActs(mishaps, plan);
+  const unfit = new Set(problems.map(mishapOf));
+  // A problem of no mishap in particular is one of them all together.
+  return { mishaps: mishaps.filter((_, i) => !unfit.has(i) && !unfit.has(null)), problems };
+}
+
+/** Index of the mishap that a problem is about; null where it is about all of them. */
+export const mishapOf = ({ params }: AppProblem): number | null =>
+  'mishap' in params ? params.mishap : null;
+
+/** The first problem of each field: a number that cannot be read needs no second one. */
+function firstOfEach(problems: readonly AppProblem[]): AppProblem[] {
+  const fields = new Set<string>();
+  return problems.filter(({ at }) => !fields.has(at) && fields.add(at));
+}

@@ -6,6 +6,8 @@ type None = Record<string, never>;
 export type TextProblemParams = {
   /** More than one number where one is asked for. */
   several: { like: number };
+  /** Digits in groups, which could be a fraction as well: `like` is the whole number they could be. */
+  grouped: { like: number };
   'no-kind': None;
   'as-planned': { count: number };
 };

@@ -86,10 +86,18 @@ export type Making = {
 export type Snapshot = {
   project: Project;
   settings: Settings;
-  /** Problems in the texts as they stand; `told` says whether the person asked to be told. */
+  /** Problems in the texts as they stand; `isChecked` says whether the person asked to be told. */
   problems: readonly AppProblem[];
-  told: boolean;
+  isChecked: boolean;
+  /** Mishaps that were put in and cannot happen on this panel: the making goes on without them. */
+  unfit: readonly AppProblem[];
+  /** The making is the last good one, and not of the numbers as they stand. */
+  isStale: boolean;
   making: Making;
+  /** Mishaps that are looked at in place of the project's, and the walk as it stood before; kept nowhere. */
+  preview: { mishaps: readonly Mishap[]; place: number; answered: Snapshot['answered'] } | null;
+  /** Choices that the last change took the ground from: they fell back. */
+  settled: readonly { field: Field; side: number }[];
   tab: Tab;
   /** Index into `making.steps`, and that step. */
   place: number;
@@ -112,7 +120,12 @@ export type Pointed = { round: 'front' | 'foundation' | 'edging'; edging: number
 export type AppEvent =
   | { type: 'TYPE'; field: Field; text: string }
   | { type: 'CHANGE'; project: Partial<Omit<Project, 'texts'>> }
+  /** Back to the recipe's numbers: the back's own counts go. */
   | { type: 'CLEAR_WORKED' }
+  /** All that was counted goes: the back, the front again, the join. */
+  | { type: 'CLEAR_COUNTS' }
+  /** Shows what mishaps would do, in place of those that are in; null ends it. Any other change ends it too. */
+  | { type: 'PREVIEW'; mishaps: readonly Mishap[] | null }
   /** Take over what was really worked, whole; used by the cures. */
   | { type: 'TAKE_SEEN'; seen: Seen }
   | { type: 'CHECK' }

@@ -5,6 +5,7 @@ import { appMachine } from './app.ts';
 import type { Cloth } from './cloth-types.ts';
 import { derive } from './derive.ts';
 import { example } from './project.ts';
+import { settleSides } from './settle.ts';
 import type { AppEvent, Project, Settings, Snapshot, Tab } from './snapshot.ts';
 
 export type Start = {
@@ -30,28 +31,28 @@ export type ClothReader = (snapshot: Pick<Snapshot, 'project' | 'settings' | 'ma
 type MakingSnapshot = SnapshotFrom<typeof makingMachine>;
 
 export function openStore(start: Start): Store {
-  const derived = derive(start.project, start.settings);
+  const { project, settled } = settleSides(start.project);
+  const own = derive(project, start.settings);
   // A project that cannot be read just now still shows a drawing: the example's.
-  const shown = derived.ok ? derived : derive(example, start.settings);
-  if (!shown.ok) throw new Error('The example must always be readable');
-  const actor = createActor(appMachine, {
-    input: { ...start, making: shown.value, problems: derived.ok ? [] : derived.problems },
-  });
+  const derived = own.making ? own : derive(project, start.settings, derive(example, start.settings));
+  const { making } = derived;
+  if (!making) throw new Error('The example must always be readable');
+  const actor = createActor(appMachine, { input: { ...start, project, settled, derived, making } });
   const listeners = new Set<(snapshot: Snapshot) => void>();
   actor.start();
-  const making = actor.getSnapshot().children.making as unknown as {
+  const child = actor.getSnapshot().children.making as unknown as {
     getSnapshot(): MakingSnapshot;
     subscribe(listener: () => void): unknown;
   };
   let readCloth: ClothReader | null = null;
-  let current = compose(actor.getSnapshot(), making.getSnapshot(), readCloth);
+  let current = compose(actor.getSnapshot(), child.getSnapshot(), readCloth);
   let told: { app: unknown; making: unknown } = { app: null, making: null };
   let sending = false;
   const refresh = (): void => {
     // An event may change both machines: it is told once, when both have done with it.
     if (sending) return;
     const app = actor.getSnapshot();
-    const walk = making.getSnapshot();
+    const walk = child.getSnapshot();
     // Between the app's change and the making's both would not fit together: wait for the second.
     if (app.context.making.steps !== walk.context.steps) return;
     if (told.app === app && told.making === walk) return;
@@ -60,7 +61,7 @@ export function openStore(start: Start): Store {
     for (const listener of listeners) listener(current);
   };
   actor.subscribe(refresh);
-  making.subscribe(refresh);
+  child.subscribe(refresh);
   return {
     snapshot: () => current,
     send: (event) => {
@@ -94,9 +95,17 @@ function compose(
   return {
     project: context.project,
     settings: context.settings,
-    problems: context.problems,
-    told: context.told,
+    problems: context.derived.problems,
+    unfit: context.derived.unfit,
+    isChecked: context.isChecked,
+    isStale: context.derived.isStale,
     making: context.making,
+    preview: context.preview && {
+      mishaps: context.preview.project.mishaps,
+      place: context.preview.place,
+      answered: context.preview.answered,
+    },
+    settled: context.settled,
     tab: context.tab,
     place: walk.context.place,
     step: walk.context.steps.at(walk.context.place),

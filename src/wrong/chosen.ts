@@ -1,5 +1,5 @@
 /** What was pressed on the tab so far. No part of the project: it is gone with the page. */
-import type { Explanation, Found, Look, Mishap } from '../../core/index.ts';
+import type { Explanation, Found, Look } from '../../core/index.ts';
 import type { Project } from '../state/snapshot.ts';
 import type { Cured } from './cured.ts';
 
@@ -12,8 +12,6 @@ export type Chosen = {
   open: string | null | undefined;
   /** More than the best few are listed. */
   all: boolean;
-  /** The explanation on the drawing; `before`: the mishaps that were in until then. */
-  shown: { mishaps: readonly Mishap[]; before: readonly Mishap[]; from: number } | null;
   /** A cure was taken: the project it made, as long as nothing else changes it. */
   done: { project: Project; cured: Cured } | null;
   /** A story was told: the page goes to the answer once it is there. */
@@ -26,7 +24,6 @@ export const nothingChosen: Chosen = {
   looked: [],
   open: undefined,
   all: false,
-  shown: null,
   done: null,
   arriving: false,
   minus: {},

@@ -1,23 +1,23 @@
 /** Entering what is seen on the back and the front. An empty field means that nobody counted there. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { type Corner, limits } from '../../core/index.ts';
-import { countedNumbers, problemAt, readDigits } from '../controls/fields.ts';
+import type { Corner } from '../../core/index.ts';
+import { boundsOf, countedNumbers, problemAt } from '../controls/fields.ts';
 import { type NumberField, numberField } from '../controls/number-field.ts';
 import { sideCounts } from '../controls/side-counts.ts';
-import { isShort, shortField } from '../state/counts.ts';
-import type { Send, Snapshot } from '../state/snapshot.ts';
+import { numberIn } from '../input/typed.ts';
+import { type BackRound, cornersShort, fieldNames } from '../state/fields.ts';
+import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 
 type Piece = {
   title: string;
   tone: 'foundation' | 'edging' | 'front';
-  /** Name of the round in fields: `foundation`, `edging.0`; the front has none. */
-  round: string | null;
+  /** The front is none. */
+  round: BackRound | null;
   /** What the recipe or the first count has. */
   sides: readonly number[];
   corners: readonly Corner[];
-  sideField: (index: number) => string;
-  cornerField: (index: number) => string;
+  sideField: (index: number) => Field;
   open: boolean;
 };
 
@@ -32,11 +32,10 @@ function piecesOf(snapshot: Snapshot): Piece[] {
     ({ sides, corners }, n): Piece => ({
       title: edgings.length > 1 ? `Edging round ${n + 1}` : 'Edging',
       tone: 'edging',
-      round: `edging.${n}`,
+      round: n,
       sides,
       corners,
-      sideField: (index) => `worked.edging.${n}.${index}`,
-      cornerField: (index) => `worked.edging-corner.${n}.${index}`,
+      sideField: (index) => fieldNames.workedSide(n, index),
       open: n === edgings.length - 1,
     }),
   );
@@ -48,8 +47,7 @@ function piecesOf(snapshot: Snapshot): Piece[] {
       round: 'foundation',
       sides: foundation.sides,
       corners: foundation.corners,
-      sideField: (index) => `worked.foundation.${index}`,
-      cornerField: (index) => `worked.foundation-corner.${index}`,
+      sideField: (index) => fieldNames.workedSide('foundation', index),
       open: false,
     },
     {
@@ -58,23 +56,19 @@ function piecesOf(snapshot: Snapshot): Piece[] {
       round: null,
       sides: edge.corners.length === 0 ? edge.sides : countedNumbers(snapshot),
       corners: [],
-      sideField: (index) => `seen.front.${index}`,
-      cornerField: () => '',
+      sideField: fieldNames.frontAgain,
       open: false,
     },
   ];
 }
 
 function pieceFold(piece: Piece, snapshot: Snapshot, send: Send): TemplateResult {
-  const { project, settings, making } = snapshot;
+  const { settings, making } = snapshot;
   const isRound = making.edge.corners.length === 0;
-  const short = piece.round !== null && isShort(project, piece.round);
-  const count = piece.sides.length - (short ? 1 : 0);
+  const short = shortOf(piece, snapshot);
+  const count = piece.sides.length - short;
   const sides = piece.sides.slice(0, count);
-  const fields = sides.map((planned, index) =>
-    countField(snapshot, piece, piece.sideField(index), short ? null : planned, planned),
-  );
-  const corners = piece.corners.slice(0, isRound ? 0 : count);
+  const fields = sides.map((planned, index) => countField(snapshot, piece, piece.sideField(index), planned));
   const caption =
     piece.round === null
       ? 'The front, right side facing'
@@ -93,64 +87,65 @@ function pieceFold(piece: Piece, snapshot: Snapshot, send: Send): TemplateResult
       },
       send,
     )}
-    ${corners.length === 0 ? nothing : cornerFields(piece, corners, short, snapshot, send)}
+    ${isRound || piece.round === null ? nothing : cornerFields(piece, piece.corners.slice(0, count), snapshot, send)}
     ${piece.round !== null && piece.sides.length > 1 ? cornerShort(piece.round, short, send) : nothing}
   </details>`;
 }
 
+/** Corners that the round was told to lack. */
+const shortOf = ({ round }: Piece, { project }: Snapshot): number =>
+  round === null ? 0 : cornersShort(project, round);
+
 function cornerFields(
   piece: Piece,
   corners: readonly Corner[],
-  short: boolean,
   snapshot: Snapshot,
   send: Send,
 ): TemplateResult {
+  const { round } = piece;
+  if (round === null) return html``;
   const name = snapshot.project.cornerMade === 'chain' ? 'Chains in the corners' : 'Stitches in the corners';
   return html`<details class="fold inner"><summary>${name}</summary>
     <ol class="listed-fields corner-list">
       ${corners.map(
         ({ size }, index) =>
-          html`<li>${numberField(countField(snapshot, piece, piece.cornerField(index), short ? null : size, size), send)}</li>`,
+          html`<li>${numberField(countField(snapshot, piece, fieldNames.workedCorner(round, index), size), send)}</li>`,
       )}
     </ol></details>`;
 }
 
-function cornerShort(round: string, short: boolean, send: Send): TemplateResult {
-  const field = shortField(round);
+function cornerShort(round: BackRound, short: number, send: Send): TemplateResult {
+  const field = fieldNames.cornersShort(round);
   const change = (event: Event): void =>
     send({ type: 'TYPE', field, text: (event.target as HTMLInputElement).checked ? '1' : '' });
-  return html`<label class="tick"><input type="checkbox" .checked=${short} @change=${change} /> This round has a corner too few</label>`;
+  const says = short > 1 ? `${short} corners too few` : 'a corner too few';
+  return html`<label class="tick"><input type="checkbox" .checked=${short > 0} @change=${change} /> This round has ${says}</label>`;
 }
 
-/** @param planned null where the recipe's number does not belong to this field */
-function countField(
-  snapshot: Snapshot,
-  piece: Piece,
-  field: string,
-  planned: number | null,
-  from: number,
-): NumberField {
+function countField(snapshot: Snapshot, piece: Piece, field: Field, planned: number): NumberField {
   const text = snapshot.project.texts[field] ?? '';
   const label = fieldName(field, snapshot.project.sideCount);
+  const name = piece.round === null ? 'before' : 'recipe';
   const noteId = `${field.replaceAll('.', '-')}-note`;
   return {
     field,
     label,
     name: `${piece.title.toLowerCase()} ${label}`,
     text,
-    from,
-    least: 0,
-    most: limits.stitches,
+    from: planned,
+    ...boundsOf(snapshot, field),
     problem: problemAt(snapshot, field),
     noteId,
-    note: noteOf(noteId, text, planned, piece.round === null ? 'before' : 'recipe'),
+    // Where corners are missing the recipe's number does not belong to this field.
+    note:
+      shortOf(piece, snapshot) > 0
+        ? undefined
+        : noteOf(noteId, numberIn(snapshot.project, field), planned, name),
   };
 }
 
-/** Against the number it should be: a shape and words, never colour alone. */
-function noteOf(id: string, text: string, planned: number | null, name: string): TemplateResult | undefined {
-  if (planned === null) return undefined;
-  const made = readDigits(text);
+/** Against the number it should be: a shape and words, never colour alone. `made`: null where none can be read. */
+function noteOf(id: string, made: number | null, planned: number, name: string): TemplateResult {
   if (made === null || made === planned)
     return html`<p class="count-note" id=${id}>${made === null ? `${name} ${planned}` : html`<span aria-hidden="true">✓</span> as ${name}`}</p>`;
   const by = made - planned;
@@ -159,10 +154,11 @@ function noteOf(id: string, text: string, planned: number | null, name: string):
 
 /** How many of a round's places have a count. */
 function tag(piece: Piece, { project }: Snapshot): TemplateResult {
+  const { round, sides, corners } = piece;
   const fields = [
-    ...piece.sides.map((_, i) => piece.sideField(i)),
-    ...piece.corners.map((_, i) => piece.cornerField(i)),
+    ...sides.map((_, i) => piece.sideField(i)),
+    ...(round === null ? [] : corners.map((_, i) => fieldNames.workedCorner(round, i))),
   ];
-  const counted = fields.filter((field) => project.texts[field]?.trim()).length;
+  const counted = fields.filter((field) => numberIn(project, field) !== null).length;
   return html`<span class="tag">${counted === 0 ? 'not counted' : `${counted} counted`}</span>`;
 }

@@ -1,8 +1,9 @@
 /** Taking a cure: the project as it is afterwards, and where the work goes on. */
 import type { Cure, Explanation, Plan, Seen, Step, StepKind } from '../../core/index.ts';
 import { countedNumbers } from '../controls/fields.ts';
-import { textsOfSeen, withoutWorked } from '../state/counts.ts';
+import { withoutCounts, writeCounts } from '../input/counts.ts';
 import { derive } from '../state/derive.ts';
+import { fieldNames } from '../state/fields.ts';
 import type { Making, Project, Snapshot } from '../state/snapshot.ts';
 
 export type Cured = { title: string; cure: Cure };
@@ -15,24 +16,24 @@ type Counts = NonNullable<Seen['foundation']>;
  */
 export function curedProject(snapshot: Snapshot, cure: Cure): Project {
   const { project, making, settings } = snapshot;
-  const texts = withoutWorked(project.texts);
+  const texts = withoutCounts(project.texts);
   if (cure.kind !== 'correct-the-number')
     return {
       ...project,
-      texts: { ...texts, ...textsOfSeen(onlyOff(cure.seenAfter, making.plan), project, making.edge) },
+      texts: { ...texts, ...writeCounts(onlyOff(cure.seenAfter, making.plan), project, making.edge) },
       mishaps: cure.mishaps,
     };
   // The front's own number was wrong: the recipe follows it, and the back stays what it is.
   const counted = countedNumbers(snapshot);
   const fronts = (cure.frontSides ?? []).map(({ side, by }) => [
-    `side.${side}`,
+    fieldNames.side(side),
     `${(counted[side] ?? 0) + by}`,
   ]);
   const corrected: Project = { ...project, texts: { ...texts, ...Object.fromEntries(fronts) }, mishaps: [] };
-  const derived = derive(corrected, settings);
-  if (!derived.ok) return corrected;
-  const { plan, edge } = derived.value;
-  const worked = textsOfSeen(onlyOff(filled(cure.seenAfter, making.plan), plan), corrected, edge);
+  const { making: after } = derive(corrected, settings);
+  if (!after) return corrected;
+  const { plan, edge } = after;
+  const worked = writeCounts(onlyOff(filled(cure.seenAfter, making.plan), plan), corrected, edge);
   return { ...corrected, texts: { ...corrected.texts, ...worked } };
 }
 

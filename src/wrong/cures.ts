@@ -30,8 +30,9 @@ function cureEntry(cure: Cure, snapshot: Snapshot, send: Send, choose: Choose): 
   const title = cureTitle(cure, settings);
   const take = (): void => {
     const project = curedProject(snapshot, cure);
-    choose({ done: { project, cured: { title, cure } }, shown: null, looked: [] });
-    send({ type: 'OPEN', project, place: snapshot.place, answered: snapshot.answered });
+    choose({ done: { project, cured: { title, cure } }, looked: [] });
+    const { place, answered } = snapshot.preview ?? snapshot;
+    send({ type: 'OPEN', project, place, answered });
     focusSoon(DONE_ID);
   };
   return html`<details class="cure" ?open=${cure.recommended}>

@@ -1,8 +1,5 @@
 /** Bringing the focus, and the eye, to what came of a press. */
 
-import { fieldId } from '../controls/fields.ts';
-import type { Field } from '../state/snapshot.ts';
-
 /** What was pressed is gone with the next drawing of the page: the focus goes on to what came of it. */
 export function focusSoon(id: string): void {
   requestAnimationFrame(() =>
@@ -27,12 +24,3 @@ function bringUp(element: HTMLElement): void {
 
 /** CSS px between the panel's top and what is brought there. */
 const ROOM_ABOVE = 16;
-
-/** To a field, opening the folds it lies in. */
-export function goToField(field: Field): void {
-  const input = document.getElementById(fieldId(field));
-  for (let fold = input?.closest('details'); fold; fold = fold.parentElement?.closest('details'))
-    fold.open = true;
-  input?.focus({ preventScroll: true });
-  input?.scrollIntoView({ block: 'center' });
-}

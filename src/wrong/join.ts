@@ -1,9 +1,12 @@
 /** Entering what the join shows: where corners missed each other, and what is left over. Ways are words, not signs. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { limits } from '../../core/index.ts';
-import { problemAt, readDigits } from '../controls/fields.ts';
+import { problemAt } from '../controls/fields.ts';
 import { numberField } from '../controls/number-field.ts';
 import { segmented } from '../controls/segmented.ts';
+import { numberIn } from '../input/typed.ts';
+import { readWhole, splitSign } from '../input/whole-number.ts';
+import { fieldNames } from '../state/fields.ts';
 import type { AppEvent, Field, Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
 import type { Choose, Chosen } from './chosen.ts';
@@ -17,8 +20,8 @@ export function joinFold(snapshot: Snapshot, send: Send, chosen: Chosen, choose:
   const { making, project } = snapshot;
   const { corners } = making.edge;
   const begin = making.plan.choices.joinStart.side;
-  const fields = [...corners.map((_, i) => `seen.drift.${i}`), 'seen.left-over'];
-  const counted = fields.filter((field) => project.texts[field]?.trim()).length;
+  const fields = [...corners.map((_, i) => fieldNames.drift(i)), fieldNames.leftOver];
+  const counted = fields.filter((field) => numberIn(project, field) !== null).length;
   const row = (field: Field, label: string, name: string, ways: Ways): TemplateResult =>
     signedField({ field, label, name, ways }, snapshot, send, chosen, choose);
   return html`<details class="fold seen-piece seen-join">
@@ -29,18 +32,24 @@ export function joinFold(snapshot: Snapshot, send: Send, chosen: Chosen, choose:
         : html`<p>How far is each corner of the back off, when you reach the front's?</p>
     <ol class="join-rows">
       ${corners.map((_, i) => {
-        const field = `seen.drift.${i}`;
+        const field = fieldNames.drift(i);
         const label = fieldName(field, corners.length, begin);
         return html`<li>${row(field, label, `${label} in the join`, CORNER)}</li>`;
       })}
     </ol>`
     }
     <p>How many are left over at the end, and on which piece?</p>
-    ${row('seen.left-over', 'left over', 'stitches left over', LEFT)}
+    ${row(fieldNames.leftOver, 'left over', 'stitches left over', LEFT)}
   </details>`;
 }
 
 type Signed = { field: Field; label: string; name: string; ways: Ways };
+
+/** A number above nothing: the others have no way. */
+function isMore(text: string): boolean {
+  const read = readWhole(text);
+  return read.ok && read.value > 0;
+}
 
 /** A number with a way: typed without a sign, kept with one. */
 function signedField(
@@ -50,25 +59,20 @@ function signedField(
   { minus }: Chosen,
   choose: Choose,
 ): TemplateResult {
-  const kept = snapshot.project.texts[field] ?? '';
-  const signed = /^-/.test(kept);
-  const number = signed ? kept.slice(1) : kept;
-  const isMinus = signed || (minus[field] ?? !/[1-9]/.test(number));
+  const { isMinus: signed, rest: number } = splitSign((snapshot.project.texts[field] ?? '').trim());
+  const isMinus = signed || (minus[field] ?? !isMore(number));
   const write = (text: string, toMinus: boolean): void =>
-    send({
-      type: 'TYPE',
-      field,
-      text: toMinus && /[1-9]/.test(text) && !text.startsWith('-') ? `-${text}` : text,
-    });
+    send({ type: 'TYPE', field, text: toMinus && isMore(text) ? `-${text.trim()}` : text });
   const take = (event: AppEvent): void => {
     if (event.type === 'TYPE') write(event.text, isMinus);
+    else send(event);
   };
   const turn = (way: 'minus' | 'plus'): void => {
     choose({ minus: { ...minus, [field]: way === 'minus' } });
     if (number) write(number, way === 'minus');
   };
   const noteId = `${field.replaceAll('.', '-')}-note`;
-  const says = readDigits(number) === 0 ? ways.none : '';
+  const says = numberIn(snapshot.project, field) === 0 ? ways.none : '';
   return html`<div class="join-row">
     ${numberField(
       {

@@ -1,19 +1,19 @@
 /** A place to count or to look: its field, if it has one, and its numbers as the person counts them. */
 import type { Found, Look, Tell } from '../../core/index.ts';
 import { countedNumbers } from '../controls/fields.ts';
+import { fieldNames } from '../state/fields.ts';
 import type { Field, Snapshot } from '../state/snapshot.ts';
 
 /** The field into which an answer is typed; null where it is only looked at. */
 export function fieldOfLook({ look, round, edging = 0, side = 0, corner = 0 }: Look): Field | null {
+  const back = round === 'edging' ? edging : 'foundation';
   switch (look) {
     case 'front':
-      return `seen.front.${side}`;
+      return fieldNames.frontAgain(side);
     case 'side':
-      return round === 'edging' ? `worked.edging.${edging}.${side}` : `worked.foundation.${side}`;
+      return fieldNames.workedSide(back, side);
     case 'corner':
-      return round === 'edging'
-        ? `worked.edging-corner.${edging}.${corner}`
-        : `worked.foundation-corner.${corner}`;
+      return fieldNames.workedCorner(back, corner);
     default:
       return null;
   }

@@ -1,12 +1,12 @@
 /** The one count that narrows the list best: its question, the answers, and what each would mean. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Explained, Found, NextCount } from '../../core/index.ts';
+import { goToField } from '../controls/go-to.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
 import { explanationTitle } from '../words/wrong/causes.ts';
 import { sayFound, sayLook } from '../words/wrong/looks.ts';
 import type { Choose, Chosen } from './chosen.ts';
-import { goToField } from './focus.ts';
 import { fieldOfLook, personsFound } from './looks.ts';
 
 /** Answers with a button each; where there are more, the field above takes the others. */
@@ -35,7 +35,7 @@ export function nextCountCard(
         </li>`,
       )}
     </ul>
-    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field)}>Another number</button>` : nothing}
+    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field, snapshot, send)}>Another number</button>` : nothing}
   </section>`;
 }
 

@@ -1,7 +1,9 @@
 /** What went wrong: what was counted, the causes that give just these counts, and the ways to put it right. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Explained } from '../../core/index.ts';
+import { goToField } from '../controls/go-to.ts';
 import { check, problemSummary } from '../controls/problem-summary.ts';
+import { fieldNames } from '../state/fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
 import { sayLooking } from '../words/wrong/causes.ts';
@@ -10,13 +12,13 @@ import { type Answer, createAsking } from './asking.ts';
 import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
 import { doneStrip } from './cures.ts';
-import { focusSoon, goToField } from './focus.ts';
+import { focusSoon } from './focus.ts';
 import { joinFold } from './join.ts';
 import { lookedList, nextCountCard } from './next-count.ts';
 import { causesList, openKey } from './result.ts';
 import { startThread } from './search/page-thread.ts';
 import { inThread } from './search/thread.ts';
-import { isShown, putBack } from './showing.ts';
+import { backToCounts } from './showing.ts';
 import { seenOfStory, storiesFor } from './stories.ts';
 
 const RESULT_ID = 'wrong-result';
@@ -29,13 +31,6 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
     chosen = { ...chosen, ...part };
     onChange();
   };
-  /** Another count is about the work and not about what is shown: that comes off the drawing first. */
-  const typing =
-    (snapshot: Snapshot, send: Send): Send =>
-    (event) => {
-      if (event.type === 'TYPE' && isShown(snapshot, chosen)) putBack(chosen, send, choose);
-      send(event);
-    };
   return (snapshot, send) => {
     const { making, problems } = snapshot;
     const isCounted = Object.keys(making.seen).length > 0;
@@ -47,7 +42,7 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
       chosen = { ...chosen, arriving: false };
       focusSoon(RESULT_ID);
     }
-    return wrongPanel(snapshot, typing(snapshot, send), answer, chosen, choose);
+    return wrongPanel(snapshot, send, answer, chosen, choose);
   };
 }
 
@@ -61,7 +56,7 @@ export function wrongPanel(
   const isCounted = Object.keys(snapshot.making.seen).length > 0;
   const isDone = chosen.done !== null && chosen.done.project === snapshot.project;
   return html`<div class="wrong-panel">
-    ${problemSummary(snapshot)}
+    ${problemSummary(snapshot, send)}
     <h2 class="unseen">What went wrong</h2>
     ${doneStrip(snapshot, send, chosen, choose)}
     ${isDone ? nothing : html`<p class="intro">${isCounted ? 'Every count narrows it down. Leave empty what you did not count.' : 'Your count is off? It has a cause, and mostly a cheap cure.'}</p>`}
@@ -83,7 +78,7 @@ export function wrongPanel(
 
 function clear(send: Send, choose: Choose): void {
   choose({ ...nothingChosen });
-  send({ type: 'CLEAR_WORKED' });
+  send({ type: 'CLEAR_COUNTS' });
 }
 
 function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult {
@@ -118,7 +113,7 @@ function result(
   };
   return html`<section class="wrong-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="wrong-heading">
     <h3 id="wrong-heading">What happened</h3>
-    ${otherShown(snapshot, send, answer, chosen, choose)}
+    ${otherShown(snapshot, send, answer, chosen)}
     ${inside()}
   </section>`;
 }
@@ -132,14 +127,13 @@ function otherShown(
   send: Send,
   answer: Answer | null,
   chosen: Chosen,
-  choose: Choose,
 ): TemplateResult | typeof nothing {
-  const { shown } = chosen;
-  if (!shown || !isShown(snapshot, chosen)) return nothing;
+  const { preview } = snapshot;
+  if (!preview) return nothing;
   const explanations = answer?.explained?.explanations ?? [];
   const open = openKey(explanations, chosen);
-  if (explanations.some((one) => one.mishaps === shown.mishaps && keyOf(one) === open)) return nothing;
-  return html`<button type="button" class="button" @click=${() => putBack(chosen, send, choose)}>Back to your counts</button>`;
+  const isOpen = explanations.some((one) => one.mishaps === preview.mishaps && keyOf(one) === open);
+  return isOpen ? nothing : backToCounts(send);
 }
 
 function found(
@@ -161,12 +155,12 @@ function found(
   const listed = best ? explanations : nearest ? [nearest.explanation] : [];
   return html`${says} ${lookedList(snapshot, chosen, choose)} ${nextCountCard(explained, snapshot, send, chosen, choose)}
     ${causesList(listed, snapshot, send, chosen, choose)}
-    ${recount(snapshot)}`;
+    ${recount(snapshot, send)}`;
 }
 
 /** The front itself may be miscounted, whatever else fits. */
-function recount({ making }: Snapshot): TemplateResult | typeof nothing {
-  if (making.seen.front) return nothing;
+function recount(snapshot: Snapshot, send: Send): TemplateResult | typeof nothing {
+  if (snapshot.making.seen.front) return nothing;
   return html`<div class="recount"><p>A miscounted front looks just like this, more often than you think.</p>
-    <button type="button" class="button" @click=${() => goToField('seen.front.0')}>Count the front again</button></div>`;
+    <button type="button" class="button" @click=${() => goToField(fieldNames.frontAgain(0), snapshot, send)}>Count the front again</button></div>`;
 }

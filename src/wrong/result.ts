@@ -25,7 +25,7 @@ export function causesList(
   const rest = explanations.length - listed.length;
   const open = openKey(explanations, chosen);
   return html`<ol class="causes">
-      ${listed.map((one, index) => html`<li>${causeEntry(one, index, keyOf(one) === open, snapshot, send, chosen, choose)}</li>`)}
+      ${listed.map((one, index) => html`<li>${causeEntry(one, index, keyOf(one) === open, snapshot, send, choose)}</li>`)}
     </ol>
     ${
       rest > 0
@@ -47,7 +47,6 @@ function causeEntry(
   open: boolean,
   snapshot: Snapshot,
   send: Send,
-  chosen: Chosen,
   choose: Choose,
 ): TemplateResult {
   const { making, settings } = snapshot;
@@ -60,16 +59,10 @@ function causeEntry(
       <span class="cause-sure sure-${sure.replace(' ', '-')}">${saySure(sure)}</span>
       ${places.map((place) => html`<span class="cause-place">${place}</span>`)}
     </button>
-    ${open ? html`<div class="cause-body" id=${id}>${body(explanation, snapshot, send, chosen, choose)}</div>` : nothing}`;
+    ${open ? html`<div class="cause-body" id=${id}>${body(explanation, snapshot, send, choose)}</div>` : nothing}`;
 }
 
-function body(
-  explanation: Explanation,
-  snapshot: Snapshot,
-  send: Send,
-  chosen: Chosen,
-  choose: Choose,
-): TemplateResult {
+function body(explanation: Explanation, snapshot: Snapshot, send: Send, choose: Choose): TemplateResult {
   const { making, settings } = snapshot;
   const { causes, tell } = explanation;
   const gives = sayGives(explanation, making.plan, making.seen);
@@ -78,7 +71,7 @@ function body(
       ${gives ? html`<p><b>${gives}</b></p>` : nothing}
     </div>
     ${tell.length > 0 ? tells(tell, snapshot) : nothing}
-    ${showing(explanation, snapshot, send, chosen, choose)} ${curesOf(explanation, snapshot, send, choose)}`;
+    ${showing(explanation, snapshot, send)} ${curesOf(explanation, snapshot, send, choose)}`;
 }
 
 function tells(tell: readonly Tell[], snapshot: Snapshot): TemplateResult {

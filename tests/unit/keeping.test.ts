@@ -1,6 +1,8 @@
 import { afterEach, describe, expect, test } from 'vitest';
+import { writeKept } from '../../src/input/write-kept.ts';
+import { heldText, keep } from '../../src/keep/device.ts';
 import { type Around, startKeeping, whose, workOf } from '../../src/keep/keeping.ts';
-import { deviceOn, heldText, keep, keptTextOf, readKept } from '../../src/keep/storage.ts';
+import { deviceOn, readKept } from '../../src/keep/storage.ts';
 import { createNotices } from '../../src/page/notices/notices.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { AppEvent } from '../../src/state/snapshot.ts';
@@ -335,15 +337,15 @@ describe('whose a text on the device is', () => {
   test('alike, where only the way it is shown differs', () => {
     const now = snapshot();
     const shown = { ...now, tab: 'walk' as const, settings: { ...now.settings, hand: 'left' as const } };
-    const text = keptTextOf(shown, { tab: 'b', count: 1 });
+    const text = writeKept(shown, { tab: 'b', count: 1 });
     expect(whose(text, null, [workOf(now)], read)).toBe('alike');
     expect(whose(text, null, [], read)).toBe('theirs');
-    expect(whose(keptTextOf({ ...now, place: 4 }), null, [workOf(now)], read)).toBe('theirs');
+    expect(whose(writeKept({ ...now, place: 4 }), null, [workOf(now)], read)).toBe('theirs');
   });
   test('two tabs never write the same text, even of the same work', () => {
     const now = snapshot();
-    expect(keptTextOf(now, { tab: 'a', count: 1 })).not.toBe(keptTextOf(now, { tab: 'b', count: 1 }));
-    expect(keptTextOf(now, { tab: 'a', count: 1 })).not.toBe(keptTextOf(now, { tab: 'a', count: 2 }));
+    expect(writeKept(now, { tab: 'a', count: 1 })).not.toBe(writeKept(now, { tab: 'b', count: 1 }));
+    expect(writeKept(now, { tab: 'a', count: 1 })).not.toBe(writeKept(now, { tab: 'a', count: 2 }));
   });
   test('what another version has kept is set aside, not thrown away', () => {
     const device = sharedDevice();

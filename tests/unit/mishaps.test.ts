@@ -251,7 +251,7 @@ describe('a draft', () => {
     ['1', 'Stitch of the side must be between 2 and 30'],
     ['31', 'Stitch of the side must be between 2 and 30'],
     ['', 'Enter stitch of the side'],
-    ['abc', 'Stitch of the side must be a whole number, like 16'],
+    ['abc', 'Stitch of the side must be a number, like 16'],
     ['4.5', 'Stitch of the side must be a whole number, like 16'],
   ])('of the stitch %j is told %j', (place, says) => {
     const read = readDraft(draft({ kind: 'stitch-missed', side: 3, place }), plan);

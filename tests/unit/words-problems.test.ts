@@ -19,6 +19,7 @@ const said: {
   empty: [{}, 'Enter side 3'],
   'not-a-number': [{ like: 58 }, 'Side 3 must be a number, like 58'],
   'not-whole': [{ like: 58 }, 'Side 3 must be a whole number, like 58'],
+  grouped: [{ like: 100000 }, 'Side 3 must be typed without a comma or a point, like 100000'],
   several: [{ like: 58 }, 'Side 3 must be one number, like 58'],
   'too-low': [{ min: 1 }, 'Side 3 must be 1 or more'],
   'too-high': [{ max: 100_000 }, 'Side 3 must be 100000 or fewer'],
@@ -163,7 +164,7 @@ describe('in the app', () => {
       'a corner that the join comes to by the name of its field',
       { 'join-side': '3', 'seen.drift.0': 'x' },
       {},
-      'Front corner 3 in the join must be a number, like 54',
+      'Front corner 3 in the join must be a number, like 2',
     ],
     [
       'how far a corner is off without a sign',

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Cure, Mishap, Seen } from '../../core/index.ts';
-import { shortField } from '../../src/state/counts.ts';
+import { fieldNames } from '../../src/state/fields.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { Project } from '../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../src/state/store.ts';
@@ -70,10 +70,10 @@ describe('what is seen', () => {
   test('a round with a corner too few has a side fewer', () => {
     const store = open();
     for (const [i, count] of ['62', '102', '38'].entries()) typeIn(store, `worked.edging.0.${i}`, count);
-    typeIn(store, shortField('edging.0'), '1');
+    typeIn(store, fieldNames.cornersShort(0), '1');
     expect(seen(store).edgings?.[0]?.sides).toEqual([62, 102, 38]);
     expect(store.snapshot().making.worked.edgings[0]?.turns).toHaveLength(3);
-    typeIn(store, shortField('edging.0'), '');
+    typeIn(store, fieldNames.cornersShort(0), '');
     expect(store.snapshot().making.worked.edgings[0]?.turns).toHaveLength(4);
   });
 
@@ -87,7 +87,7 @@ describe('what is seen', () => {
     };
     store.send({ type: 'TAKE_SEEN', seen: all });
     expect(seen(store)).toEqual(all);
-    store.send({ type: 'CLEAR_WORKED' });
+    store.send({ type: 'CLEAR_COUNTS' });
     expect(seen(store)).toEqual({});
     store.send({ type: 'UNDO' });
     expect(seen(store)).toEqual(all);
@@ -107,7 +107,9 @@ describe('what is seen', () => {
     const store = open({ mishaps: [{ kind: 'corner-forgotten', round: 'edging', corner: 3 }] });
     typeIn(store, 'worked.edging.0.1', '37');
     store.send({ type: 'CHANGE', project: { sideCount: 3 } });
-    expect(store.snapshot().problems.map(({ at }) => at)).toEqual(['mishaps[0].corner']);
+    expect(store.snapshot().unfit.map(({ at }) => at)).toEqual(['mishaps[0].corner']);
+    expect(store.snapshot()).toMatchObject({ problems: [], isStale: false });
+    expect(store.snapshot().making.edge.sides).toHaveLength(3);
   });
 });
 

@@ -1,6 +1,7 @@
 /** A calm strip under the head: one notice at a time, with its answers beside it. */
 import { html, type TemplateResult } from 'lit-html';
 import { PANEL_ID } from '../../controls/ids.ts';
+import { mishapOf } from '../../state/derive.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { mishapUnfit, type Notice } from '../../words/notices.ts';
 import { sayInApp } from '../../words/problems-view.ts';
@@ -23,12 +24,11 @@ export function noticesStrip(snapshot: Snapshot, send: Send, notices: Notices): 
     </div>`;
 }
 
-/** A mishap put in before the panel was changed would hold up every number behind it. */
+/** A mishap put in before the panel was changed has no place on it any more. */
 function unfit(snapshot: Snapshot, send: Send): Notice[] {
-  const { problems, project } = snapshot;
-  const problem = problems.find(({ at }) => at.startsWith('mishaps['));
-  const index = Number.parseInt(/\d+/.exec(problem?.at ?? '')?.[0] ?? '', 10);
-  if (!problem || !(index < project.mishaps.length)) return [];
-  const mishaps = project.mishaps.filter((_, other) => other !== index);
+  const [problem] = snapshot.unfit;
+  if (!problem) return [];
+  const index = mishapOf(problem);
+  const mishaps = snapshot.project.mishaps.filter((_, other) => index !== null && other !== index);
   return [mishapUnfit(sayInApp(problem, snapshot), () => send({ type: 'CHANGE', project: { mishaps } }))];
 }

@@ -11,8 +11,9 @@ import {
   type Spot,
   type When,
 } from '../../../core/index.ts';
+import { unreadable } from '../../input/typed.ts';
+import { readWhole } from '../../input/whole-number.ts';
 import type { AppProblem } from '../../state/problem.ts';
-import { readWhole } from '../../state/whole-number.ts';
 
 /** Numbers are kept as typed; null where nothing was typed and the usual one shows. */
 export type Draft = {
@@ -101,7 +102,6 @@ function readNumber(
   const read = readWhole(text);
   if (read.ok && read.value >= least && read.value <= most) return read.value;
   if (read.ok) problems.push({ at, code: 'between', params: { min: least, max: most } });
-  else if (read.code === 'empty') problems.push({ at, code: 'empty', params: {} });
-  else problems.push({ at, code: 'not-whole', params: { like: usual } });
+  else problems.push(unreadable(read, at, usual));
   return usual;
 }

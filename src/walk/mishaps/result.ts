@@ -63,8 +63,9 @@ function entry(
 ): TemplateResult {
   const { making, settings, project, place } = snapshot;
   const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
-  // While a number cannot be read the making is the last good one, and may not hold this mishap.
-  const to = making.mishaps[index] === mishap ? stepOfAct(making, making.mishaps, index) : -1;
+  // One that has no place on this panel is not in the making.
+  const made = making.mishaps.indexOf(mishap);
+  const to = made >= 0 ? stepOfAct(making, making.mishaps, made) : -1;
   const passed = questionsBefore(snapshot, to);
   const without = project.mishaps.filter((_, other) => other !== index);
   const go = (): void => {
@@ -103,10 +104,9 @@ function showStage(): void {
 }
 
 function outcome(snapshot: Snapshot): TemplateResult {
-  const { making, settings, problems } = snapshot;
-  const own = problems.filter(({ at }) => at.startsWith('mishaps'));
-  if (own.length > 0)
-    return html`<div class="mishaps-outcome">${own.map((problem) => html`<p class="problem-line">${sayInApp(problem, snapshot)}.</p>`)}</div>`;
+  const { making, settings, unfit } = snapshot;
+  if (unfit.length > 0)
+    return html`<div class="mishaps-outcome">${unfit.map((problem) => html`<p class="problem-line">${sayInApp(problem, snapshot)}.</p>`)}</div>`;
   const { kind, head } = sayVerdict(making, settings);
   const { findings } = making.pairing;
   const told = findings.slice(0, MOST_TOLD).map((finding) => sayFinding(finding, making.edge.sides.length));

@@ -28,6 +28,8 @@ export const problems: ProblemMessages = {
     `${start(label)} must be a whole number, like ${formatting.plain(like)}`,
   several: ({ like }, { formatting }, label) =>
     `${start(label)} must be one number, like ${formatting.plain(like)}`,
+  grouped: ({ like }, { formatting }, label) =>
+    `${start(label)} must be typed without a comma or a point, like ${formatting.plain(like)}`,
   'too-low': ({ min }, { formatting }, label) => `${start(label)} must be ${formatting.plain(min)} or more`,
   'too-high': ({ max }, { formatting }, label) => `${start(label)} must be ${formatting.plain(max)} or fewer`,
   between: ({ min, max }, { formatting }, label) =>

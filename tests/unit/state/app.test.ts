@@ -1,10 +1,11 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { type Store as Kept, keep, readKept } from '../../../src/keep/storage.ts';
+import { readProject } from '../../../src/input/project.ts';
+import { type Store as Kept, keep } from '../../../src/keep/device.ts';
+import { readKept } from '../../../src/keep/storage.ts';
 import { derive } from '../../../src/state/derive.ts';
-import { example, readProject, standardSettings } from '../../../src/state/project.ts';
+import { example, standardSettings } from '../../../src/state/project.ts';
 import type { AppEvent, Project } from '../../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../../src/state/store.ts';
-import { readWhole } from '../../../src/state/whole-number.ts';
 import { sayInApp } from '../../../src/words/problems-view.ts';
 
 const opened: Store[] = [];
@@ -18,35 +19,6 @@ afterEach(() => {
 });
 
 const type = (field: string, text: string): AppEvent => ({ type: 'TYPE', field, text });
-
-describe('a whole number', () => {
-  test.each([
-    ['58', 58],
-    [' 58 ', 58],
-    ['5８', 58],
-    ['５８', 58],
-    ['58\u200b', 58],
-    ['58 sts', 58],
-    ['2 ch', 2],
-    ['-3', -3],
-    ['007', 7],
-  ])('%j is read as %d', (text, value) => {
-    expect(readWhole(text)).toEqual({ ok: true, value });
-  });
-  test.each([
-    ['', 'empty'],
-    ['  ', 'empty'],
-    ['abc', 'not-a-number'],
-    ['58x', 'not-a-number'],
-    ['12.5', 'not-whole'],
-    ['12,5', 'not-whole'],
-    ['58 36', 'several'],
-    ['58/36', 'several'],
-    ['1e5', 'several'],
-  ])('%j is told as %s', (text, code) => {
-    expect(readWhole(text)).toEqual({ ok: false, code });
-  });
-});
 
 describe('the example', () => {
   test('meets, is a rectangle and no square', () => {
@@ -76,11 +48,11 @@ describe('typing', () => {
     store.send(type('side.3', '1000000'));
     const now = store.snapshot();
     expect(now.making).toBe(before);
-    expect(now.told).toBe(false);
+    expect(now.isChecked).toBe(false);
     expect(now.project.texts['side.0']).toBe('12x');
     store.send({ type: 'CHECK' });
     const told = store.snapshot();
-    expect(told.told).toBe(true);
+    expect(told.isChecked).toBe(true);
     expect(told.problems.map((problem) => [problem.at, sayInApp(problem, told)])).toEqual([
       ['side.0', 'Side 1 must be a number, like 58'],
       ['side.1', 'Enter side 2'],
@@ -88,7 +60,7 @@ describe('typing', () => {
       ['side.3', 'Side 4 must be 100002 or fewer'],
     ]);
     for (let i = 0; i < 4; i++) store.send(type(`side.${i}`, '30'));
-    expect(store.snapshot()).toMatchObject({ told: false, problems: [] });
+    expect(store.snapshot()).toMatchObject({ isChecked: false, problems: [] });
   });
 
   test('a number really worked shows as a gap at its side and nowhere else', () => {
@@ -236,6 +208,6 @@ describe('what is kept', () => {
     });
     expect(project.texts).toEqual({ 'side.0': '12' });
     expect(({} as Record<string, unknown>).polluted).toBeUndefined();
-    expect(derive(project, standardSettings).ok).toBe(false);
+    expect(derive(project, standardSettings).making).toBeNull();
   });
 });

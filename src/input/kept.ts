@@ -1,0 +1,37 @@
+/**
+ * The work as it is kept on the device: one text, versioned. What an older or partial one lacks is as at the start;
+ * what is no work at all, or a later version's, is not read.
+ */
+import * as v from 'valibot';
+import { standardSettings } from '../state/project.ts';
+import type { Settings } from '../state/snapshot.ts';
+import type { Start } from '../state/store.ts';
+import { readProject } from './project.ts';
+import { settingsSchema } from './settings.ts';
+import { version } from './write-kept.ts';
+
+const keptSchema = v.object({
+  version: v.literal(version),
+  project: v.optional(v.unknown()),
+  settings: v.optional(v.unknown()),
+  tab: v.fallback(v.picklist(['edge', 'cloth', 'walk', 'wrong']), 'edge'),
+  place: v.fallback(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
+  answered: v.pipe(
+    v.fallback(v.array(v.unknown()), []),
+    v.transform((all) => all.filter((one): one is 'twist' | 'pad' => one === 'twist' || one === 'pad')),
+  ),
+});
+
+/** What a text means, or null where it is no work that can be read. */
+export function readKeptText(text: string, standard: Settings = standardSettings): Start | null {
+  const read = v.safeParse(v.pipe(v.string(), v.parseJson(), keptSchema), text);
+  if (!read.success) return null;
+  const { project, settings, tab, place, answered } = read.output;
+  return {
+    project: readProject(project ?? {}),
+    settings: v.parse(settingsSchema(standard), settings ?? {}),
+    tab,
+    place,
+    answered,
+  };
+}

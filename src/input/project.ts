@@ -1,0 +1,97 @@
+/** A project, read from anything: what was kept, a link, a file. */
+import * as v from 'valibot';
+import { actKinds, actOf, actRounds, limits, type Mishap, needs } from '../../core/index.ts';
+import { isClothField } from '../state/cloth-fields.ts';
+import { rowOf } from '../state/fields.ts';
+import { example } from '../state/project.ts';
+import type { Project } from '../state/snapshot.ts';
+import { textSchema, wholeSchema } from './text.ts';
+
+const actFields = ['side', 'corner', 'place', 'count', 'end', 'then'] as const;
+
+/** Something a hand did, by its fields alone; then by its kind, with the fields that the kind has. */
+const mishapSchema = v.pipe(
+  v.object({
+    kind: v.picklist(actKinds),
+    round: v.exactOptional(v.picklist(actRounds)),
+    edging: v.exactOptional(wholeSchema(0, limits.edgings - 1)),
+    side: v.exactOptional(wholeSchema(0, limits.sides - 1)),
+    corner: v.exactOptional(wholeSchema(0, limits.sides - 1)),
+    place: v.exactOptional(wholeSchema(0, 2 * limits.stitches)),
+    count: v.exactOptional(wholeSchema(-2 * limits.stitches, 2 * limits.stitches)),
+    end: v.exactOptional(v.picklist(['before', 'after'])),
+    // biome-ignore lint/suspicious/noThenProperty: the model's name for how the next side is counted
+    then: v.exactOptional(v.picklist(['from-corner', 'from-total'])),
+  }),
+  v.check(({ kind, ...parts }) =>
+    actFields.every((field) => !needs(kind, field) || parts[field] !== undefined),
+  ),
+  v.transform(({ kind, ...parts }): Mishap => actOf(kind, parts)),
+);
+
+const zeroOrOne = v.picklist([0, 1]);
+const choicesSchema = v.object({
+  foundationStart: v.exactOptional(v.object({ counts: zeroOrOne })),
+  foundationClosing: v.exactOptional(v.object({ adds: zeroOrOne })),
+  edgingClosing: v.exactOptional(v.object({ adds: zeroOrOne })),
+});
+
+const fieldSchema = v.pipe(
+  v.string(),
+  v.check((name) => rowOf(name) !== undefined || isClothField(name)),
+);
+
+/** Every part of a project, as it must be. */
+const entries = {
+  name: textSchema,
+  sideCount: wholeSchema(0, limits.sides),
+  counted: v.picklist(['stitches-only', 'one-corner', 'both-corners']),
+  cornerMade: v.picklist(['chain', 'stitch']),
+  cornersDiffer: v.boolean(),
+  edgingCount: wholeSchema(1, limits.edgings),
+  choices: choicesSchema,
+  texts: v.record(fieldSchema, textSchema),
+  mishaps: v.pipe(v.array(mishapSchema), v.maxLength(limits.mishaps)),
+};
+
+/** A whole project: one odd part, and it is none. For what another hand may have changed. */
+export const projectSchema = v.object(entries);
+
+/** What can be read of a list. */
+const sifted = <T extends v.GenericSchema>(all: readonly unknown[], item: T): v.InferOutput<T>[] =>
+  all.flatMap((one) => {
+    const read = v.safeParse(item, one);
+    return read.success ? [read.output] : [];
+  });
+
+const named = v.record(v.string(), v.unknown());
+
+/** A project part by part: what cannot be read is as in the example, or left out of its list. */
+const readableSchema = v.fallback(
+  v.object({
+    name: v.fallback(entries.name, example.name),
+    sideCount: v.fallback(entries.sideCount, example.sideCount),
+    counted: v.fallback(entries.counted, example.counted),
+    cornerMade: v.fallback(entries.cornerMade, example.cornerMade),
+    cornersDiffer: v.fallback(entries.cornersDiffer, example.cornersDiffer),
+    edgingCount: v.fallback(entries.edgingCount, example.edgingCount),
+    choices: v.pipe(
+      v.fallback(named, {}),
+      v.transform((parts) => Object.entries(parts).map(([key, part]) => ({ [key]: part }))),
+      v.transform((parts): Project['choices'] => Object.assign({}, ...sifted(parts, choicesSchema))),
+    ),
+    texts: v.pipe(
+      v.optional(v.fallback(named, {}), () => ({ ...example.texts })),
+      v.transform((texts) => sifted(Object.entries(texts), v.tuple([fieldSchema, textSchema]))),
+      v.transform((texts): Project['texts'] => Object.fromEntries(texts)),
+    ),
+    mishaps: v.pipe(
+      v.fallback(v.array(v.unknown()), []),
+      v.transform((all) => sifted(all, mishapSchema).slice(0, limits.mishaps)),
+    ),
+  }),
+  example,
+);
+
+/** A project from what this app kept: every part read for itself. */
+export const readProject = (value: unknown): Project => v.parse(readableSchema, value);
