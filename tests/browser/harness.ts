@@ -6,7 +6,7 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
 import { serve } from '../setup/serve.mjs';
-import { type App, type OpenOptions, openAt } from './app.ts';
+import { type App, type OpenOptions, openAt, settle } from './app.ts';
 import { afterThisTest, takePage, theBrowser } from './pages.ts';
 
 export {
@@ -78,13 +78,16 @@ const axeTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 export type AxeFault = { rule: string; at: string[] };
 
-/** Accessibility faults that axe finds. It sees nothing inside a canvas. @param within a CSS selector */
-export async function axeFaults(page: Page, within?: string): Promise<AxeFault[]> {
-  await page.evaluate(axe.source);
+/**
+ * Accessibility faults that axe finds. It sees nothing inside a canvas.
+ * @param within a CSS selector @param rules only these; default: all of the standard
+ */
+export async function axeFaults(page: Page, within?: string, rules?: string[]): Promise<AxeFault[]> {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
   return page.evaluate(
-    async ({ tags, selector }) => {
+    async ({ runOnly, selector }) => {
       const checker = (globalThis as unknown as { axe: typeof axe }).axe;
-      const found = await checker.run(selector ?? document, { runOnly: tags });
+      const found = await checker.run(selector ?? document, { runOnly });
       return found.violations.map(({ id, help, nodes }) => ({
         rule: `${id}: ${help}`,
         at: nodes.map(
@@ -92,13 +95,32 @@ export async function axeFaults(page: Page, within?: string): Promise<AxeFault[]
         ),
       }));
     },
-    { tags: axeTags, selector: within },
+    { runOnly: rules ? { type: 'rule' as const, values: rules } : axeTags, selector: within },
   );
+}
+
+/** The rules whose answer depends on colours. */
+const colourRules = ['color-contrast', 'link-in-text-block'];
+
+/** Faults in the light theme, and those that the dark theme adds. The page follows the device's theme. */
+export async function axeFaultsInBothThemes(page: Page, within?: string): Promise<AxeFault[]> {
+  const light = await axeFaults(page, within);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await settle(page);
+  const dark = await axeFaults(page, within, colourRules);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await settle(page);
+  return [...light, ...dark.map(({ rule, at }) => ({ rule: `${rule} (dark)`, at }))];
 }
 
 /** There is no such fault. */
 export async function axeClean(page: Page, within?: string): Promise<void> {
   expect(await axeFaults(page, within)).toEqual([]);
+}
+
+/** There is no such fault in the light theme nor in the dark. */
+export async function axeCleanInBothThemes(page: Page, within?: string): Promise<void> {
+  expect(await axeFaultsInBothThemes(page, within)).toEqual([]);
 }
 
 /** The page does not scroll sideways. */

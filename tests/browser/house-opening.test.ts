@@ -1,20 +1,30 @@
 import { describe, expect, it } from 'vitest';
 import { pageOf } from '../setup/serve.mjs';
-import { axeClean, axeFaults, expectNoSidewaysScroll, openApp, serveOwn, viewports } from './harness.ts';
+import {
+  axeClean,
+  axeFaults,
+  expectNoSidewaysScroll,
+  openApp,
+  serveOwn,
+  settle,
+  viewports,
+} from './harness.ts';
 
 describe('opening the app', () => {
-  const devices = Object.entries(viewports);
-  const themes = [false, true];
-
-  it.each(devices.flatMap(([device, viewport]) => themes.map((dark) => ({ device, viewport, dark }))))(
-    'on a $device is clean and accessible, dark: $dark',
-    async ({ viewport, dark }) => {
-      const app = await openApp({ viewport, dark, probe: false, graphics: true, fresh: true });
-      expect(await app.page.title()).toContain('Ringtrue');
-      expect(await app.page.locator('h1').count()).toBe(1);
-      await expectNoSidewaysScroll(app.page);
-      await axeClean(app.page);
-      app.expectClean();
+  it.each(Object.entries(viewports))(
+    'on a %s is clean and accessible in both themes, at the first visit and the next',
+    async (_, viewport) => {
+      const app = await openApp({ viewport, probe: false, graphics: true, fresh: true });
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await app.page.emulateMedia({ colorScheme });
+        if (colorScheme === 'dark') await app.page.reload();
+        await settle(app.page);
+        expect(await app.page.title()).toContain('Ringtrue');
+        expect(await app.page.locator('h1').count()).toBe(1);
+        await expectNoSidewaysScroll(app.page);
+        await axeClean(app.page);
+        app.expectClean();
+      }
     },
   );
 

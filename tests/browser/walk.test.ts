@@ -55,7 +55,7 @@ describe('a whole small panel at 390 by 844', () => {
   test('is finished by taps alone, each step in view and nothing behind a menu', async () => {
     const app = await openApp({ viewport: viewports.phone, touch: true });
     const { page } = app;
-    await setSmallPanel(page, 'edge');
+    await setSmallPanel(page, 'edge', 3);
     const tab = await page.getByRole('tab', { name: 'Walk it' }).boundingBox();
     await page.touchscreen.tap(...middle(tab!));
     await drawn(page);
@@ -67,7 +67,7 @@ describe('a whole small panel at 390 by 844', () => {
   test('is finished by keys alone, the focus always to be seen', async () => {
     const app = await openApp({ viewport: viewports.phone });
     const { page } = app;
-    await setSmallPanel(page, 'edge');
+    await setSmallPanel(page, 'edge', 3);
     await page.locator('body').click({ position: { x: 2, y: 2 } });
     const focus = () => page.evaluate(() => document.activeElement?.id ?? '');
     for (let presses = 0; (await focus()) !== 'tab-edge'; presses++) {
@@ -116,7 +116,7 @@ describe('at every size', () => {
   ] as const)('%s: sentence and Next are in view at one step of every state', async (_, viewport) => {
     const app = await openApp({ viewport, reducedMotion: true });
     const { page } = app;
-    await setSmallPanel(page);
+    await setSmallPanel(page, 'walk', 3);
     const firsts = await page.evaluate(() => {
       const { steps } = window.ringtrue!.snapshot().making;
       const places = new Map<string, number>();

@@ -4,11 +4,15 @@ import { sendEvent } from './app.ts';
 
 export type Rect = { x: number; y: number; width: number; height: number };
 
-/** Six stitches a side, so that the whole making is some 150 steps. */
-export async function setSmallPanel(page: Page, tab: 'edge' | 'walk' = 'walk'): Promise<void> {
+/** Six stitches a side, so that the whole making is some 150 steps; three give every kind of step in under 100. */
+export async function setSmallPanel(
+  page: Page,
+  tab: 'edge' | 'walk' = 'walk',
+  stitches: 3 | 6 = 6,
+): Promise<void> {
   await sendEvent(page, { type: 'CHANGE', project: { sideCount: 4, counted: 'stitches-only' } });
   for (let side = 0; side < 4; side++)
-    await sendEvent(page, { type: 'TYPE', field: `side.${side}`, text: '6' });
+    await sendEvent(page, { type: 'TYPE', field: `side.${side}`, text: `${stitches}` });
   await sendEvent(page, { type: 'SHOW', tab });
 }
 

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { createActor, type SnapshotFrom } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
+import { sayScore } from '../../src/lessons/finished.ts';
 import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from '../../src/lessons/lesson.ts';
 import { createLessons, stageOf } from '../../src/lessons/lessons.ts';
 import { type LessonEvent, lessonMachine } from '../../src/lessons/machine.ts';
 import { lessonsPanel } from '../../src/lessons/panel.ts';
 import { finish, mayRemember, type Progress, readProgress } from '../../src/lessons/progress.ts';
+import { isRight } from '../../src/lessons/questions.ts';
 import type { Motion } from '../../src/stitch/stitch.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
@@ -116,6 +118,34 @@ describe('a lesson', () => {
     expect(lessons.view(uk).stage).toBe('finished');
     expect(lessons.progress()).toEqual({ [id]: { levels: ['all-hidden'], lastDay: DAY } });
   });
+
+  test.each(LESSON_IDS)(
+    '%s is watched to its end, and done whole with every answer right or put right',
+    (id) => {
+      const { items } = lessonOf(id);
+      const asked = items.filter(({ question }) => question !== null).length;
+      const watched = open(id, 'show');
+      for (const _ of items) watched.send({ type: 'NEXT' });
+      expect(sayScore(watched.view(uk), id)).toBe(`${items.length} steps seen.`);
+      for (const first of [true, false]) {
+        const lessons = open(id, 'all-hidden');
+        for (const { question } of items) {
+          if (question !== null) {
+            const answer = (right: boolean): string =>
+              (question.options as readonly string[]).find((option) => isRight(question, option) === right) ??
+              '';
+            lessons.send({ type: 'ANSWER', option: answer(first) });
+            if (!first) {
+              lessons.send({ type: 'AGAIN' });
+              lessons.send({ type: 'ANSWER', option: answer(true) });
+            }
+          }
+          lessons.send({ type: 'NEXT' });
+        }
+        expect(sayScore(lessons.view(uk), id)).toBe(`${asked} of ${asked} right.`);
+      }
+    },
+  );
 
   test('going back undoes going on, and an answer given is kept', () => {
     const lessons = open('mirrored', 'all-hidden');
