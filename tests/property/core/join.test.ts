@@ -27,7 +27,7 @@ import { pieceOfEdge, pieceOfRound, placesOf } from '../../oracle/lanes.ts';
 import { corneredPanels, given, panels, planOf, runs, smallPanels, total, workOf } from './panels.ts';
 
 const manners: Manner[] = ['stitch-by-stitch', 'corner-to-corner'];
-const many = { numRuns: 6000 };
+const many = { numRuns: 6 * runs.numRuns };
 
 const beginOf = (start: JoinMade): Begin => ({
   side: start.side,
