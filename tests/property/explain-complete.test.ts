@@ -15,7 +15,8 @@ function withAllPlaces(plan: Plan, candidates: readonly Candidate[]): Candidate[
     const { cause, elsewhere } = candidate;
     const [mishap] = cause.mishaps;
     if (elsewhere) return [];
-    if (mishap?.place === undefined || cause.habit || mishap.count !== 1) return [candidate];
+    if (mishap?.place === undefined || cause.kind !== mishap.kind) return [candidate];
+    if (cause.habit || mishap.count !== 1) return [candidate];
     const side = mishap.side as number;
     const round = mishap.round === 'foundation' ? plan.foundation : plan.edgings[mishap.edging as number];
     const count = round?.sides[side] as number;
