@@ -71,7 +71,7 @@ describe.each(kindsAndRounds)('%s in the %s', (kind, round) => {
       }),
       runs,
     );
-    expect(foretold).toBeGreaterThan(200);
+    expect(foretold).toBeGreaterThan(runs.numRuns / 5);
   });
 
   it('is marked in its own round alone, wherever it changes a count', () => {
