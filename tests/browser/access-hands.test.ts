@@ -171,20 +171,22 @@ describe('keys', () => {
   test('tabs: arrows go round, Home and End to the ends, Tab leaves', async () => {
     const app = await openApp();
     const { page } = app;
-    const chosen = () => page.getByRole('tab', { selected: true }).textContent();
-    await page.getByRole('tab', { name: 'Your edge' }).focus();
-    for (const [key, name] of [
-      ['ArrowRight', 'Walk it'],
-      ['ArrowRight', 'What went wrong'],
-      ['ArrowRight', 'Your edge'],
-      ['ArrowLeft', 'What went wrong'],
-      ['Home', 'Your edge'],
-      ['End', 'What went wrong'],
+    const tabs = await page.getByRole('tab').evaluateAll((all) => all.map(({ id }) => id));
+    const [first, second, last] = [tabs[0], tabs[1], tabs.at(-1)];
+    expect(tabs.length).toBeGreaterThanOrEqual(3);
+    await page.locator(`#${first}`).focus();
+    for (const [key, id] of [
+      ...tabs.slice(1).map((id) => ['ArrowRight', id] as const),
+      ['ArrowRight', first],
+      ['ArrowLeft', last],
+      ['Home', first],
+      ['ArrowRight', second],
+      ['End', last],
     ] as const) {
       await page.keyboard.press(key);
       await drawn(page);
-      expect(await chosen()).toBe(name);
-      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(name);
+      expect(await page.getByRole('tab', { selected: true }).getAttribute('id')).toBe(id);
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe(id);
     }
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).not.toBe('tab');
