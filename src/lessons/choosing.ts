@@ -7,6 +7,8 @@ import { closed } from '../stitch/frames/needle.ts';
 import { doubleCrochetScenes } from '../stitch/frames/short.ts';
 import { tallScenes } from '../stitch/frames/tall.ts';
 import type { Scene } from '../stitch/scene.ts';
+import * as cushion from '../stitch/stages/cushion.ts';
+import * as edge from '../stitch/stages/edge.ts';
 import { twoWays } from '../stitch/stages/whole.ts';
 import type { Speech } from '../words/words.ts';
 import { gapPicture } from './gap-picture.ts';
@@ -55,6 +57,9 @@ const inserted = (scenes: MoveScenes, moves: number): Scene => sceneAfter(scenes
 function cardPicture(id: LessonId, speech: Speech): SVGTemplateResult {
   if (id === 'miscounts') return gapCard(speech);
   const scenes: Record<Exclude<LessonId, 'miscounts'>, () => Scene> = {
+    whole: () => cushion.whole('square'),
+    counting: () => edge.counting('first'),
+    cloth: () => cushion.pinned('corners', 'square'),
     foundation: () => inserted(tallScenes('foundation-treble'), 2),
     closing: () => closed({ adds: 1, yarn: 'foundation' }),
     edging: () => inserted(doubleCrochetScenes(), 1),

@@ -12,17 +12,17 @@ const BACK = 92;
 type Side = { x: number; y: number; dx: number; dy: number };
 
 /**
- * Side j of the back as it is seen from its own right side: the first below, then on along the way the round runs.
- * Right-handed work runs anticlockwise, so side 2 lies on the right; left-handed on the left.
+ * Side j of the back as it is seen from its own right side: the first on top, as in every drawing, then on along
+ * the way the round runs. Right-handed work runs anticlockwise, so side 2 lies on the left; left-handed on the right.
  */
 export function sideOf(j: number, half: number, hand: Speech['hand']): Side {
   const way = hand === 'right' ? 1 : -1;
   const centre = WIDE / 2;
   const sides: Side[] = [
-    { x: centre - way * half, y: MIDDLE + half, dx: way, dy: 0 },
-    { x: centre + way * half, y: MIDDLE + half, dx: 0, dy: -1 },
     { x: centre + way * half, y: MIDDLE - half, dx: -way, dy: 0 },
     { x: centre - way * half, y: MIDDLE - half, dx: 0, dy: 1 },
+    { x: centre - way * half, y: MIDDLE + half, dx: way, dy: 0 },
+    { x: centre + way * half, y: MIDDLE + half, dx: 0, dy: -1 },
   ];
   return sides[j % 4] as Side;
 }
@@ -77,6 +77,8 @@ export function gapPicture(
   const last = plan.edgings.at(-1) ?? plan.foundation;
   return svg`<svg class="gap-picture" viewBox="0 0 ${WIDE} 300" role="img" aria-label=${says}>
     ${chains(FRONT, 'gap-front')} ${chains(BACK, 'gap-back')}
+    <text class="gap-view" x=${WIDE / 2} y=${MIDDLE - 4} text-anchor="middle">the back's</text>
+    <text class="gap-view" x=${WIDE / 2} y=${MIDDLE + 18} text-anchor="middle">right side</text>
     ${plan.faces.map((face, j) => sidePicture(j, plan.edge.sides[face] ?? 0, last.sides[j] ?? 0, surplus?.[j] ?? 0, hand))}
   </svg>`;
 }

@@ -10,12 +10,26 @@ import {
   type Result,
   readEdge,
   type Step,
+  type StepKind,
   steps,
 } from '../../core/index.ts';
+import type { PairId } from '../stitch/pairs.ts';
 import type { Told } from '../words/walk/telling.ts';
-import { gapQuestion, type Question, questionsOf, sideQuestion } from './questions.ts';
+import type { ChoiceId } from './choices.ts';
+import { choiceQuestion, gapQuestion, type Question, questionsOf, sideQuestion } from './questions.ts';
 
-export const LESSON_IDS = ['foundation', 'closing', 'edging', 'joining', 'mirrored', 'miscounts'] as const;
+/** In the order of the making; the last is about all of it. */
+export const LESSON_IDS = [
+  'whole',
+  'counting',
+  'foundation',
+  'closing',
+  'edging',
+  'mirrored',
+  'cloth',
+  'joining',
+  'miscounts',
+] as const;
 export type LessonId = (typeof LESSON_IDS)[number];
 
 /** `show`: nothing is asked. Then the last steps are hidden, then all. `memory`: all, on a later day. */
@@ -23,7 +37,13 @@ export const LEVELS = ['show', 'last-hidden', 'all-hidden', 'memory'] as const;
 export type Level = (typeof LEVELS)[number];
 
 /** One thing shown and, where it is hidden, asked. */
-export type Item = { step: Step; making: Told; question: Question | null };
+export type Item = {
+  step: Step;
+  making: Told;
+  question: Question | null;
+  /** Right and wrong are shown side by side instead of the step's own picture. */
+  pair?: PairId;
+};
 
 export type Lesson = { id: LessonId; items: readonly Item[] };
 
@@ -32,6 +52,8 @@ const two = { made: 'chain', size: 2 } as const;
 const SQUARE: EdgeInput = { sides: [8, 8, 8, 8], corner: two, counted: 'stitches-only' };
 /** One side of its own length: here the order of the sides shows. */
 const ODD: EdgeInput = { sides: [10, 8, 6, 8], corner: two, counted: 'stitches-only' };
+/** Long enough for a marker. */
+const COUNTED: EdgeInput = { sides: [12, 12, 12, 12], corner: two, counted: 'stitches-only' };
 const CHOICES: Choices = { start: { side: 0, lead: 3 }, joinStart: { side: 0, fromCorner: 4 } };
 
 function must<T>(result: Result<T>): T {
@@ -62,6 +84,68 @@ function itemsOf(step: Step, making: Told): Item[] {
     : questions.map((question) => ({ step, making, question }));
 }
 
+type Asked = readonly [kind: StepKind, about: ChoiceId][];
+
+/** The first step of each kind is asked about in words as well. */
+function asking(items: readonly Item[], choices: Asked): Item[] {
+  const left = new Map(choices);
+  return items.flatMap((item) => {
+    const about = left.get(item.step.kind);
+    if (about === undefined) return [item];
+    left.delete(item.step.kind);
+    const asked = { ...item, question: choiceQuestion(about, item.step) };
+    return item.question === null ? [asked] : [asked, item];
+  });
+}
+
+/** One step of each kind, only to be looked at. */
+const seen = (making: Told, kinds: readonly StepKind[]): Item[] =>
+  kinds.flatMap((kind) => stretch(making, (step) => step.kind === kind, 1).slice(0, 1)).map(shown);
+
+const shown = (item: Item): Item => ({ ...item, question: null });
+
+/** What will be made: one look at each part, from the end backwards to where it begins, then on. */
+function whole(): Item[] {
+  return asking(
+    seen(make(SQUARE), [
+      'finished',
+      'count-stitch',
+      'foundation-treble',
+      'double-crochet',
+      'sew-out',
+      'slip-stitch',
+      'pad-in',
+    ]),
+    [
+      ['count-stitch', 'before-all'],
+      ['foundation-treble', 'first-on-back'],
+      ['double-crochet', 'edging-is-for'],
+      ['slip-stitch', 'joined-by'],
+      ['pad-in', 'pad-when'],
+    ],
+  );
+}
+
+/** The end of a side, its corner, and the beginning of the next. */
+function counting(): Item[] {
+  const making = make(COUNTED);
+  const { steps } = making;
+  const ten = stretch(making, (step) => step.kind === 'count-stitch' && step.place === 9, 3).map(shown);
+  const corner = stretch(making, (step) => step.kind === 'count-corner', 2).map(shown);
+  const next = stretch(making, (step) => step.kind === 'count-stitch' && step.side === 1, 1).map(shown);
+  const ask = (item: Item | undefined, about: ChoiceId): Item[] =>
+    item === undefined ? [] : [{ ...item, question: choiceQuestion(about, item.step) }];
+  const first: Item = { step: steps.at(0), making, question: null };
+  return [
+    first,
+    ...ten.slice(0, 2),
+    ...ask(ten[2], 'markers'),
+    corner[0] as Item,
+    ...ask(corner[1], 'chains-apart'),
+    ...ask(next[0], 'side-begins'),
+  ];
+}
+
 function foundation(): Item[] {
   return stretch(make(SQUARE), (step) => step.kind === 'slip-knot', 9);
 }
@@ -73,28 +157,55 @@ function closing(): Item[] {
   const adding = make(SQUARE);
   const plain = make(SQUARE, { ...CHOICES, foundationClosing: { adds: 0 } });
   return [
-    ...stretch(adding, last, 5),
+    ...asking(stretch(adding, last, 6), [['check-twist', 'twist']]),
     ...stretch(plain, last, 5).filter(
       ({ step }) => step.kind === 'foundation-treble' || step.kind === 'close-tops',
     ),
   ];
 }
 
+/** Once round the first corner, then how it ends. */
 function edging(): Item[] {
-  return stretch(make(SQUARE), (step) => step.kind === 'right-side', 12);
-}
-
-/** From laying together to the first pairs, then around a corner. */
-function joining(): Item[] {
   const making = make(SQUARE);
   return [
-    ...stretch(making, (step) => step.kind === 'wrong-sides', 5),
-    ...stretch(
-      making,
-      (step) => step.kind === 'slip-stitch' && step.corner < 0 && step.place === step.of - 1,
-      4,
+    ...stretch(making, (step) => step.kind === 'right-side', 12),
+    ...asking(
+      stretch(making, (step) => step.stage === 'edging-closing', 3),
+      [['close-round', 'edging-covers']],
     ),
   ];
+}
+
+function cloth(): Item[] {
+  return asking(
+    stretch(make(SQUARE), (step) => step.stage === 'cloth', 9),
+    [
+      ['lay-strip', 'raw-edge'],
+      ['cloth-centres', 'pin-first'],
+      ['sew-back', 'way-back'],
+      ['pins-out', 'before-turning'],
+    ],
+  );
+}
+
+/** From laying together to the first pairs, around a corner, past the pad, and to the end. */
+function joining(): Item[] {
+  const making = make(SQUARE);
+  const isLast = (step: Step): boolean =>
+    step.kind === 'slip-stitch' && step.corner < 0 && step.place === step.of - 1;
+  return asking(
+    [
+      ...stretch(making, (step) => step.kind === 'wrong-sides', 5),
+      ...stretch(making, isLast, 4),
+      ...stretch(making, (step) => step.kind === 'long-loop', 4),
+      ...stretch(making, (step) => step.kind === 'look-for-holes', 5),
+    ],
+    [
+      ['long-loop', 'loop-rests'],
+      ['last-hole', 'open-pair'],
+      ['join-close', 'join-ends'],
+    ],
+  );
 }
 
 /** The first treble of each side of the back: which front side will it face? */
@@ -111,6 +222,17 @@ function mirrored(): Item[] {
   });
 }
 
+/** Where each mistake happens, so that the step is named beside right and wrong. */
+const PAIR_STEPS: readonly [PairId, StepKind][] = [
+  ['post-picked', 'foundation-treble'],
+  ['twisted', 'check-twist'],
+  ['closing-adds', 'close-tops'],
+  ['both-loops', 'double-crochet'],
+  ['hidden-missed', 'double-crochet'],
+  ['outer-loops', 'slip-stitch'],
+  ['chain-skipped', 'slip-stitch'],
+];
+
 /** One mishap each; the sides that do not meet are found by working it. */
 const MISHAPS: readonly Mishap[] = [
   { kind: 'stitch-missed', round: 'foundation', side: 1, place: 2 },
@@ -120,7 +242,16 @@ const MISHAPS: readonly Mishap[] = [
   { kind: 'corner-moved', round: 'foundation', corner: 1, count: 1, then: 'from-total' },
 ];
 
+/** First the counts, then what each mistake looks like on the work. */
 function miscounts(): Item[] {
+  const making = make(SQUARE);
+  const looks = PAIR_STEPS.flatMap(([pair, kind]) =>
+    seen(making, [kind]).map((item): Item => ({ ...item, pair })),
+  );
+  return [...counts(), ...looks];
+}
+
+function counts(): Item[] {
   return MISHAPS.flatMap((mishap): Item[] => {
     const making = make(SQUARE, CHOICES, [mishap]);
     const { length } = making.steps;
@@ -135,7 +266,17 @@ function miscounts(): Item[] {
   });
 }
 
-const BUILD: Record<LessonId, () => Item[]> = { foundation, closing, edging, joining, mirrored, miscounts };
+const BUILD: Record<LessonId, () => Item[]> = {
+  whole,
+  counting,
+  foundation,
+  closing,
+  edging,
+  mirrored,
+  cloth,
+  joining,
+  miscounts,
+};
 
 const built = new Map<LessonId, Lesson>();
 

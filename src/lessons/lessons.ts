@@ -19,6 +19,10 @@ export type LessonsView = {
   at: number;
   of: number;
   item: Item | null;
+  /** The step before, where there is one. */
+  before: Item | null;
+  /** A first help was asked for at this step. */
+  nudged: boolean;
   answer: Answer | null;
   answers: readonly (Answer | null)[];
   /** The stitch that is being shown, and how far its movement has got (1 = at rest). */
@@ -64,7 +68,8 @@ export function createLessons({
     const item = itemOf(context());
     if (item === null || stageOf(actor.getSnapshot().value) !== 'showing') return null;
     // Where the whole piece is looked at there is no stitch to be moved.
-    const isWhole = item.question?.kind === 'gap' || item.question?.kind === 'faces';
+    const isWhole =
+      item.question?.kind === 'gap' || item.question?.kind === 'faces' || item.pair !== undefined;
     return isWhole ? null : variantOf(item.step, item.making);
   };
   const rest = (): void => {
@@ -85,7 +90,7 @@ export function createLessons({
   };
   return {
     view: (speech) => {
-      const { lesson, level, at, answers, progress: done } = context();
+      const { lesson, level, at, nudgedAt, answers, progress: done } = context();
       return {
         speech,
         stage: stageOf(actor.getSnapshot().value),
@@ -94,6 +99,8 @@ export function createLessons({
         at,
         of: answers.length,
         item: itemOf(context()),
+        before: lesson === null ? null : (lessonOf(lesson).items[at - 1] ?? null),
+        nudged: nudgedAt === at,
         answer: answers[at] ?? null,
         answers,
         variant: shown(),

@@ -14,6 +14,8 @@ export type LessonEvent =
   | { type: 'NEXT'; day?: string }
   | { type: 'BACK' }
   | { type: 'ANSWER'; option: string }
+  /** A first help, before the worked step. */
+  | { type: 'NUDGE' }
   /** The worked step, please. */
   | { type: 'SHOW' }
   | { type: 'SKIP'; day?: string }
@@ -25,6 +27,8 @@ export type LessonContext = {
   lesson: LessonId | null;
   level: Level;
   at: number;
+  /** The step at which a first help was asked for, or null. */
+  nudgedAt: number | null;
   /** One for each item, null until it is answered. */
   answers: readonly (Answer | null)[];
   progress: Progress;
@@ -64,27 +68,41 @@ export const lessonMachine = setup({
   actions: {
     open: assign(({ context, event }) =>
       event.type === 'OPEN'
-        ? { lesson: event.lesson, level: event.level, at: 0, answers: items(event.lesson).map(() => null) }
+        ? {
+            lesson: event.lesson,
+            level: event.level,
+            at: 0,
+            nudgedAt: null,
+            answers: items(event.lesson).map(() => null),
+          }
         : context,
     ),
     advance: assign({ at: ({ context }) => context.at + 1 }),
     retreat: assign({ at: ({ context }) => Math.max(0, context.at - 1) }),
+    nudge: assign({ nudgedAt: ({ context }) => context.at }),
     answer: assign(({ context, event }) =>
       event.type === 'ANSWER' ? answered(context, { option: event.option }) : {},
     ),
     show: assign(({ context }) => answered(context, 'shown')),
     skip: assign(({ context }) => answered(context, 'skipped')),
-    forget: assign(({ context }) => answered(context, null)),
+    forget: assign(({ context }) => ({ ...answered(context, null), nudgedAt: null })),
     record: assign(({ context, event }) =>
       context.lesson === null || dayOf(event) === ''
         ? {}
         : { progress: finish(context.progress, context.lesson, context.level, dayOf(event)) },
     ),
-    leave: assign({ lesson: null, at: 0, answers: [] }),
+    leave: assign({ lesson: null, at: 0, nudgedAt: null, answers: [] }),
   },
 }).createMachine({
   id: 'lessons',
-  context: ({ input }) => ({ lesson: null, level: 'show', at: 0, answers: [], progress: input.progress }),
+  context: ({ input }) => ({
+    lesson: null,
+    level: 'show',
+    at: 0,
+    nudgedAt: null,
+    answers: [],
+    progress: input.progress,
+  }),
   initial: 'choosing',
   on: {
     OPEN: { guard: 'mayOpen', target: '.doing', actions: 'open' },
@@ -112,6 +130,7 @@ export const lessonMachine = setup({
         asking: {
           on: {
             ANSWER: { guard: 'isOption', target: 'told', actions: 'answer' },
+            NUDGE: { actions: 'nudge' },
             SHOW: { target: 'told', actions: 'show' },
             SKIP: { target: 'placing', actions: ['skip', 'advance'] },
             BACK: { target: 'placing', actions: 'retreat' },

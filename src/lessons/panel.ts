@@ -2,6 +2,7 @@
 import { html, nothing, type SVGTemplateResult, type TemplateResult } from 'lit-html';
 import { drawing, forHand, stepDrawing, stillScene, wholeScene } from '../stitch/drawing.ts';
 import { movesOf } from '../stitch/moves.ts';
+import { rightAndWrong, sayMistake } from '../stitch/pairs.ts';
 import { stitchName } from '../stitch/say.ts';
 import { mirrored } from '../stitch/stages/whole.ts';
 import type { Variant } from '../stitch/variant.ts';
@@ -11,14 +12,16 @@ import type { Speech } from '../words/words.ts';
 import { choosing } from './choosing.ts';
 import { finished, sayScore } from './finished.ts';
 import { gapPicture } from './gap-picture.ts';
+import { pairFor, sayNudge } from './leads.ts';
 import type { Item } from './lesson.ts';
 import type { LessonsView } from './lessons.ts';
 import type { LessonEvent } from './machine.ts';
 import { askedPicture } from './picture.ts';
-import { surpluses } from './questions.ts';
+import { isRight, surpluses } from './questions.ts';
 import {
   sayFeedback,
   sayItemWhere,
+  sayJump,
   sayLesson,
   sayLevel,
   sayMishap,
@@ -26,6 +29,7 @@ import {
   sayQuestion,
   sayWhy,
 } from './say.ts';
+import { sayReason } from './why.ts';
 
 export type SendLesson = (event: LessonEvent) => void;
 
@@ -36,7 +40,7 @@ export function lessonsPanel(view: LessonsView, send: SendLesson): TemplateResul
   </section>`;
 }
 
-type Words = { act: string; why: string; mood: '' | 'right' | 'wrong' };
+type Words = { act: string; why: string; leads: string; mood: '' | 'right' | 'wrong' };
 
 /** What is written beside the picture: after an answer what it was worth, else the act and how to tell. */
 function wordsOf(view: LessonsView, item: Item): Words {
@@ -47,11 +51,14 @@ function wordsOf(view: LessonsView, item: Item): Words {
     return {
       act: `${feedback.head} ${feedback.body}`,
       why: feedback.why,
+      leads: feedback.leads,
       mood: feedback.right ? 'right' : 'wrong',
     };
   const isOther = item.question?.kind === 'gap' || item.question?.kind === 'faces';
-  const why = stage === 'told' || isOther ? sayWhy(item, speech) : check(item, speech);
-  return { act: title(item, view), why, mood: '' };
+  if (isOther || stage === 'told')
+    return { act: title(item, view), why: sayWhy(item, speech), leads: '', mood: '' };
+  if (item.pair !== undefined) return { ...sayMistake(item.pair, speech), leads: '', mood: '' };
+  return { act: title(item, view), why: check(item, speech), leads: sayReason(item, speech), mood: '' };
 }
 
 const check = ({ step, making }: Item, speech: Speech): string => sayStep(step, making, speech).check ?? '';
@@ -61,16 +68,18 @@ function spoken(view: LessonsView): string {
   const { stage, lesson, item, speech } = view;
   if (stage === 'finished' && lesson !== null) return sayScore(view, lesson);
   if (item === null || (stage !== 'showing' && stage !== 'told')) return '';
-  const { act, why } = wordsOf(view, item);
-  return [act, why, `${sayItemWhere(item, speech)}.`].filter(Boolean).join(' ');
+  const { act, why, leads } = wordsOf(view, item);
+  return [sayJump(item, view.before), act, why, leads, `${sayItemWhere(item, speech)}.`]
+    .filter(Boolean)
+    .join(' ');
 }
 
 function words(view: LessonsView, item: Item): TemplateResult {
-  const { act, why, mood } = wordsOf(view, item);
+  const { act, why, leads, mood } = wordsOf(view, item);
   return html`<div class="lesson-talk">
     <div class="lesson-words ${mood}">
       <p class="lesson-act">${act}</p>
-      ${why === '' ? nothing : html`<p>${why}</p>`}
+      ${why === '' && leads === '' ? nothing : html`<p>${why} <span class="lesson-leads">${leads}</span></p>`}
     </div>
   </div>`;
 }
@@ -87,10 +96,14 @@ function doing(view: LessonsView, send: SendLesson): TemplateResult {
   return html`<div class="lesson" data-stage=${view.stage}>${head(view, item, send)}${body}</div>`;
 }
 
-function head({ lesson, level, at, of, speech }: LessonsView, item: Item, send: SendLesson): TemplateResult {
+function head(
+  { lesson, level, at, of, before, speech }: LessonsView,
+  item: Item,
+  send: SendLesson,
+): TemplateResult {
   return html`<header class="lesson-head">
     <h3>${lesson === null ? '' : sayLesson(lesson, speech).title}</h3>
-    <p class="lesson-place"><b>${at + 1} of ${of}</b> · ${sayLevel(level)} · ${dialectName(speech.dialect)}<br />${sayItemWhere(item, speech)}</p>
+    <p class="lesson-place"><b>${at + 1} of ${of}</b> · ${sayLevel(level)} · ${dialectName(speech.dialect)}<br />${sayJump(item, before)} ${sayItemWhere(item, speech)}</p>
     <button type="button" class="button" @click=${() => send({ type: 'LEAVE' })}>All lessons</button>
   </header>`;
 }
@@ -103,6 +116,7 @@ function showing(view: LessonsView, item: Item, send: SendLesson): TemplateResul
 /** The place the hook goes, and beside it the movement of the whole stitch; a chain has no place of its own. */
 function shownPictures(item: Item, view: LessonsView): unknown {
   const { speech, variant } = view;
+  if (item.pair !== undefined) return rightAndWrong(item.pair, speech);
   if (item.question?.kind === 'gap') return gap(item, view, true);
   if (item.question?.kind === 'faces') return facing(view);
   const place = stepDrawing(item.step, item.making, speech);
@@ -173,10 +187,15 @@ function asking(view: LessonsView, item: Item, send: SendLesson): TemplateResult
           </button>`,
         )}
       </fieldset>
+      ${view.nudged ? html`<p class="lesson-nudge" role="status">${sayNudge(item, speech)}</p>` : nothing}
     </div>
     <div class="lesson-moves">
       ${backButton(view, send)}
-      <button type="button" class="button" @click=${() => send({ type: 'SHOW' })}>Show me</button>
+      ${
+        view.nudged
+          ? html`<button type="button" class="button" @click=${() => send({ type: 'SHOW' })}>Show me</button>`
+          : html`<button type="button" class="button" @click=${() => send({ type: 'NUDGE' })}>Hint</button>`
+      }
       <button type="button" class="button" @click=${() => send({ type: 'SKIP' })}>Leave it out</button>
     </div>`;
 }
@@ -186,8 +205,14 @@ function told(view: LessonsView, item: Item, send: SendLesson): TemplateResult {
     ${words(view, item)} ${buttons(view, send, wordsOf(view, item).mood === 'wrong')}`;
 }
 
+/** After a wrong answer right and wrong stand side by side, where there are pictures of both. */
 function toldPicture(item: Item, view: LessonsView): unknown {
   const { question, step } = item;
+  const { answer } = view;
+  const chosen = answer !== null && typeof answer === 'object' ? answer.option : null;
+  const pair =
+    chosen !== null && question !== null && !isRight(question, chosen) ? pairFor(item, chosen) : null;
+  if (pair !== null) return rightAndWrong(pair, view.speech);
   if (question?.kind === 'gap') return gap(item, view, true);
   return question?.kind === 'faces' ? facing(view) : figure(stepDrawing(step, item.making, view.speech), '');
 }

@@ -5,6 +5,7 @@
 import { type Mishap, type Plan, pair, type SideMeeting, type Step, work } from '../../core/index.ts';
 import { armOf } from '../words/walk/arms.ts';
 import type { Told } from '../words/walk/telling.ts';
+import { CHOICES, type ChoiceId } from './choices.ts';
 
 /** Places a hook or needle can go, as answers. */
 export const PLACE_OPTIONS = {
@@ -23,6 +24,8 @@ export type PlaceQuestion = keyof typeof PLACE_OPTIONS;
 export type PlaceId = (typeof PLACE_OPTIONS)[PlaceQuestion][number];
 
 export type Question =
+  /** Answered in words; see `choices.ts`. */
+  | { kind: 'choice'; about: ChoiceId; options: readonly string[]; right: readonly string[] }
   | { kind: 'place'; about: PlaceQuestion; options: readonly PlaceId[]; right: readonly PlaceId[] }
   /** How many stitches side 1 holds once the ring is closed. */
   | { kind: 'count'; options: readonly string[]; right: readonly string[] }
@@ -43,6 +46,14 @@ function turned<T>(options: readonly T[], by: number): readonly T[] {
   const first = by % options.length;
   return [...options.slice(first), ...options.slice(0, first)];
 }
+
+/** A question of the table, its options begun elsewhere for every step. */
+export const choiceQuestion = (about: ChoiceId, { index }: Pick<Step, 'index'>): Question => ({
+  kind: 'choice',
+  about,
+  options: turned(Object.keys(CHOICES[about].options), index),
+  right: [CHOICES[about].right],
+});
 
 /** What can be asked about a step; empty where it is only shown. */
 export function questionsOf(step: Step, making: Told): Question[] {

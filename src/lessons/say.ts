@@ -5,6 +5,8 @@ import { type TermForm, type TermId, term } from '../words/terms.ts';
 import { sayStep } from '../words/walk/step.ts';
 import type { Speech } from '../words/words.ts';
 import { mishapStory, sayMishapPlace } from '../words/wrong/mishaps.ts';
+import { CHOICES } from './choices.ts';
+import { sayLeads } from './leads.ts';
 import type { Item, LessonId, Level } from './lesson.ts';
 import { isRight, type PlaceId, type PlaceQuestion, type Question, surpluses } from './questions.ts';
 
@@ -17,22 +19,40 @@ const words =
 export function sayLesson(id: LessonId, speech: Speech): { title: string; about: string } {
   const t = words(speech);
   switch (id) {
+    case 'whole':
+      return {
+        title: 'What you will make',
+        about: `A front and a back of cloth, joined without a zip around a ${t('cushion-pad')}.`,
+      };
+    case 'counting':
+      return { title: 'Count an edge', about: 'Where a side begins, what the corner takes, and markers.' };
     case 'foundation':
       return {
         title: `The ${t('foundation-treble')} and its corner`,
         about: 'Where the hook goes, and how the leg turns.',
       };
     case 'closing':
-      return { title: 'Closing the ring', about: 'What a closing does to the count.' };
+      return {
+        title: 'Twist and closing',
+        about: 'What must be seen first, and what a closing does to the count.',
+      };
     case 'edging':
       return {
         title: 'The edging and its corner',
-        about: `${sentence(t('double-crochet', 'many'))} in the back loop only.`,
+        about: `${sentence(t('double-crochet', 'many'))} in the back loop, from attaching to closing.`,
       };
-    case 'joining':
-      return { title: 'Which loops to join', about: '4 loops lie side by side. Which do you take?' };
     case 'mirrored':
       return { title: 'Why the back runs mirrored', about: 'Which back side faces which front side.' };
+    case 'cloth':
+      return {
+        title: 'Strip and cloth',
+        about: 'How it lies, where the pins go, and the seam out and back.',
+      };
+    case 'joining':
+      return {
+        title: 'The join',
+        about: `Inner loops, corner, long loop, ${t('cushion-pad')}, and the last hole.`,
+      };
     case 'miscounts':
       return { title: 'How counts go wrong', about: '1 mishap each. Say first which side it shows on.' };
   }
@@ -62,13 +82,15 @@ export function sayQuestion(item: Item, speech: Speech): string {
       return `Back side ${question.side + 1} faces which front side?`;
     case 'gap':
       return 'Which back side does not meet?';
+    case 'choice':
+      return CHOICES[question.about].asks(words(speech));
   }
 }
 
 function placeAsks(item: Item, about: PlaceQuestion, speech: Speech): string {
   if (about === 'needle') return needleAsks(item, speech);
   if (about !== 'corner-pair') return 'Where does the hook go now?';
-  return `The front is at chain ${item.step.place + 1} of its corner. What does it join?`;
+  return `Seen from the front: it is at chain ${item.step.place + 1} of its corner. What does it meet on the back?`;
 }
 
 function needleAsks({ step, making }: Item, { dialect }: Speech): string {
@@ -81,6 +103,7 @@ function needleAsks({ step, making }: Item, { dialect }: Speech): string {
 /** What the person reads on an option. */
 export function sayOption(question: Question, option: string, speech: Speech): string {
   if (question.kind === 'place') return sentence(placeName(option as PlaceId, speech));
+  if (question.kind === 'choice') return CHOICES[question.about].options[option]?.says(words(speech)) ?? '';
   if (question.kind === 'count') return many(Number.parseInt(option, 10), 'stitch', 'stitches');
   if (question.kind === 'faces') return `Front side ${option}`;
   return option === 'none' ? 'All sides meet' : `Back side ${option}`;
@@ -109,8 +132,8 @@ function placeName(place: PlaceId, speech: Speech): string {
     'front-loops': 'both loops of the front',
     'back-loops': 'both loops of the back',
     'first-stitch': 'the first stitch',
-    'first-place': "the first chain of the back's corner",
-    'second-place': "the second chain of the back's corner",
+    'first-place': 'the chain of its corner that you meet first',
+    'second-place': 'the chain of its corner that you meet second',
     'stitch-before': "the back's last stitch before its corner",
   };
   return names[place];
@@ -124,6 +147,8 @@ export type Feedback = {
   body: string;
   /** Why, and how to tell. */
   why: string;
+  /** What a wrong answer would have led to; empty for a right one. */
+  leads: string;
 };
 
 /** Told at once after an answer: the place, what was expected, what was got, and why. */
@@ -143,6 +168,7 @@ export function sayFeedback(item: Item, answer: string, speech: Speech): Feedbac
           ? `It shows on ${expected}.`
           : chosen(got, expected),
     why: sayWhy(item, speech),
+    leads: right ? '' : sayLeads(item, answer, speech),
   };
 }
 
@@ -164,6 +190,7 @@ export function sayWhy(item: Item, speech: Speech): string {
   if (question.kind === 'faces')
     return 'The back lies behind the front, so its sides run the other way round.';
   if (question.kind === 'gap') return saySurplus(making.plan, question.mishap);
+  if (question.kind === 'choice') return CHOICES[question.about].why(words(speech));
   return placeWhy(item, speech);
 }
 
@@ -202,6 +229,15 @@ function saySurplus(plan: Plan, mishap: Mishap): string {
         ],
   );
   return said.length === 0 ? 'All sides meet.' : said.join(' ');
+}
+
+/** Said where a step does not follow the one before: another piece, or further along the same. */
+export function sayJump(item: Item, before: Item | null): string {
+  const isApart = item.question?.kind === 'gap' || item.question?.kind === 'faces' || item.pair !== undefined;
+  if (before === null || isApart) return '';
+  if (before.making !== item.making) return 'Now the other closing, on a ring of its own.';
+  const by = item.step.index - before.step.index;
+  return by === 0 || by === 1 ? '' : 'Further on.';
 }
 
 /** What the hand does otherwise; where it does it is `sayItemWhere`. */

@@ -1,6 +1,6 @@
 /** The pictures of the questions, with the places that can be tapped. Right-handed; mirrored for the left hand. */
 
-import { forHand } from '../stitch/drawing.ts';
+import { forHand, stepScene } from '../stitch/drawing.ts';
 import { sceneAfter } from '../stitch/frame.ts';
 import { slipStitchScenes } from '../stitch/frames/join.ts';
 import { closingScenes } from '../stitch/frames/needle.ts';
@@ -69,7 +69,7 @@ function placeScene(item: Item): { scene: Scene; frame: Frame; places: Places } 
       return {
         scene: doubleCrochetScenes().start,
         frame: close(206, 196, 120),
-        places: { 'back-loop': at(200, 184), 'front-loop': at(200, 208) },
+        places: { 'back-loop': at(206, 183), 'front-loop': at(206, 211), 'both-loops': at(172, 197) },
       };
     case 'hidden':
       return {
@@ -102,7 +102,7 @@ function placeScene(item: Item): { scene: Scene; frame: Frame; places: Places } 
       const first = step.place === 0 ? 206 : 266;
       return {
         scene: slipStitchScenes('corner', step.place).start,
-        frame: close(206, 170, 270),
+        frame: close(step.place === 0 ? 206 : 230, 170, 270),
         places: {
           'first-place': at(first, 146),
           'second-place': at(first - 60, 146),
@@ -122,10 +122,15 @@ function placeScene(item: Item): { scene: Scene; frame: Frame; places: Places } 
   }
 }
 
+/** How it lies before the step that is asked about: the step's own picture would tell. */
+const sceneBefore = ({ step, making }: Item, speech: Speech): Scene =>
+  stepScene(making.steps.at(step.index - 1), making, speech);
+
 /** The picture for an item's question. */
 export function askedScene(item: Item, speech: Speech): Asked {
   const { question } = item;
   if (question === null) return { scene: [], frame: FULL, spots: [] };
+  if (question.kind === 'choice') return { scene: sceneBefore(item, speech), frame: FULL, spots: [] };
   const { scene, frame, spots } =
     question.kind === 'place' ? placeQuestion(item, question) : otherQuestion(question, item);
   if (speech.hand === 'right') return { scene, frame, spots };
@@ -145,7 +150,7 @@ function placeQuestion(item: Item, question: Extract<Question, { kind: 'place' }
   return { scene, frame, spots };
 }
 
-function otherQuestion(question: Exclude<Question, { kind: 'place' }>, { step }: Item): Asked {
+function otherQuestion(question: Exclude<Question, { kind: 'place' | 'choice' }>, { step }: Item): Asked {
   if (question.kind === 'count') {
     const adds = step.node >= 0 ? 1 : 0;
     return { scene: sceneAfter(closingScenes({ adds, yarn: 'foundation' }), 3), frame: FULL, spots: [] };

@@ -36,6 +36,7 @@ const eventsFor = (lesson: LessonId, level: Level): LessonEvent[] => {
     { type: 'BACK' },
     { type: 'ANSWER', option },
     { type: 'ANSWER', option: 'nowhere' },
+    { type: 'NUDGE' },
     { type: 'SHOW' },
     { type: 'SKIP', day: DAY },
     { type: 'AGAIN' },
@@ -86,6 +87,7 @@ describe.each([
     const asking = [
       'asking ANSWER told',
       'asking ANSWER asking',
+      'asking NUDGE asking',
       'asking SHOW told',
       'asking SKIP',
       'told AGAIN asking',
@@ -273,7 +275,7 @@ describe.each(['uk', 'us'] as const)('the panel in %s terms', (dialect) => {
           const said = look();
           if (stage === 'asking') {
             expect(said).toContain('Leave it out');
-            expect(said).toContain('Show me');
+            expect(said).toContain('Hint');
             lessons.send({ type: 'ANSWER', option: item?.question?.options.at(-1) ?? '' });
           } else {
             expect(said).toContain('Next');

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { countRound, type Step, work } from '../../core/index.ts';
+import { CHOICE_IDS, CHOICES, type ChoiceId, type Option } from '../../src/lessons/choices.ts';
+import { sayNudge } from '../../src/lessons/leads.ts';
 import {
   type Item,
   isAsked,
@@ -12,7 +14,7 @@ import { TAP_SHARE } from '../../src/lessons/picture.ts';
 import { isRight, type Question } from '../../src/lessons/questions.ts';
 import { sayFeedback, sayLesson, sayMishap, sayOption, sayQuestion, sayWhy } from '../../src/lessons/say.ts';
 import { askedScene } from '../../src/lessons/scenes.ts';
-import { wordsOnlyIn } from '../../src/words/terms.ts';
+import { type TermForm, type TermId, term, wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
 
 const uk: Speech = { dialect: 'uk', hand: 'right', units: 'cm' };
@@ -42,11 +44,14 @@ const LOOPS: Partial<Record<string, Step['target']['loop']>> = {
 
 describe('each lesson', () => {
   test.each<[LessonId, number]>([
+    ['whole', 5],
+    ['counting', 3],
     ['foundation', 5],
     ['closing', 5],
     ['edging', 6],
-    ['joining', 5],
     ['mirrored', 4],
+    ['cloth', 4],
+    ['joining', 8],
     ['miscounts', 5],
   ])('%s asks at least %i things, and its steps follow the making', (id, least) => {
     expect(asked(id).length).toBeGreaterThanOrEqual(least);
@@ -179,6 +184,72 @@ function countOf(round: Parameters<typeof countRound>[0]): number[] {
   const value = (counted as { value?: { sides: number[] } }).value ?? (counted as { sides: number[] });
   return value.sides;
 }
+
+/** What is right, from the trade: published where marked, else common practice, no source. */
+const TRADE: Record<ChoiceId, RegExp> = {
+  'before-all': /counts of the front/,
+  'first-on-back': /ring of foundation trebles/,
+  'edging-is-for': /meet the front/,
+  'joined-by': /slip stitches/,
+  'pad-when': /before the last side/i,
+  // The first stitch of a side, tucked under the corner, is the one most often missed (read, two tutorials).
+  'side-begins': /tucked under the corner/,
+  // Counted with one corner of two chains: 14 less 2 (read: patterns that print counts leave the chains out).
+  'chains-apart': /^12 stitches/,
+  markers: /^12 stitches/,
+  // First row flat, check, then close (read, public reports).
+  twist: /turn 1 end over/i,
+  'edging-covers': /place where the yarn was attached/,
+  'raw-edge': /base chains/,
+  // Ends first, then the exact middle, then halves (read, five sources).
+  'pin-first': /middle of each side/,
+  'way-back': /fills the gaps/,
+  // Count pins in and out: usual for the trade (read).
+  'before-turning': /pins out, and counted/,
+  'loop-rests': /a hand long/,
+  'open-pair': /where the yarn was attached/,
+  // Through the second stitch a needle-made join makes none of its own (read, three tutorials).
+  'join-ends': /second/,
+};
+
+test.each(CHOICE_IDS)(
+  '%s: what is right comes from the trade, and every wrong answer says where it leads',
+  (id) => {
+    const { options, right } = CHOICES[id];
+    const t = (name: TermId, form?: TermForm) => term(name, 'uk', form);
+    expect(options[right as keyof typeof options]).toBeDefined();
+    for (const [option, { says, leads }] of Object.entries(options) as [string, Option][]) {
+      expect(TRADE[id].test(says(t)), option).toBe(option === right);
+      expect(leads !== undefined, `${option} leads somewhere`).toBe(option !== right);
+    }
+  },
+);
+
+test('every question in words is asked in some lesson', () => {
+  const met = new Set(
+    all.flatMap(([, { question }]) => (question.kind === 'choice' ? [question.about] : [])),
+  );
+  expect([...met].sort()).toEqual([...CHOICE_IDS].sort());
+});
+
+test('a first help never says the answer', () => {
+  for (const [name, item] of all) {
+    const nudge = sayNudge(item, uk);
+    expect(nudge, name).toMatch(/^[A-Z0-9].*[.?]$/);
+    for (const option of item.question.right)
+      expect(nudge.toLowerCase(), name).not.toContain(sayOption(item.question, option, uk).toLowerCase());
+  }
+});
+
+test('a wrong place says what it would have led to', () => {
+  for (const [name, item] of all) {
+    if (item.question.kind !== 'place') continue;
+    for (const option of item.question.options)
+      expect(sayFeedback(item, option, uk)?.leads !== '', `${name}: ${option}`).toBe(
+        !isRight(item.question, option),
+      );
+  }
+});
 
 test('the right answer has no place of its own in the list', () => {
   for (const id of ['foundation', 'joining', 'edging'] as const) {

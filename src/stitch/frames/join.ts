@@ -3,7 +3,7 @@ import { head, shortPost, vee } from '../fabric.ts';
 import { caught, drawnThrough, type Frame, type MoveScenes, still } from '../frame.ts';
 import { hookAt, Z } from '../loops.ts';
 import { at, type Point } from '../point.ts';
-import { type Item, STITCH, type Strand } from '../scene.ts';
+import { type Item, type Scene, STITCH, type Strand } from '../scene.ts';
 import { BALL, COLUMNS, FAR, LAST, NEW, outOf, rest } from './short.ts';
 
 const NEAR = 198;
@@ -11,8 +11,8 @@ const BEYOND = 152;
 export const BETWEEN = (NEAR + BEYOND) / 2;
 
 export type Edges = {
-  /** The inner two loops of the new place are picked out. */
-  marked?: boolean;
+  /** Two loops of the new place are picked out: the inner ones, or by mistake the outer. */
+  marked?: boolean | 'outer';
   /** Columns joined already. */
   joined?: readonly number[];
   /** Columns that are corner chains: nothing stands under them. */
@@ -21,7 +21,8 @@ export type Edges = {
 
 /** The two edges as they lie together, seen from above. */
 export function edges({ marked = false, joined = [], chains = [] }: Edges = {}): Item[] {
-  const inner = (x: number): boolean => marked && x === NEW;
+  const isOuter = marked === 'outer';
+  const inner = (x: number): boolean => marked !== false && x === NEW;
   const posts = COLUMNS.filter((x) => !chains.includes(x));
   return [
     ...posts.flatMap((x) => shortPost(`near-post${x}`, 'front', at(x, NEAR + 8), at(x + 2, 270), 12)),
@@ -33,7 +34,7 @@ export function edges({ marked = false, joined = [], chains = [] }: Edges = {}):
         yarn: 'front',
         z: 20,
         frontOver: 22,
-        ...(inner(x) && { marked: 'back' as const, z: 62 }),
+        ...(inner(x) && (isOuter ? { marked: 'front', frontOver: 62 } : { marked: 'back', z: 62 })),
       }),
     ),
     ...posts.flatMap((x) => shortPost(`beyond-post${x}`, 'edging', at(x, BEYOND - 8), at(x - 2, 80), 12)),
@@ -45,7 +46,8 @@ export function edges({ marked = false, joined = [], chains = [] }: Edges = {}):
         yarn: 'edging',
         z: 20,
         facing: 'away',
-        ...(inner(x) && { marked: 'front' as const, frontOver: 62 }),
+        ...(inner(x) &&
+          (isOuter ? { marked: 'back', z: 62, frontOver: 20 } : { marked: 'front', frontOver: 62 })),
       }),
     ),
     ...joined.flatMap((x) => vee({ key: `joined${x}`, x, y: BETWEEN, yarn: 'join', z: 36 })),
@@ -66,6 +68,31 @@ const end = (x: number): Strand => ({
 });
 
 const before = COLUMNS.slice(0, 4);
+
+/** By mistake: the outer two loops are taken, so that the seam lies on top. */
+export function outerLoops(): Scene {
+  const live: Point = head(LAST, BETWEEN);
+  return still({
+    hook: hookAt(at(140, 112), 46),
+    work: edges({ joined: before, marked: 'outer' }),
+    loops: [outOf('live', 'join', 112, live, true)],
+    yarn: { name: 'join', path: [live, ...BALL] },
+  });
+}
+
+/** By mistake: the first chain of the corner is passed over on the back, so that it stays open. */
+export function chainPassedOver(): Scene {
+  const live: Point = head(LAST + STITCH, BETWEEN);
+  return [
+    ...still({
+      hook: hookAt(at(158, 132), 40),
+      work: edges({ joined: COLUMNS.slice(0, 3), marked: true, chains: [LAST, NEW] }),
+      loops: [outOf('live', 'join', 100, live, true)],
+      yarn: { name: 'join', path: [live, ...BALL] },
+    }),
+    { what: 'place', key: 'place', centre: at(LAST, BETWEEN), radius: 28, z: Z.mark },
+  ];
+}
 
 /** @param made corner chains joined already, where it goes into a corner */
 export function slipStitchScenes(where: SlipStitchAt = 'along', made = 0): MoveScenes {

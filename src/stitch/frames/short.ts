@@ -90,6 +90,8 @@ export type DoubleCrochetAt =
   | 'first'
   | 'attach-place'
   | 'hidden'
+  /** A mistake: the hidden stitch is passed over. */
+  | 'past-hidden'
   | 'before-corner'
   | 'past-corner'
   | 'same-place';
@@ -117,6 +119,8 @@ function groundFor(where: DoubleCrochetAt, chains: number): Ground {
       return { ...along, made: begun(), live: at(LAST + 2, FLOOR - 44), foot: LAST, head: LAST };
     case 'hidden':
       return { ...along, chains: [LAST, LAST + STITCH], made: [...upTo(4), ...arch(LAST, chains)] };
+    case 'past-hidden':
+      return { ...groundFor('hidden', chains), foot: NEW - STITCH, head: NEW - STITCH };
     case 'before-corner':
       return { ...along, chains: [NEW, NEW - STITCH] };
     case 'past-corner':

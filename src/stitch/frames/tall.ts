@@ -252,6 +252,23 @@ export function afterCorner(chains: number): Scene {
   });
 }
 
+/** By mistake: the hook goes round the post of the last treble. */
+export function postPicked(chains: number): Scene {
+  const scene = afterCorner(chains);
+  const over = treblePost(`post${LAST}`, 'foundation', at(LAST, TOP + 4), footOn(LAST + STITCH)).map(
+    (strand): Strand => ({ ...strand, marked: true, z: 62 }),
+  );
+  const shift = (item: Item): Item => {
+    if (item.what === 'hook') return { ...item, tip: at(238, 206), angle: -32 };
+    return item.what === 'strand' && item.marked === true ? { ...item, marked: false, z: 22 } : item;
+  };
+  const isLoop = ({ key }: Item): boolean => /^(?:live|wrap)/.test(key);
+  return [
+    ...scene.filter((item) => !isLoop(item) && !over.some(({ key }) => key === item.key)).map(shift),
+    ...over,
+  ];
+}
+
 /** The end of a leg with its corner chains made, the hook at rest: where does the next treble go? */
 export function cornerMade(chains: number): Scene {
   const shown = Math.max(1, Math.min(chains, 2));

@@ -100,6 +100,22 @@ export function rings(flat: string, twisted: string, isRound = false): Scene {
   return [...lying, ...turned, words(flat, x1, 248), words(twisted, x2, 248)];
 }
 
+/** The ring as it should lie, or turned over once, alone and large. */
+export function oneRing(isTwisted: boolean): Scene {
+  const [outer, inner, x, y] = [118, 76, 200, 152];
+  return isTwisted
+    ? [
+        ...posts(x, y, outer, inner, true),
+        ...twist('tops', x, y, outer, inner),
+        ...twist('base', x, y, inner, outer),
+      ]
+    : [
+        ...posts(x, y, outer, inner, false),
+        ring('tops', square(x, y, outer), 'foundation', 20),
+        ring('base', square(x, y, inner), 'foundation', 20),
+      ];
+}
+
 const closedRound = (key: string, x: number, y: number, outer: number, inner: number): Item[] => [
   ring(`${key}-tops`, circle(at(x, y), outer), 'foundation', 20),
   ring(`${key}-base`, circle(at(x, y), inner), 'foundation', 20),
@@ -200,11 +216,12 @@ export function mirrored(front: string, back: string, behind: string): Scene {
     const half = 40;
     const y = 120;
     const way = clockwise ? -1 : 1;
+    // Side 1 on top, as in every drawing; the others follow the way the round runs.
     const numbers: [number, number][] = [
-      [0, half + 24],
-      [way * (half + 16), 4],
       [0, -half - 14],
       [-way * (half + 16), 4],
+      [0, half + 24],
+      [way * (half + 16), 4],
     ];
     return [
       { what: 'area', key: `${key}-area`, points: corners(at(x, y), half), fill: 'paper', z: 2 },
@@ -213,10 +230,10 @@ export function mirrored(front: string, back: string, behind: string): Scene {
         what: 'arrow',
         key: `${key}-way`,
         points: [
-          at(x - way * 16, y + 17),
-          at(x + way * 12, y + 18),
-          at(x + way * 18, y + 6),
-          at(x + way * 18, y - 14),
+          at(x + way * 16, y - 17),
+          at(x - way * 12, y - 18),
+          at(x - way * 18, y - 6),
+          at(x - way * 18, y + 14),
         ],
         z: Z.mark,
       },

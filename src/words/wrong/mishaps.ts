@@ -105,7 +105,7 @@ const STORIES: Record<ActKind, Story> = {
       ? `${two(t)} stand in one base chain. You count one.`
       : `${two(t)} go into one stitch.`,
   ],
-  'corner-moved': () => ['A corner early or late', 'You turn before the side is full, or after.'],
+  'corner-moved': () => ['A corner early or late', 'You work the corner before the side is full, or after.'],
   'corner-forgotten': () => ['A corner forgotten', 'You work straight on where a corner belongs.'],
   'corner-chains': (t) => [`Too many or too few corner ${things(t)}`, 'One corner gets another size.'],
   'arm-missed': (t) => [
