@@ -7,11 +7,12 @@ import { segmented } from '../controls/segmented.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
 import { mark } from './mark.ts';
 
-const TABS: { tab: Tab; says: string }[] = [
-  { tab: 'edge', says: 'Your edge' },
-  { tab: 'cloth', says: 'Cloth' },
-  { tab: 'walk', says: 'Walk it' },
-  { tab: 'wrong', says: 'What went wrong' },
+/** `short` is part of `says`, and stands for it where the page is narrow. */
+const TABS: { tab: Tab; says: string; short: string }[] = [
+  { tab: 'edge', says: 'Your edge', short: 'Edge' },
+  { tab: 'cloth', says: 'Cloth', short: 'Cloth' },
+  { tab: 'walk', says: 'Walk it', short: 'Walk' },
+  { tab: 'wrong', says: 'What went wrong', short: 'Wrong' },
 ];
 
 export const tabId = (tab: Tab): string => `tab-${tab}`;
@@ -39,18 +40,19 @@ const openSettings = (): void =>
 
 function tabs(snapshot: Snapshot, send: Send): TemplateResult {
   return html`<div class="tabs" role="tablist" aria-label="What to do" @keydown=${(event: KeyboardEvent) => moveTab(event, snapshot, send)}>
-    ${TABS.map(({ tab, says }) => {
+    ${TABS.map(({ tab, says, short }) => {
       const chosen = snapshot.tab === tab;
       return html`<button
         type="button"
         role="tab"
         class="tab"
         id=${tabId(tab)}
+        aria-label=${says}
         aria-selected=${chosen ? 'true' : 'false'}
         aria-controls=${PANEL_ID}
         tabindex=${chosen ? '0' : '-1'}
         @click=${() => showTab(snapshot, send, tab)}
-      >${says}</button>`;
+      ><span class="in-full">${says}</span><span class="in-short">${short}</span></button>`;
     })}
   </div>`;
 }
