@@ -14,15 +14,37 @@ const frontMiscounted: Commonness = { rarity: 1.8, source: 'reports' };
 export const commonnessOf = (kind: CauseKind): Commonness =>
   kind === 'front-miscounted' ? frontMiscounted : entryOf(kind).prior;
 
+/**
+ * What a size adds to its kind: the entry at the size, `more` beyond them, `tens` for whole tens. Our own judgement:
+ * one or two off is how a count goes wrong, ten is a marker lost, and what lies between is hardly ever one slip.
+ */
+type Sizes = { byOne: readonly number[]; more: number; tens: number };
+const sizes = {
+  /** Counting the front: a stitch or two slip by, and markers are left out. */
+  front: { byOne: [0, 0.2, 0.9, 1.4], more: 3.5, tens: 1 },
+  /** Stitches missed or doubled in one place. */
+  stitches: { byOne: [0, 0.5, 0.9, 1.4], more: 2.4, tens: 1 },
+  /** A corner, or the beginning of the join, so far from its place. */
+  place: { byOne: [0, 0.2, 0.5, 0.8], more: 1.6, tens: 0.9 },
+} as const satisfies Record<string, Sizes>;
+
+function sizesOf(kind: CauseKind): Sizes {
+  if (kind === 'front-miscounted') return sizes.front;
+  return entryOf(kind).changesStitches ? sizes.stitches : sizes.place;
+}
+
+function rarityOfSize(kind: CauseKind, count: number): number {
+  const { byOne, more, tens } = sizesOf(kind);
+  const size = Math.abs(count);
+  return byOne[size - 1] ?? (size % 10 === 0 && size <= 30 ? tens : more);
+}
+
 /** A habit takes one slip of the mind, not one at every corner: hardly rarer than the single mishap. */
 const habitCosts = 0.3;
-/** Every stitch further off than one in the same place, up to a handful: then it is one lump, like a marker lost. */
-const eachFurther = 0.35;
-const lump = 5;
 /** Leaving a corner's whole count to be found again from the total is less usual than counting on from it. */
 const thenFromTotal = 0.2;
 /** Each cause more: two slips in one making are far rarer than one, whatever they are. */
-export const eachCause = 3;
+export const eachCause = 4;
 /** The same slip again, by the same hand: less of a surprise. */
 const sameAgain = 0.6;
 
@@ -32,9 +54,12 @@ export function rarityOf(
 ): Commonness {
   const { rarity, source } = commonnessOf(kind);
   const { habit, count, then, rarer = 0 } = of;
-  const further = Math.min(Math.max(0, Math.abs(count ?? 1) - 1), lump) * eachFurther;
   const total =
-    rarity + rarer + further + (habit ? habitCosts : 0) + (then === 'from-total' ? thenFromTotal : 0);
+    rarity +
+    rarer +
+    rarityOfSize(kind, count ?? 1) +
+    (habit ? habitCosts : 0) +
+    (then === 'from-total' ? thenFromTotal : 0);
   return { rarity: Math.round(total * 100) / 100, source };
 }
 

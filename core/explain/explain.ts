@@ -8,6 +8,7 @@
 
 import { type Tally, tallyWith } from '../hand/tally.ts';
 import type { Plan, Seen } from '../types.ts';
+import { sum } from '../whole.ts';
 import { type Candidate, frontWith, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
 import { curesOf } from './cures.ts';
@@ -15,6 +16,7 @@ import { type Question, questionsOf } from './looks.ts';
 import { magnitudesOf } from './magnitudes.ts';
 import { nearestOf } from './nearest.ts';
 import { askAll, nextCountOf, tellsOf, weightOf } from './next.ts';
+import { readingsOf } from './readings.ts';
 import { searchSets } from './search.ts';
 import { outcomeOf, startTrying, type Trying } from './trying.ts';
 import type { Explained, Explanation, Options } from './types.ts';
@@ -30,29 +32,36 @@ export const explain = (plan: Plan, seen: Seen, options: Options = {}): Explaine
   explainWith(plan, seen, { ...usual, ...options });
 
 function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
-  const wanted = readWanted(plan, seen);
-  const trying = startTrying(plan, wanted);
-  const magnitudes = magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, [])));
-  const candidates = universeOf(plan, wanted, magnitudes);
-  const sets = searchSets(trying, candidates, options.causes);
-  const tried = trying.tried;
+  const searches = readingsOf(plan, seen).map((reading) => searchFor(plan, reading, options.causes));
+  const [asTold] = searches as [Searched];
+  const { wanted, trying, candidates } = asTold;
+  const ranked = searches.flatMap((one) => one.ranked).sort((a, b) => a.score.rank - b.score.rank);
+  const tried = sum(searches.map((one) => one.trying.tried));
   const questions = questionsOf(plan, wanted.usesJoin);
-  const ranked = sets
-    .map((set) => ({ set, score: rankOf(set.map(({ cause }) => cause)) }))
-    .sort((a, b) => a.score.rank - b.score.rank);
   const bare = agreeing(ranked, options, trying, questions);
   const advised = options.advice ? withAdvice(trying, bare, questions, options.made) : { explanations: bare };
   return {
     ...advised,
-    ...(sets.length === 0 ? nearest(trying, candidates, options) : {}),
+    ...(ranked.length === 0 ? nearest(trying, candidates, options) : {}),
     effort: {
       tried,
       plain: plainEffort(candidates.length, options.causes),
       candidates: candidates.length,
-      sets: sets.length,
-      complete: tried < trying.limit,
+      sets: ranked.length,
+      complete: searches.every((one) => one.trying.tried < one.trying.limit),
     },
   };
+}
+
+type Searched = { wanted: Wanted; trying: Trying; candidates: Candidate[]; ranked: Ranked[] };
+
+function searchFor(plan: Plan, seen: Seen, causes: number): Searched {
+  const wanted = readWanted(plan, seen);
+  const trying = startTrying(plan, wanted);
+  const candidates = universeOf(plan, wanted, magnitudesOf(plan, wanted, roundsOf(tallyWith(plan, []))));
+  const sets = searchSets(trying, candidates, causes);
+  const ranked = sets.map((set) => ({ set, score: rankOf(set.map(({ cause }) => cause)) }));
+  return { wanted, trying, candidates, ranked };
 }
 
 type Ranked = { set: Candidate[]; score: ReturnType<typeof rankOf> };

@@ -67,6 +67,18 @@ const reported: [symptom: string, plan: Plan, seen: Seen, causes: string[]][] = 
     { edgings: [{ sides: [50, 50, 50, 50], corners: [2, 3, 2, 2] }] },
     ['corner-chains edging 1'],
   ],
+  [
+    'one side counted, as long as two: the corner between them',
+    square,
+    { foundation: { sides: [null, 96, null, null] } },
+    ['corner-forgotten foundation 1'],
+  ],
+  [
+    'one short in all, no side counted',
+    planOf([62, 62, 62, 62], chainCorner(2)),
+    { edgings: [{ sides: [null, null, null, null], total: 255 }] },
+    ['hidden-missed edging 0'],
+  ],
   ['a corner too few', square, { foundation: { sides: [48, 96, 48] } }, ['corner-forgotten foundation 1']],
 ];
 
