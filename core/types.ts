@@ -269,6 +269,12 @@ export type Seen = {
   join?: { drift?: (number | null)[]; leftOver?: number };
 };
 
+/** How far the piece is: rounds made, strip sewn on, joined to the end of a front side, or all of it. */
+export type Stand =
+  | { at: 'foundation' | 'sewn' | 'finished' }
+  | { at: 'edging'; edging: number }
+  | { at: 'join'; side: number };
+
 export type Stage =
   | 'front'
   | 'foundation'

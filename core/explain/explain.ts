@@ -7,7 +7,7 @@
  */
 
 import { type Tally, tallyWith } from '../hand/tally.ts';
-import type { Plan, Seen } from '../types.ts';
+import type { Plan, Seen, Stand } from '../types.ts';
 import { sum } from '../whole.ts';
 import { type Candidate, frontWith, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
@@ -15,17 +15,19 @@ import { curesOf } from './cures.ts';
 import { type Question, questionsOf } from './looks.ts';
 import { magnitudesOf } from './magnitudes.ts';
 import { nearestOf } from './nearest.ts';
-import { askAll, nextCountOf, tellsOf, weightOf } from './next.ts';
+import { askAll, nextCountOf, simplest, tellsOf, weightOf } from './next.ts';
 import { readingsOf } from './readings.ts';
+import { cureForAll } from './right.ts';
 import { searchSets } from './search.ts';
+import { roundsMade } from './stand.ts';
 import { outcomeOf, startTrying, type Trying } from './trying.ts';
 import type { Explained, Explanation, Options } from './types.ts';
 import { universeOf } from './universe.ts';
 import { readWanted, roundsOf, type Wanted } from './wanted.ts';
 
-type Settled = Required<Omit<Options, 'made'>> & { made: number | null };
+type Settled = Required<Omit<Options, 'stands'>> & Pick<Options, 'stands'>;
 
-const usual: Settled = { most: 40, causes: 3, made: null, looked: [], advice: true };
+const usual: Settled = { most: 40, causes: 3, looked: [], advice: true };
 
 /** The explanations of what was seen, any of it null or left out; see `Options`. */
 export const explain = (plan: Plan, seen: Seen, options: Options = {}): Explained =>
@@ -39,10 +41,12 @@ function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
   const tried = sum(searches.map((one) => one.trying.tried));
   const questions = questionsOf(plan, wanted.usesJoin);
   const bare = agreeing(ranked, options, trying, questions);
-  const advised = options.advice ? withAdvice(trying, bare, questions, options.made) : { explanations: bare };
+  const stand = laterOf(plan, options.stands, standSeen(plan, wanted));
+  const advised = options.advice ? withAdvice(trying, bare, questions, stand) : { explanations: bare };
   return {
     ...advised,
-    ...(ranked.length === 0 ? nearest(trying, candidates, options) : {}),
+    ...(ranked.length === 0 ? nearest(trying, candidates, options, stand) : {}),
+    stands: stand,
     effort: {
       tried,
       plain: plainEffort(candidates.length, options.causes),
@@ -105,33 +109,51 @@ function withAdvice(
   trying: Trying,
   bare: readonly Explanation[],
   questions: readonly Question[],
-  made: number | null,
-): Pick<Explained, 'explanations' | 'nextCount'> {
-  const { plan, wanted } = trying;
+  stand: Stand,
+): Pick<Explained, 'explanations' | 'nextCount' | 'cureForAll'> {
+  const { plan } = trying;
   const asked = askAll(questions, bare);
   const asRecipe = explanationOf(trying, [], rankOf([]));
-  const roundsMade = made ?? lastSeen(plan, wanted);
   const explanations = bare.map((one, index) => ({
     ...one,
     tell: tellsOf(index, bare.length, asked, asRecipe),
-    cures: curesOf(plan, one, Math.min(roundsMade, plan.edgings.length + 1), wanted.usesJoin),
+    cures: curesOf(plan, one, stand),
   }));
-  const nextCount = nextCountOf(bare, asked);
-  return { explanations, ...(nextCount ? { nextCount } : {}) };
+  const nextCount = nextCountOf(plan, explanations, asked);
+  const some = simplest(explanations);
+  const forAll = some.length > 1 ? cureForAll(plan, some) : undefined;
+  return { explanations, ...(nextCount ? { nextCount } : {}), ...(forAll ? { cureForAll: forAll } : {}) };
 }
 
-/** Rounds made, as far as what was seen tells. */
-function lastSeen({ edgings }: Plan, { shapes, usesJoin }: Wanted): number {
-  if (usesJoin) return edgings.length + 1;
-  return Math.max(1, shapes.findLastIndex((shape) => shape !== null) + 1);
+/** What was counted is made, whatever was said. */
+function laterOf(plan: Plan, told: Stand | undefined, seen: Stand): Stand {
+  if (!told) return seen;
+  const isJoined = seen.at === 'finished' && told.at !== 'join';
+  return isJoined || roundsMade(plan, told) < roundsMade(plan, seen) ? seen : told;
 }
 
-function nearest(trying: Trying, candidates: Candidate[], options: Settled): Pick<Explained, 'nearest'> {
+/** Where the work stands, as far as what was seen tells. */
+function standSeen({ edgings }: Plan, { shapes, spots, usesJoin }: Wanted): Stand {
+  if (usesJoin) return { at: 'finished' };
+  const counted = spots.flatMap(({ part, round }) => (part === 'total' ? [round] : []));
+  const last = Math.max(
+    ...counted,
+    shapes.findLastIndex((shape) => shape !== null),
+  );
+  return last < 1 ? { at: 'foundation' } : { at: 'edging', edging: Math.min(last, edgings.length) - 1 };
+}
+
+function nearest(
+  trying: Trying,
+  candidates: Candidate[],
+  options: Settled,
+  stand: Stand,
+): Pick<Explained, 'nearest'> {
   const near = nearestOf(trying, candidates, options.causes);
   if (!near) return {};
   const score = rankOf(near.set.map(({ cause }) => cause));
   const bare = { ...explanationOf(trying, near.set, score), sure: 'possible' as const };
-  const [explanation] = options.advice ? withAdvice(trying, [bare], [], options.made).explanations : [bare];
+  const [explanation] = options.advice ? withAdvice(trying, [bare], [], stand).explanations : [bare];
   return { nearest: { explanation: explanation as Explanation, off: near.off } };
 }
 

@@ -1,10 +1,13 @@
 /**
- * The one count that splits the rivals best.
+ * The one count that changes most in what to do.
  *
- * Rule: the question after which least is left open on average, each explanation weighed by its rank; of two that
- * do as well, the one with fewer stitches to go over.
+ * Rule: the question after which one cure is right for as much as can be of what is left, each explanation weighed by
+ * its rank; of two that do as well the one that leaves fewer causes open, then the one with fewer stitches to go over.
+ * Where one cure is right for all that are left, nothing is asked.
  */
+import type { Plan } from '../types.ts';
 import { lookOf, type Question } from './looks.ts';
+import { cureForAll, rightCures, shareCured } from './right.ts';
 import type { Explanation, Found, NextCount, Tell } from './types.ts';
 
 /** Bits still open among weighted rivals. */
@@ -28,30 +31,64 @@ export const askAll = (questions: readonly Question[], explanations: readonly Ex
     .map((question) => ({ question, expects: explanations.map(question.expects) }))
     .filter(({ expects }) => expects.some((found) => found !== expects[0]));
 
+/**
+ * Undefined where one cure is right for all that are left, or nothing tells them apart. `explanations` with their
+ * cures.
+ */
 export function nextCountOf(
+  plan: Plan,
   explanations: readonly Explanation[],
   asked: readonly Asked[],
 ): NextCount | undefined {
-  if (explanations.length < 2) return undefined;
-  const weights = explanations.map(weightOf);
-  const open = openBits(weights);
-  let best: { question: Question; answers: NextCount['answers']; left: number } | undefined;
+  if (explanations.length < 2 || cureForAll(plan, simplest(explanations))) return undefined;
+  const weights = weightsOf(explanations);
+  const right = explanations.map((one) => rightCures(plan, one));
+  const everyone = explanations.map((_, index) => index);
+  const total = weights.reduce((all, one) => all + one, 0);
+  let best: Judged | undefined;
   for (const { question, expects } of asked) {
     const answers = answersOf(expects);
-    const left = expectedLeft(answers, weights);
-    const isBetter =
-      !best || left < best.left - 1e-9 || (left < best.left + 1e-9 && question.effort < best.question.effort);
-    if (isBetter) best = { question, answers, left };
+    const cured = answers.reduce(
+      (all, { leaves }) => all + (weightOfAll(leaves, weights) / total) * shareCured(leaves, right, weights),
+      0,
+    );
+    const judged = { question, answers, cured, left: expectedLeft(answers, weights) };
+    if (!best || isBetter(judged, best)) best = judged;
   }
   if (!best) return undefined;
-  const round = (bits: number): number => Math.round(bits * 100) / 100;
   return {
     ...lookOf(best.question),
     answers: best.answers,
-    bits: round(open - best.left),
-    open: round(open),
+    cured: { now: rounded(shareCured(everyone, right, weights)), then: rounded(best.cured) },
   };
 }
+
+/** What fewer causes explain comes first: more of them are believed only once those are ruled out. */
+export function simplest(explanations: readonly Explanation[]): Explanation[] {
+  const fewest = Math.min(...explanations.map(({ causes }) => causes.length));
+  return explanations.filter(({ causes }) => causes.length === fewest);
+}
+
+function weightsOf(explanations: readonly Explanation[]): number[] {
+  const those = new Set(simplest(explanations));
+  return explanations.map((one) => (those.has(one) ? weightOf(one) : 0));
+}
+
+type Judged = { question: Question; answers: NextCount['answers']; cured: number; left: number };
+
+/** First what settles the cure; then what settles the cause; then what has fewer stitches to go over. */
+function isBetter(one: Judged, other: Judged): boolean {
+  if (Math.abs(one.cured - other.cured) > near) return one.cured > other.cured;
+  if (Math.abs(one.left - other.left) > near) return one.left < other.left;
+  return one.question.effort < other.question.effort;
+}
+
+const near = 1e-9;
+
+const rounded = (share: number): number => Math.round(share * 1000) / 1000;
+
+const weightOfAll = (those: readonly number[], weights: readonly number[]): number =>
+  those.reduce((all, one) => all + (weights[one] as number), 0);
 
 function answersOf(expects: readonly Found[]): NextCount['answers'] {
   const leaves = new Map<Found, number[]>();

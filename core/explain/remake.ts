@@ -10,7 +10,7 @@ import { limits } from '../limits.ts';
 import { type Case, carryOut, withoutJoin } from './case.ts';
 import { doneWith, meetingOf } from './outcome.ts';
 import { roundOf } from './reach.ts';
-import { endOfSide, placeOf, placeOfMishap, roomFor, startOfSide } from './rip.ts';
+import { endOfSide, markOf, placeOf, placeOfMishap, roomFor, startOfSide } from './rip.ts';
 import { roundsMade } from './stand.ts';
 import type { Cure, CurePlaces } from './types.ts';
 
@@ -93,13 +93,18 @@ export function makeUpAtEnds(of: Case, edging: number): Cure | null {
   const at = off.map((one) => atEndOf(of, edging, one));
   if (at.some((one) => one === null)) return null;
   const places = at as CurePlaces[];
-  // Side 0 ends in the closing, and in what may have been worked just before it.
+  // Side 0 ends in the closing, and in what may have been worked just before it; the others in an arm.
   const closing = 1 + of.plan.choices.edgingClosing.adds;
-  const node = Math.min(
-    ...off.map(
-      ({ side, by }) => endOfSide(making, side) - roomFor(Math.abs(by)) - (side === 0 ? closing : 0),
-    ),
+  const arm = of.plan.edgings[edging]?.arm[0] ?? 0;
+  const nodes = off.map(
+    ({ side, by }) => endOfSide(making, side) - roomFor(Math.abs(by)) - (side === 0 ? closing : arm),
   );
+  const node = Math.max(0, Math.min(...nodes));
+  // What comes off with the stitches is simply worked again.
+  const comesOff = done.mishaps.some(
+    (one) => one.round === 'edging' && roundOf(one) === round && (markOf(making, one) ?? 0) >= node,
+  );
+  if (comesOff) return null;
   const cure = carryOut(of, {
     kind: 'rip-back',
     looks: 'hidden',
@@ -153,15 +158,48 @@ export function ripBack(of: Case): Cure | null {
   return carryOut(of, {
     kind: 'rip-back',
     looks: 'as-planned',
-    mishaps: [],
+    mishaps: of.done.mishaps.flatMap((one) => evenedOut(of, one, first)),
     // Made again from there it is as planned, and for the front as it is.
     then: 'meets',
     ...ripped(of, first.round, first.node),
   });
 }
 
-const placesOfMishaps = ({ done }: Case) =>
-  done.mishaps.filter(({ round }) => round !== 'join').map((one) => placeOfMishap(done.makings, one));
+/** What the ring's start side has too many or too few before its first corner, it gets less or more of after the last. */
+function evenedOut(
+  { plan, done, explanation }: Case,
+  one: Case['done']['mishaps'][number],
+  first: { round: number; node: number },
+): Mishap[] {
+  const [foundation] = done.makings;
+  const mishap = explanation.mishaps[one.index];
+  if (!foundation || !mishap || one.round !== 'foundation' || first.node === 0) return [];
+  const { tail } = plan.foundation;
+  const round = 'foundation' as const;
+  const more = (count: number): Mishap => ({
+    kind: 'stitch-doubled',
+    round,
+    side: 0,
+    place: tail - 1,
+    count,
+  });
+  const fewer = (count: number): Mishap => ({
+    kind: 'stitch-missed',
+    round,
+    side: 0,
+    place: tail - count,
+    count,
+  });
+  if (mishap.kind === 'start-counted') return tail > 0 ? [mishap, more(1)] : [];
+  if ((mishap.kind !== 'stitch-missed' && mishap.kind !== 'stitch-doubled') || mishap.side !== 0) return [];
+  const mark = foundation.marks.find((each) => each.mishap === one.index)?.node ?? 0;
+  const { count = 1 } = mishap;
+  if (mark >= (foundation.turns[0] ?? 0) || tail < count) return [];
+  return [mishap, mishap.kind === 'stitch-doubled' ? fewer(count) : more(count)];
+}
+
+const placesOfMishaps = ({ plan, done }: Case) =>
+  done.mishaps.filter(({ round }) => round !== 'join').map((one) => placeOfMishap(plan, done.makings, one));
 
 /** The front is another than the back was made for: the foundation is made again from the first such side on. */
 function placesOfFront({ plan, done, explanation }: Case) {

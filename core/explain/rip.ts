@@ -5,65 +5,62 @@
  * of a ring whose trebles all look alike, is put right at the end, where least comes off.
  */
 
-import { entryOf, type Mishap } from '../hand/acts/acts.ts';
+import { entryOf } from '../hand/acts/acts.ts';
 import type { Settled } from '../hand/acts/doing.ts';
 import type { Making } from '../hand/graph.ts';
-import type { ActRound } from '../types.ts';
+import type { ActRound, Plan } from '../types.ts';
 import { lastNotAbove, mod } from '../whole.ts';
-import type { Done } from './outcome.ts';
 import { roundOf } from './reach.ts';
 import type { Cure } from './types.ts';
-
-export type Ripped = { to: NonNullable<Cure['to']>; lost: number; takesOff: number };
-
-/** Back to where the first of the mishaps can be undone; null where none of them left a stitch. `made` rounds. */
-export function ripToMishaps(done: Done, mishaps: readonly Mishap[], made: number): Ripped | null {
-  let first: { round: number; node: number } | null = null;
-  done.mishaps.forEach((one) => {
-    if (one.round === 'join' || !mishaps[one.index]) return;
-    const round = one.round === 'plan' ? 0 : roundOf(one);
-    const node = nodeOf(done.makings[round] as Making, one);
-    if (!first || round < first.round || (round === first.round && node < first.node))
-      first = { round, node };
-  });
-  return first ? ripTo(done, made, first) : null;
-}
-
-/** Back to the beginning of a side of a round; of side 0, what lies after the last corner. */
-export function ripToSide(done: Done, round: number, side: number, made: number): Ripped {
-  return ripTo(done, made, { round, node: startOfSide(done.makings[round] as Making, side) });
-}
-
-function ripTo(done: Done, made: number, { round, node }: { round: number; node: number }): Ripped {
-  const making = done.makings[round] as Making;
-  const later = done.makings.slice(round + 1, made).reduce((total, { length }) => total + length, 0);
-  return {
-    to: placeOf(making, round, Math.min(node, Math.max(0, making.length - 1))),
-    lost: Math.max(1, making.length - node) + later,
-    takesOff: Math.max(0, made - 1 - round),
-  };
-}
 
 export const startOfSide = ({ turns, sizes }: Making, side: number): number => {
   const corner = side === 0 ? turns.length - 1 : side - 1;
   return corner < 0 ? 0 : (turns[corner] as number) + (sizes[corner] as number);
 };
 
-/** The last stitch of a side. */
-function endOfSide({ turns, length }: Making, side: number): number {
-  return Math.max(0, (side === 0 ? length : (turns[side] ?? length)) - 1);
-}
+/** One past the last stitch of a side; of side 0, of the round. */
+export const endOfSide = ({ turns, length }: Making, side: number): number =>
+  side === 0 ? length : (turns[side] ?? length);
 
-/** Where a mishap is undone with least loss. */
-function nodeOf(making: Making, one: Settled): number {
-  if (one.round === 'plan') return 0;
+/** Stitches of an edging that are worked anew to make up for so many: every other one. */
+export const roomFor = (count: number): number => 2 * count - 1;
+
+/**
+ * Where the work is right up to: on a foundation a count is put right at the end of its side; on an edging what may
+ * lie anywhere on a side is found only from the side's beginning.
+ */
+export function placeOfMishap(
+  plan: Plan,
+  makings: readonly Making[],
+  one: Settled,
+): { round: number; node: number } {
+  if (one.round === 'plan') return { round: 0, node: 0 };
+  const round = roundOf(one);
+  const making = makings[round] as Making;
   const { changesStitches, atClosing } = entryOf(one.kind);
-  if (changesStitches) return endOfSide(making, one.side as number);
-  if (atClosing && one.round === 'foundation') return Math.max(0, making.length - 1);
-  return making.marks.find(({ mishap }) => mishap === one.index)?.node ?? Math.max(0, making.length - 1);
+  const last = Math.max(0, making.length - 1);
+  if (changesStitches && round === 0) {
+    // The start side ends in the closing.
+    const off = (one.count ?? 1) + (one.side === 0 ? 2 : 0);
+    return { round, node: Math.max(0, endOfSide(making, one.side ?? 0) - off) };
+  }
+  const mark = markOf(making, one) ?? last;
+  if (changesStitches && one.side !== 0)
+    return { round, node: Math.min(mark, startOfSide(making, one.side ?? 0)) };
+  // The closing's own stitch, and the one before it.
+  if (atClosing && round === 0) return { round, node: Math.max(0, last - 1) };
+  // A corner that comes late was due before, with what is worked into it.
+  const isLate = one.kind === 'corner-moved' && one.count > 0;
+  const late = isLate ? (one.count ?? 0) + (plan.edgings[round - 1]?.arm[0] ?? 0) : 0;
+  return { round, node: Math.max(0, mark - late) };
 }
 
-function placeOf({ turns, sizes }: Making, round: number, node: number): Ripped['to'] {
+/** Where an act left its mark, if it did. */
+export const markOf = ({ marks }: Making, { index }: Settled): number | undefined =>
+  marks.find(({ mishap }) => mishap === index)?.node;
+
+/** The stitch named as the first to go, as a person finds it. */
+export function placeOf({ turns, sizes }: Making, round: number, node: number): NonNullable<Cure['to']> {
   const corner = lastNotAbove(turns, node);
   const after = corner < 0 ? 0 : (turns[corner] as number) + (sizes[corner] as number);
   const at: { round: ActRound; edging: number } =

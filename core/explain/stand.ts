@@ -7,7 +7,7 @@
  */
 import { joinMade } from '../hand/acts/doing.ts';
 import { laneOf, nodeAt } from '../join/lane.ts';
-import { frontCorners, type Meeting, meetLanes } from '../join/meeting.ts';
+import { frontCorners, type Meeting, meet } from '../join/meeting.ts';
 import type { Plan, Stand } from '../types.ts';
 import { sum } from '../whole.ts';
 import type { Done } from './outcome.ts';
@@ -28,7 +28,7 @@ export function meetingFor(plan: Plan, { rounds, front, mishaps, makings }: Done
   const last = rounds.at(-1);
   const making = makings.at(-1);
   if (!last || !making) return null;
-  return meetLanes(
+  return meet(
     laneOf(
       [...front],
       plan.edge.corners.map(({ size }) => size),
@@ -36,7 +36,6 @@ export function meetingFor(plan: Plan, { rounds, front, mishaps, makings }: Done
     laneOf(last.sides, last.corners, startOfSide(making, 0) % Math.max(1, making.length)),
     { faces: plan.choices.start.side, twisted: false },
     joinMade(plan, mishaps),
-    [],
   );
 }
 

@@ -3,7 +3,7 @@
 import type { ActKind, Mishap } from '../hand/acts/acts.ts';
 import type { Commonness } from '../hand/acts/entry.ts';
 import type { Tallies } from '../hand/tally.ts';
-import type { ActRound, Seen } from '../types.ts';
+import type { ActRound, Seen, Stand } from '../types.ts';
 
 /** A front side whose number was not right: it has (or was taken to have) `by` stitches more than was given. */
 export type FrontMiscount = { side: number; by: number };
@@ -64,12 +64,11 @@ export type Found = number | string;
 /** Look there: this explanation holds if it is so. */
 export type Tell = Look & { expect: Found; asRecipe: Found };
 
-/** The one count that splits the rivals best, and what each answer would leave of `explanations`. */
+/** The one count that changes most in what to do, and what each answer would leave of `explanations`. */
 export type NextCount = Look & {
   answers: { found: Found; leaves: number[] }[];
-  /** Bits by which the question narrows what is still open, of `open` bits. */
-  bits: number;
-  open: number;
+  /** The share of what is left that one cure puts right: now, and on average once this is known. */
+  cured: { now: number; then: number };
 };
 
 export type CureKind =
@@ -92,6 +91,18 @@ export type CurePlaces = {
   places: number[];
 };
 
+export type Cost = {
+  /** Stitches of the back's rounds that come off, and slip stitches of the join. */
+  stitches: number;
+  slips: number;
+  /** Rounds that come off whole because they stand on the place. */
+  rounds: number;
+  /** The strip comes off the cloth. */
+  sewing: boolean;
+  /** Stitches and slip stitches made again, until the work stands where it stood. */
+  again: number;
+};
+
 export type Cure = {
   kind: CureKind;
   recommended: boolean;
@@ -99,10 +110,8 @@ export type Cure = {
   looks: 'as-planned' | 'hidden' | 'slight' | 'shows' | 'loose' | 'open';
   /** Rip back to the stitch named: it is the first to go. */
   to?: { round: ActRound; edging: number; side: number; corner?: number; place: number; node: number };
-  /** Stitches to make again. */
-  lost: number;
-  /** Rounds that must come off because they stand on the place. */
-  takesOff: number;
+  /** Counted from where the work stands, by carrying it out. */
+  cost: Cost;
   at: CurePlaces[];
   /** Numbers for the front's sides, where those are what was wrong. */
   frontSides?: FrontMiscount[];
@@ -139,7 +148,11 @@ export type Explained = {
   /** Best first. One without mishaps: all that was counted is as the recipe has it. */
   explanations: Explanation[];
   nextCount?: NextCount;
+  /** The cure that is right whichever it was of the explanations with the fewest causes. */
+  cureForAll?: Cure;
   nearest?: Nearest;
+  /** From where cures and costs are counted. */
+  stands: Stand;
   /** How it was found: makings tried, of so many that plain trying would need; sets before the list was cut. */
   effort: {
     tried: number;
@@ -156,8 +169,8 @@ export type Options = {
   most?: number;
   /** Most causes in one explanation, 1 to 3 (3). */
   causes?: 1 | 2 | 3;
-  /** Rounds made so far: 1 the foundation, one more for every edging. Default: the last round of which anything was seen. */
-  made?: number;
+  /** How far the piece is. Default: the last round of which anything was seen; joined, where the join was. */
+  stands?: Stand;
   /** What was found by looking where `Tell` or `NextCount` said. */
   looked?: readonly { key: string; found: Found }[];
   /** False leaves out tells, cures and the next count. */

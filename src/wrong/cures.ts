@@ -1,31 +1,37 @@
 /** The ways to put a cause right, recommended first, and what comes after one was taken. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Cure, Explanation } from '../../core/index.ts';
+import type { Cure } from '../../core/index.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { sayWhere } from '../words/walk/where.ts';
-import { cureAfter, cureCost, cureTitle, cureWhere } from '../words/wrong/cures.ts';
+import { cureAfter, cureCost, cureTitle, cureWhere, sayChosen, sayForAll } from '../words/wrong/cures.ts';
 import type { Choose, Chosen } from './chosen.ts';
 import { curedProject, goesOnAt } from './cured.ts';
 import { focusSoon } from './focus.ts';
 import { walkTo } from './showing.ts';
+import type { View } from './view.ts';
 
 export const DONE_ID = 'wrong-done';
 
-export function curesOf(
-  { cures }: Explanation,
-  snapshot: Snapshot,
-  send: Send,
-  choose: Choose,
-): TemplateResult | typeof nothing {
+export function curesOf(view: View, cures: readonly Cure[]): TemplateResult | typeof nothing {
   if (cures.length === 0) return nothing;
   const sorted = [...cures].sort((a, b) => Number(b.recommended) - Number(a.recommended));
   return html`<div class="cures">
     <h4>Put it right</h4>
-    ${sorted.map((cure) => cureEntry(cure, snapshot, send, choose))}
+    ${sorted.map((cure) => cureEntry(view, cure))}
   </div>`;
 }
 
-function cureEntry(cure: Cure, snapshot: Snapshot, send: Send, choose: Choose): TemplateResult {
+/** One cure is right whatever it was: no more needs to be known. */
+export function cureForAll(view: View): TemplateResult | typeof nothing {
+  const { explained } = view;
+  if (!explained.cureForAll) return nothing;
+  return html`<section class="cure-for-all" aria-labelledby="cure-for-all">
+    <h4 id="cure-for-all">${sayForAll}</h4>
+    ${cureEntry(view, { ...explained.cureForAll, recommended: true })}
+  </section>`;
+}
+
+function cureEntry({ snapshot, send, choose, explained }: View, cure: Cure): TemplateResult {
   const { making, settings } = snapshot;
   const title = cureTitle(cure, settings);
   const take = (): void => {
@@ -36,7 +42,7 @@ function cureEntry(cure: Cure, snapshot: Snapshot, send: Send, choose: Choose): 
     focusSoon(DONE_ID);
   };
   return html`<details class="cure" ?open=${cure.recommended}>
-    <summary><span><b>${title}</b>${cure.recommended ? html`<span class="tag">best</span>` : nothing}<span class="cure-cost">${cureCost(cure)}</span></span></summary>
+    <summary><span><b>${title}</b>${cure.recommended ? html`<span class="tag">best</span>` : nothing}<span class="cure-cost">${cureCost(cure, explained.stands)}</span></span></summary>
     ${cureWhere(cure, making.plan, settings).map((says) => html`<p>${says}</p>`)}
     <p>${cureAfter(cure)}</p>
     <button type="button" class="button ${cure.recommended ? 'action' : ''}" aria-label="Do it this way: ${title}" @click=${take}>Do it this way</button>
@@ -63,7 +69,7 @@ export function doneStrip(
     send({ type: 'UNDO' });
   };
   return html`<section class="wrong-done" id=${DONE_ID} tabindex="-1" aria-labelledby="wrong-done-head">
-    <h3 id="wrong-done-head">${done.cured.title}: done</h3>
+    <h3 id="wrong-done-head">${sayChosen(done.cured.title)}</h3>
     <p>Recipe, walk and drawing go on with your real counts.</p>
     <p>The work goes on here: <b>${sayWhere(making.steps.at(to), making)}</b></p>
     <div class="wrong-done-ways">

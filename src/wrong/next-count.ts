@@ -2,26 +2,23 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Explained, Found, NextCount } from '../../core/index.ts';
 import { goToField } from '../controls/go-to.ts';
-import type { Send, Snapshot } from '../state/snapshot.ts';
+import type { Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
 import { explanationTitle } from '../words/wrong/causes.ts';
 import { sayFound, sayLook } from '../words/wrong/looks.ts';
 import type { Choose, Chosen } from './chosen.ts';
 import { fieldOfLook, personsFound } from './looks.ts';
+import type { View } from './view.ts';
 
 /** Answers with a button each; where there are more, the field above takes the others. */
 const MOST_BUTTONS = 5;
 
-export function nextCountCard(
-  { nextCount, explanations }: Explained,
-  snapshot: Snapshot,
-  send: Send,
-  chosen: Chosen,
-  choose: Choose,
-): TemplateResult | typeof nothing {
+export function nextCountCard(view: View): TemplateResult | typeof nothing {
+  const { snapshot } = view;
+  const { nextCount, explanations } = view.explained;
   if (!nextCount) return nothing;
   const { making, settings } = snapshot;
-  const give = (found: Found): void => answer(nextCount, found, snapshot, send, chosen, choose);
+  const give = (found: Found): void => answer(view, nextCount, found);
   const field = fieldOfLook(nextCount);
   const answers = nextCount.answers.slice(0, MOST_BUTTONS);
   return html`<section class="next-count" aria-labelledby="next-count-asks">
@@ -35,24 +32,17 @@ export function nextCountCard(
         </li>`,
       )}
     </ul>
-    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field, snapshot, send)}>Another number</button>` : nothing}
+    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field, snapshot, view.send)}>Another number</button>` : nothing}
   </section>`;
 }
 
 /** An answer that has a field is typed there; the others are kept beside. */
-function answer(
-  look: NextCount,
-  found: Found,
-  snapshot: Snapshot,
-  send: Send,
-  { looked }: Chosen,
-  choose: Choose,
-): void {
+function answer({ snapshot, send, chosen: { looked }, choose }: View, look: NextCount, found: Found): void {
   const field = fieldOfLook(look);
   if (field && typeof found === 'number')
     send({ type: 'TYPE', field, text: `${personsFound(look, found, snapshot)}` });
   else {
-    const { answers: _answers, bits: _bits, open: _open, ...place } = look;
+    const { answers: _answers, cured: _cured, ...place } = look;
     choose({ looked: [...looked.filter(({ key }) => key !== look.key), { ...place, found }] });
   }
 }

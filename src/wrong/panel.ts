@@ -1,17 +1,16 @@
 /** What went wrong: what was counted, the causes that give just these counts, and the ways to put it right. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Explained } from '../../core/index.ts';
 import { goToField } from '../controls/go-to.ts';
 import { check, problemSummary } from '../controls/problem-summary.ts';
 import { fieldNames } from '../state/fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
-import { sayLooking } from '../words/wrong/causes.ts';
+import { sayLooking, sayTogether, sayWays } from '../words/wrong/causes.ts';
 import { type StoryId, sayStory } from '../words/wrong/stories.ts';
 import { type Answer, createAsking } from './asking.ts';
 import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
-import { doneStrip } from './cures.ts';
+import { cureForAll, doneStrip } from './cures.ts';
 import { focusSoon } from './focus.ts';
 import { joinFold } from './join.ts';
 import { lookedList, nextCountCard } from './next-count.ts';
@@ -20,6 +19,7 @@ import { startThread } from './search/page-thread.ts';
 import { inThread } from './search/thread.ts';
 import { backToCounts } from './showing.ts';
 import { seenOfStory, storiesFor } from './stories.ts';
+import type { View } from './view.ts';
 
 const RESULT_ID = 'wrong-result';
 
@@ -67,7 +67,7 @@ export function wrongPanel(
       ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
       ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
     </section>
-    ${isCounted && !isDone ? result(snapshot, send, answer, chosen, choose) : nothing}
+    ${isCounted && !isDone ? result({ snapshot, send, chosen, choose }, answer) : nothing}
     ${
       isCounted || isDone
         ? html`<details class="fold"><summary>Usual stories</summary>${stories(snapshot, send, choose)}</details>`
@@ -97,23 +97,18 @@ function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult
   </section>`;
 }
 
-function result(
-  snapshot: Snapshot,
-  send: Send,
-  answer: Answer | null,
-  chosen: Chosen,
-  choose: Choose,
-): TemplateResult {
+function result(of: Omit<View, 'explained'>, answer: Answer | null): TemplateResult {
+  const { snapshot, send } = of;
   const inside = (): TemplateResult => {
     if (!answer)
       return html`<p>Some numbers cannot be read yet.</p>
         <button type="button" class="button" @click=${() => check(snapshot, send)}>Check my counts</button>`;
     const { explained } = answer;
-    return html`${progress(answer)}${explained ? found(explained, snapshot, send, chosen, choose) : nothing}`;
+    return html`${progress(answer)}${explained ? found({ ...of, explained }) : nothing}`;
   };
   return html`<section class="wrong-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="wrong-heading">
     <h3 id="wrong-heading">What happened</h3>
-    ${otherShown(snapshot, send, answer, chosen)}
+    ${otherShown(of, answer)}
     ${inside()}
   </section>`;
 }
@@ -123,10 +118,8 @@ const progress = ({ settled, slow, causes }: Answer): TemplateResult | typeof no
 
 /** The way back where the entry of what is shown is closed, or not on the list any more. */
 function otherShown(
-  snapshot: Snapshot,
-  send: Send,
+  { snapshot, send, chosen }: Omit<View, 'explained'>,
   answer: Answer | null,
-  chosen: Chosen,
 ): TemplateResult | typeof nothing {
   const { preview } = snapshot;
   if (!preview) return nothing;
@@ -136,25 +129,23 @@ function otherShown(
   return isOpen ? nothing : backToCounts(send);
 }
 
-function found(
-  explained: Explained,
-  snapshot: Snapshot,
-  send: Send,
-  chosen: Chosen,
-  choose: Choose,
-): TemplateResult {
-  const { explanations, nearest } = explained;
+function found(view: View): TemplateResult {
+  const { snapshot, send, chosen, choose } = view;
+  const { explanations, nearest } = view.explained;
   const [best] = explanations;
   if (best && best.causes.length === 0)
     return html`<p class="wrong-says"><b>All that you counted is as the recipe has it.</b></p>
       <p>Count something else. The last edging shows most.</p>`;
-  const says = best
-    ? html`<p class="wrong-says" role="status"><b>${many(explanations.length, 'way')}</b> to come to these counts. The likeliest is first.</p>`
-    : html`<p class="wrong-says" role="status"><b>Nothing fits all of it, not even 3 mishaps at once.</b></p>
-        <p>${nearest ? `The nearest is ${many(nearest.off, 'stitch', 'stitches')} off. Count once more where it differs.` : 'Count once more, side by side.'}</p>`;
-  const listed = best ? explanations : nearest ? [nearest.explanation] : [];
-  return html`${says} ${lookedList(snapshot, chosen, choose)} ${nextCountCard(explained, snapshot, send, chosen, choose)}
-    ${causesList(listed, snapshot, send, chosen, choose)}
+  if (!best)
+    return html`<p class="wrong-says" role="status"><b>Nothing fits all of it, not even 3 mishaps at once.</b></p>
+      <p>${nearest ? `The nearest is ${many(nearest.off, 'stitch', 'stitches')} off. Count once more where it differs.` : 'Count once more, side by side.'}</p>
+      ${lookedList(snapshot, chosen, choose)} ${causesList(view, nearest ? [nearest.explanation] : [])} ${recount(snapshot, send)}`;
+  const simple = explanations.filter(({ causes }) => causes.length === best.causes.length);
+  const rest = explanations.filter((one) => !simple.includes(one));
+  return html`<p class="wrong-says" role="status"><b>${sayWays(explanations)}</b></p>
+    ${lookedList(snapshot, chosen, choose)} ${cureForAll(view)} ${nextCountCard(view)}
+    ${causesList(view, simple)}
+    ${rest.length === 0 ? nothing : html`<details class="fold together"><summary>${sayTogether(rest.length, best.causes.length + 1)}</summary>${causesList(view, rest, false)}</details>`}
     ${recount(snapshot, send)}`;
 }
 

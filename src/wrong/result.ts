@@ -1,36 +1,48 @@
 /** The causes found, best first; the one that is open with how it comes to the numbers and how to be sure. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Explanation, Tell } from '../../core/index.ts';
-import type { Send, Snapshot } from '../state/snapshot.ts';
-import { causePlace, causeReason, explanationTitle, saySure } from '../words/wrong/causes.ts';
+import type { Snapshot } from '../state/snapshot.ts';
+import {
+  causePlace,
+  causeReason,
+  explanationTitle,
+  sayLess,
+  sayMore,
+  sayOthers,
+  saySure,
+} from '../words/wrong/causes.ts';
 import { sayGives } from '../words/wrong/gives.ts';
 import { sayTell } from '../words/wrong/looks.ts';
-import { type Choose, type Chosen, keyOf } from './chosen.ts';
+import { type Chosen, keyOf } from './chosen.ts';
 import { curesOf } from './cures.ts';
+import { type Group, groupsOf } from './groups.ts';
 import { inPersonsNumbers } from './looks.ts';
 import { showing } from './showing.ts';
+import type { View } from './view.ts';
 
 /** So many are listed at first. */
-const FEW = 5;
-const MOST_TELLS = 3;
+const few = 3;
+const mostTells = 3;
 
 export function causesList(
+  view: View,
   explanations: readonly Explanation[],
-  snapshot: Snapshot,
-  send: Send,
-  chosen: Chosen,
-  choose: Choose,
+  opensFirst = true,
 ): TemplateResult {
-  const listed = chosen.all ? explanations : explanations.slice(0, FEW);
-  const rest = explanations.length - listed.length;
-  const open = openKey(explanations, chosen);
+  const { chosen, choose } = view;
+  const groups = groupsOf(explanations);
+  const listed = chosen.all ? groups : groups.slice(0, few);
+  const rest = groups.length - listed.length;
+  const open = opensFirst || chosen.open !== undefined ? openKey(explanations, chosen) : null;
   return html`<ol class="causes">
-      ${listed.map((one, index) => html`<li>${causeEntry(one, index, keyOf(one) === open, snapshot, send, choose)}</li>`)}
+      ${listed.map((group, index) => html`<li>${groupEntry(view, group, index, open)}</li>`)}
     </ol>
     ${
       rest > 0
-        ? html`<button type="button" class="button" @click=${() => choose({ all: true })}>${rest} more, less likely</button>`
-        : nothing
+        ? html`<button type="button" class="button" @click=${() => choose({ all: true })}>${sayMore(rest)}</button>`
+        : chosen.all && groups.length > few
+          ? html`<button type="button" class="button" @click=${() => choose({ all: false })}>${sayLess}</button>`
+          : nothing
     }`;
 }
 
@@ -41,14 +53,28 @@ export function openKey(explanations: readonly Explanation[], { open }: Chosen):
   return open !== undefined && keys.includes(open) ? open : (keys[0] ?? null);
 }
 
-function causeEntry(
-  explanation: Explanation,
-  index: number,
-  open: boolean,
-  snapshot: Snapshot,
-  send: Send,
-  choose: Choose,
-): TemplateResult {
+/** The best of a group, or the one of it that is open; the others in a line below. */
+function groupEntry(view: View, { best, others }: Group, index: number, open: string | null): TemplateResult {
+  const all = [best, ...others];
+  const shown = all.find((one) => keyOf(one) === open) ?? best;
+  const rest = all.filter((one) => one !== shown);
+  return html`${causeEntry(view, shown, index, keyOf(shown) === open)}
+    ${
+      rest.length === 0
+        ? nothing
+        : html`<details class="cause-others"><summary>${sayOthers(rest.length)}</summary>
+      <ul>${rest.map((one) => html`<li>${otherEntry(view, one)}</li>`)}</ul></details>`
+    }`;
+}
+
+function otherEntry({ snapshot, choose }: View, one: Explanation): TemplateResult {
+  const { making, settings } = snapshot;
+  const places = one.causes.map((cause) => causePlace(cause, making.plan, settings)).join('; ');
+  return html`<button type="button" class="button" @click=${() => choose({ open: keyOf(one) })}>${explanationTitle(one.causes, making.plan, settings)} · ${places}</button>`;
+}
+
+function causeEntry(view: View, explanation: Explanation, index: number, open: boolean): TemplateResult {
+  const { snapshot, choose } = view;
   const { making, settings } = snapshot;
   const { causes, sure } = explanation;
   const id = `cause-${index}`;
@@ -59,19 +85,19 @@ function causeEntry(
       <span class="cause-sure sure-${sure.replace(' ', '-')}">${saySure(sure)}</span>
       ${places.map((place) => html`<span class="cause-place">${place}</span>`)}
     </button>
-    ${open ? html`<div class="cause-body" id=${id}>${body(explanation, snapshot, send, choose)}</div>` : nothing}`;
+    ${open ? html`<div class="cause-body" id=${id}>${body(view, explanation)}</div>` : nothing}`;
 }
 
-function body(explanation: Explanation, snapshot: Snapshot, send: Send, choose: Choose): TemplateResult {
-  const { making, settings } = snapshot;
+function body(view: View, explanation: Explanation): TemplateResult {
+  const { making, settings } = view.snapshot;
   const { causes, tell } = explanation;
   const gives = sayGives(explanation, making.plan, making.seen);
   return html`<div class="cause-why">
       ${causes.map((cause) => html`<p>${causeReason(cause, making.plan, settings)}</p>`)}
       ${gives ? html`<p><b>${gives}</b></p>` : nothing}
     </div>
-    ${tell.length > 0 ? tells(tell, snapshot) : nothing}
-    ${showing(explanation, snapshot, send)} ${curesOf(explanation, snapshot, send, choose)}`;
+    ${tell.length > 0 ? tells(tell, view.snapshot) : nothing}
+    ${showing(view, explanation)} ${curesOf(view, explanation.cures)}`;
 }
 
 function tells(tell: readonly Tell[], snapshot: Snapshot): TemplateResult {
@@ -79,7 +105,7 @@ function tells(tell: readonly Tell[], snapshot: Snapshot): TemplateResult {
   return html`<div class="tells">
     <h4>How to be sure</h4>
     <ul>
-      ${tell.slice(0, MOST_TELLS).map((one) => html`<li>${sayTell(inPersonsNumbers(one, snapshot), making.plan, settings)}</li>`)}
+      ${tell.slice(0, mostTells).map((one) => html`<li>${sayTell(inPersonsNumbers(one, snapshot), making.plan, settings)}</li>`)}
     </ul>
   </div>`;
 }

@@ -85,7 +85,7 @@ function countsNeeded(
   for (let counted = 0; ; counted++) {
     const open = askAll(questions, left);
     if (open.length === 0) return counted;
-    const advised = nextCountOf(left, open)?.key;
+    const advised = nextCountOf(plan, left, open)?.key;
     const question =
       way === 'advised'
         ? questions.find(({ key }) => key === advised)
@@ -110,7 +110,7 @@ function measureCounts(times: number): void {
     const seen: Seen = {
       edgings: counts.edgings.map((one, n) => (n === plan.edgings.length - 1 ? one : blank)),
     };
-    const listed = explained(plan, seen, { most: 60, advice: false }).explanations;
+    const listed = explained(plan, seen, { most: 60 }).explanations;
     if (listed.length < 2) continue;
     const truth = listed.find((one) => namesOf(one.mishaps) === namesOf(mishaps));
     if (!truth) continue;

@@ -112,7 +112,12 @@ describe('explain', () => {
     expect(front?.front).toEqual([{ side: 3, by: -2 }]);
     expect(front?.causes[0]?.backMadeFor).toBe('front');
     const [cure] = front?.cures ?? [];
-    expect(cure).toMatchObject({ kind: 'correct-the-number', recommended: true, lost: 0, then: 'meets' });
+    expect(cure).toMatchObject({
+      kind: 'correct-the-number',
+      recommended: true,
+      cost: { again: 0 },
+      then: 'meets',
+    });
     expect(cure?.frontSides).toEqual([{ side: 3, by: -2 }]);
   });
 

@@ -47,7 +47,10 @@ function search(clock: Clock, needs: number) {
         asked.push([seen.edgings?.[0]?.sides[0], causes]);
         const explanations = causes >= needs ? [explanationOf(plan, [])] : [];
         const effort = { tried: 0, plain: 0, candidates: 0, sets: 0, complete: true };
-        tell({ causes, explained: { explanations, effort } satisfies Explained });
+        tell({
+          causes,
+          explained: { explanations, effort, stands: { at: 'foundation' } } satisfies Explained,
+        });
         turn(n + 1);
       });
     };

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { questionsOf } from '../../core/explain/looks.ts';
-import { actKinds, actOf, type Cure, type Look, type LookAt, type Plan } from '../../core/index.ts';
+import {
+  actKinds,
+  actOf,
+  type Cure,
+  type Look,
+  type LookAt,
+  type Plan,
+  type Stand,
+} from '../../core/index.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
 import {
@@ -60,8 +68,7 @@ const curesOn = (plan: Plan): Cure[] =>
           looks,
           then,
           recommended: false,
-          lost: i * 40,
-          takesOff: j,
+          cost: { stitches: i * 40, slips: j, rounds: j, sewing: j === 2, again: i * 40 + j },
           at: (['two-in-one', 'miss-one', 'two-back-with-one', 'two-front-with-one'] as const).map((act) => ({
             round: (['foundation', 'edging', 'front', 'join'] as const)[j] ?? 'join',
             edging: 0,
@@ -78,6 +85,8 @@ const curesOn = (plan: Plan): Cure[] =>
     ),
   );
 
+const STANDS: Stand[] = [{ at: 'foundation' }, { at: 'sewn' }, { at: 'join', side: 0 }];
+
 /** Every sentence of the tab that speaks of a panel. */
 const sentencesOn = (plan: Plan, speech: Speech): string[] => [
   ...causesOn(plan).flatMap((cause) => [
@@ -90,7 +99,7 @@ const sentencesOn = (plan: Plan, speech: Speech): string[] => [
   ...looksOn(plan).map((look) => sayTell({ ...look, expect: 3, asRecipe: 2 }, plan, speech)),
   ...curesOn(plan).flatMap((cure) => [
     cureTitle(cure, speech),
-    cureCost(cure),
+    ...STANDS.map((stands) => cureCost(cure, stands)),
     cureAfter(cure),
     ...cureWhere(cure, plan, speech),
   ]),

@@ -1,5 +1,5 @@
 /** What went wrong, in words: the title of a cause, where it happened, and how it comes to the numbers. */
-import type { ActKind, Cause, CauseKind, Mishap, Plan, Sure } from '../../../core/index.ts';
+import type { ActKind, Cause, CauseKind, Explanation, Mishap, Plan, Sure } from '../../../core/index.ts';
 import { many, manyOf } from '../numbers.ts';
 import { term } from '../terms.ts';
 import type { Speech } from '../words.ts';
@@ -12,6 +12,23 @@ export const saySure = (sure: Sure): string => SURE[sure];
 /** What is still being looked for, once sets of so many were. */
 export const sayLooking = (causes: number): string =>
   ['One moment.', 'Now looking for 2 slips together.', 'Now looking for 3 slips together.'][causes] ?? '';
+
+/** How much the counts tell: by how many slips they come about, and how many ways there are. */
+export function sayWays(explanations: readonly Pick<Explanation, 'causes'>[]): string {
+  const fewest = Math.min(...explanations.map(({ causes }) => causes.length));
+  const ways = explanations.filter(({ causes }) => causes.length === fewest).length;
+  const more = explanations.length > ways ? ` ${fewest + 1} together could as well.` : '';
+  if (fewest > 1)
+    return `No single slip gives this. ${ways === 1 ? `1 set of ${fewest} does.` : `${ways} sets of ${fewest} do.`}${more}`;
+  if (ways === 1) return `1 slip gives exactly this.${more}`;
+  return `${ways} slips each give exactly this.${more} The counts alone do not tell which.`;
+}
+
+export const sayMore = (count: number): string => `${count} more, less likely`;
+export const sayLess = 'Only the likeliest';
+export const sayOthers = (count: number): string => `${many(count, 'other')} that the same look tells apart`;
+export const sayTogether = (count: number, causes: number): string =>
+  `${causes} slips together: ${many(count, 'way')}`;
 
 /** "The hidden stitch missed, at every corner". */
 export function causeTitle(cause: Cause, plan: Plan, speech: Speech): string {

@@ -1,5 +1,5 @@
 /** Ways to put it right, and what each costs, in words. */
-import type { Cure, CureKind, CurePlaces, Plan } from '../../../core/index.ts';
+import type { Cure, CureKind, CurePlaces, Plan, Stand } from '../../../core/index.ts';
 import { many } from '../numbers.ts';
 import { term } from '../terms.ts';
 import type { Speech } from '../words.ts';
@@ -33,10 +33,29 @@ export function cureTitle({ kind }: Pick<Cure, 'kind'>, { dialect }: Speech): st
   }
 }
 
-/** "118 stitches to make again · 1 round comes off". */
-export function cureCost({ lost, takesOff }: Pick<Cure, 'lost' | 'takesOff'>): string {
-  const again = lost === 0 ? '0 stitches lost' : `${many(lost, 'stitch', 'stitches')} to make again`;
-  return takesOff === 0 ? again : `${again} · ${many(takesOff, 'round comes off', 'rounds come off')}`;
+export const sayForAll = 'Whatever it was, this puts it right.';
+
+/** Nothing is done yet: it is what you go on with. */
+export const sayChosen = (title: string): string =>
+  `You chose: ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+
+/** "Undo 96 slip stitches. The sewing stays. 96 to make again." Counted from where the work stands. */
+export function cureCost({ cost }: Pick<Cure, 'cost'>, stands: Stand): string {
+  const { stitches, slips, rounds, sewing, again } = cost;
+  const off = stitches === 0 ? '' : `${many(stitches, 'stitch comes', 'stitches come')} off`;
+  const whole = rounds === 0 ? '' : `${many(rounds, 'round')} whole`;
+  const undo = slips === 0 ? '' : `Undo ${many(slips, 'slip stitch', 'slip stitches')}.`;
+  const isSewn = stands.at !== 'foundation' && stands.at !== 'edging';
+  const isUndone = stitches + slips > 0;
+  return [
+    undo,
+    off && `${[off, whole].filter(Boolean).join(', ')}.`,
+    sewing ? 'The strip comes off the cloth.' : isSewn && isUndone ? 'The sewing stays.' : '',
+    again > 0 ? `${again} to make again.` : '',
+    isUndone || again > 0 ? '' : 'Nothing comes off.',
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
 
 const LOOKS: Record<Cure['looks'], string> = {
