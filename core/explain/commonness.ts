@@ -21,7 +21,7 @@ export const commonnessOf = (kind: CauseKind): Commonness =>
 type Sizes = { byOne: readonly number[]; more: number; tens: number };
 const sizes = {
   /** Counting the front: a stitch or two slip by, and markers are left out. */
-  front: { byOne: [0, 0.2, 0.9, 1.4], more: 3.5, tens: 1 },
+  front: { byOne: [0, 0.3, 0.9, 1.4], more: 3.5, tens: 1 },
   /** Stitches missed or doubled in one place. */
   stitches: { byOne: [0, 0.5, 0.9, 1.4], more: 2.4, tens: 1 },
   /** A corner, or the beginning of the join, so far from its place. */

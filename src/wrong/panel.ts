@@ -21,6 +21,10 @@ import { backToCounts } from './showing.ts';
 import { seenOfStory, storiesFor } from './stories.ts';
 import type { View } from './view.ts';
 
+/** Something was counted, though it may not be readable yet. */
+const hasCounts = ({ making, problems }: Snapshot): boolean =>
+  Object.keys(making.seen).length > 0 || problems.some(({ at }) => /^(worked|seen)\./.test(at));
+
 const RESULT_ID = 'wrong-result';
 
 /** `onChange` asks for a new rendering where the snapshot is the same. */
@@ -33,7 +37,7 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
   };
   return (snapshot, send) => {
     const { making, problems } = snapshot;
-    const isCounted = Object.keys(making.seen).length > 0;
+    const isCounted = hasCounts(snapshot);
     const answer =
       isCounted && problems.length === 0
         ? ask({ plan: making.plan, seen: making.seen, looked: chosen.looked })
@@ -53,7 +57,7 @@ export function wrongPanel(
   chosen: Chosen,
   choose: Choose,
 ): TemplateResult {
-  const isCounted = Object.keys(snapshot.making.seen).length > 0;
+  const isCounted = hasCounts(snapshot);
   const isDone = chosen.done !== null && chosen.done.project === snapshot.project;
   return html`<div class="wrong-panel">
     ${problemSummary(snapshot, send)}

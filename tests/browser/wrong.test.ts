@@ -102,11 +102,11 @@ test('another count takes a cause off the drawing first, and the front can be co
   const { page, expectClean } = await openTab();
   await tell(page, 'Each side is 1 short.');
   await button(page, 'Show it on the drawing').click();
-  await expect.poll(async () => (await readSnapshot(page)).project.mishaps.length).toBe(4);
+  await expect.poll(async () => (await readSnapshot(page)).making.mishaps.length).toBe(4);
   await page.locator('.cause').first().click();
   await button(page, 'Back to your counts').waitFor();
   await field(page, 'worked.edging.0.1').fill('36');
-  await expect.poll(async () => (await readSnapshot(page)).project.mishaps.length).toBe(0);
+  await expect.poll(async () => (await readSnapshot(page)).preview).toBe(null);
   expect((await readSnapshot(page)).making.seen.edgings?.[0]?.sides[1]).toBe(36);
   await button(page, 'Count the front again').click();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('field-seen-front-0');
@@ -221,7 +221,8 @@ describe('fetching', () => {
     for (const [side, count] of planned.entries())
       await field(page, `worked.edging.0.${side}`).fill(`${count + (others[side] ?? 0)}`);
     await expect.poll(() => page.locator('.wrong-progress').count()).toBe(0);
-    await expect.poll(() => page.locator('.wrong-says').count()).toBe(1);
+    await expect.poll(() => page.locator('.wrong-says').count(), { timeout: 15_000 }).toBe(1);
+    await expect.poll(() => page.locator('.wrong-progress').count(), { timeout: 15_000 }).toBe(0);
     expect(page.workers().map((worker) => new URL(worker.url()).pathname.slice(0, 15))).toEqual([
       '/assets/search-',
     ]);
