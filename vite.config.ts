@@ -6,6 +6,8 @@ import { defineConfig } from 'vitest/config';
 import { pagePolicy } from './tests/setup/policy.mjs';
 
 const publicDir = 'assets/page';
+/** The worker must keep its name from build to build. */
+const workerFile = 'sw.js';
 
 /** Writes the content policy before everything else in the page. Built pages only: the dev server needs a looser one. */
 function contentPolicy(): Plugin {
@@ -25,32 +27,6 @@ function contentPolicy(): Plugin {
   };
 }
 
-/** The service worker's text. It keeps every built file, and a new one waits until the page says `take-over`. */
-function workerText(cache: string, files: string[]): string {
-  return `const CACHE = ${JSON.stringify(cache)};
-const FILES = ${JSON.stringify(files)};
-addEventListener('install', (event) => {
-  const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }));
-  event.waitUntil(caches.open(CACHE).then((kept) => kept.addAll(fresh)));
-});
-addEventListener('activate', (event) => {
-  const old = (name) => name.startsWith('ringtrue-') && name !== CACHE;
-  const tidy = (names) => Promise.all(names.filter(old).map((name) => caches.delete(name)));
-  event.waitUntil(caches.keys().then(tidy).then(() => clients.claim()));
-});
-addEventListener('message', (event) => {
-  if (event.data === 'take-over') skipWaiting();
-});
-addEventListener('fetch', (event) => {
-  const { request } = event;
-  if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return;
-  const wanted = request.mode === 'navigate' ? './' : request;
-  const keptFile = caches.match(wanted, { cacheName: CACHE, ignoreVary: true });
-  event.respondWith(keptFile.then((answer) => answer ?? fetch(request)));
-});
-`;
-}
-
 function filesUnder(folder: string): string[] {
   const entries = readdirSync(folder, { recursive: true, withFileTypes: true });
   const files = entries.filter((entry) => entry.isFile());
@@ -61,7 +37,7 @@ function filesUnder(folder: string): string[] {
   );
 }
 
-/** Adds `sw.js`, with the list of all built files and a cache named by their content. */
+/** Puts the list of all built files into the service worker, and a cache named by their content. */
 function offlineWorker(): Plugin {
   return {
     name: 'offline-worker',
@@ -74,12 +50,16 @@ function offlineWorker(): Plugin {
         for (const [file, output] of Object.entries(bundle)) {
           contents.set(file, output.type === 'chunk' ? output.code : output.source);
         }
+        const worker = bundle[workerFile];
+        if (worker?.type !== 'chunk') throw new Error('The service worker was not built');
+        contents.delete(workerFile);
         const hash = createHash('sha256');
         const files = [...contents.keys()].sort();
         for (const file of files) hash.update(file).update(contents.get(file) ?? '');
+        hash.update(worker.code);
         const cache = `ringtrue-${hash.digest('hex').slice(0, 12)}`;
         const addresses = files.map((file) => (file === 'index.html' ? './' : `./${file}`));
-        this.emitFile({ type: 'asset', fileName: 'sw.js', source: workerText(cache, addresses) });
+        worker.code = worker.code.replace(/\bBUILT\b/, JSON.stringify({ cache, files: addresses }));
       },
     },
   };
@@ -118,9 +98,11 @@ export default defineConfig({
     // The drawing library is one chunk, loaded late; `tests/browser/house-dist.test.ts` holds the weights.
     chunkSizeWarningLimit: 900,
     rolldownOptions: {
+      input: { index: 'index.html', sw: 'src/offline/worker.ts' },
       // Core is pure: what of it only a later part asks for, like finding causes, is fetched with that part.
       treeshake: { moduleSideEffects: [{ test: /[\\/]core[\\/]/, sideEffects: false }] },
       output: {
+        entryFileNames: ({ name }) => (name === 'sw' ? workerFile : 'assets/[name]-[hash].js'),
         codeSplitting: {
           groups: [
             // The loader of later chunks would else be put into the pixi chunk, and the start would wait for that.

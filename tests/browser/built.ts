@@ -22,6 +22,17 @@ export function hashes(built: Built): Record<string, string> {
 
 export const textOf = (built: Built, name: string): string => built.get(name)?.toString('utf8') ?? '';
 
+export type InWorker = { cache: string; files: string[] };
+
+const inWorker = /\{"cache":.*?\]\}/;
+
+/** What the build put into the service worker. */
+export const builtInto = (worker: string): InWorker => JSON.parse(inWorker.exec(worker)?.[0] ?? 'null');
+
+/** The worker of another build: the same with another cache and list of files. */
+export const withOther = (worker: string, other: InWorker): string =>
+  worker.replace(inWorker, () => JSON.stringify(other));
+
 const staticImport = /(?:^|[;}\s])(?:import|export)(?:[\w$\s{},*]*from)?\s*["'`](\.[^"'`]+)["'`]/g;
 const dynamicImport = /\bimport\(\s*["'`](\.[^"'`]+)["'`]\s*\)/g;
 /** The address of a thread. */

@@ -5,6 +5,7 @@ import { buildInto } from '../setup/build.mjs';
 import { pagePolicy } from '../setup/policy.mjs';
 import { root } from '../setup/shell.mjs';
 import {
+  builtInto,
   firstScripts,
   hashes,
   inlineCode,
@@ -101,7 +102,7 @@ describe('weight', () => {
 
 describe('offline', () => {
   it('the worker keeps every built file but itself', () => {
-    const list = /const FILES = (\[.*?\]);/.exec(textOf(built, 'sw.js'))?.[1] ?? '[]';
+    const list = JSON.stringify(builtInto(textOf(built, 'sw.js')).files);
     const wanted = [...built.keys()].filter((name) => name !== 'sw.js');
     const addresses = wanted.map((name) => (name === 'index.html' ? './' : `./${name}`));
     expect(JSON.parse(list).sort()).toEqual(addresses.sort());

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { pageOf } from '../setup/serve.mjs';
+import { builtInto, withOther } from './built.ts';
 import { openApp, serveOwn } from './harness.ts';
 
 /** The browser tells the page before the new worker has tidied up; on a busy machine well before. */
@@ -23,6 +24,7 @@ describe('without a connection', () => {
       await app.page.goto('about:blank');
       await app.page.goto(server.address + tail);
       await app.page.waitForSelector('h1');
+      await app.page.waitForLoadState('networkidle');
     }
     app.expectClean();
   });
@@ -34,30 +36,79 @@ describe('without a connection', () => {
   });
 });
 
+type Server = Awaited<ReturnType<typeof serveOwn>>;
+
+const newCache = 'ringtrue-000000000000';
+
+/** Puts a newer build on the server: as this one, without the files that `isGone` names. Answers the older cache. */
+async function renew(
+  server: Server,
+  page: Page,
+  isGone: (name: string) => boolean = () => false,
+): Promise<string> {
+  const worker = server.pages.get('/sw.js')?.body.toString('utf8') ?? '';
+  const { cache, files } = builtInto(worker);
+  for (const name of [...server.pages.keys()].filter(isGone)) server.pages.delete(name);
+  const newer = { cache: newCache, files: files.filter((name) => !isGone(name.replace(/^\./, ''))) };
+  server.pages.set('/sw.js', pageOf('sw.js', withOther(worker, newer)));
+  await page.evaluate(async () => {
+    await (await navigator.serviceWorker.getRegistration())?.update();
+  });
+  await expect.poll(() => hasWaiting(page), patience).toBe(true);
+  return cache;
+}
+
+const useNewer = (page: Page) => page.getByRole('button', { name: 'Use it' }).click();
+
 describe('a newer version', () => {
   it('waits until it is told to take over, then leaves nothing old behind', async () => {
     const server = await serveOwn();
     const { page, expectClean } = await openApp({ probe: false }, server.address);
     await controlled(page);
-    const [oldCache = ''] = await cacheNames(page);
-    expect(oldCache).toMatch(/^ringtrue-[0-9a-f]{12}$/);
-
-    const newCache = 'ringtrue-000000000000';
-    const worker = server.pages.get('/sw.js')?.body.toString('utf8') ?? '';
-    server.pages.set('/sw.js', pageOf('sw.js', worker.replace(oldCache, newCache)));
-    await page.evaluate(async () => {
-      await (await navigator.serviceWorker.getRegistration())?.update();
-    });
-    await expect.poll(() => hasWaiting(page), patience).toBe(true);
+    expect(await cacheNames(page)).toEqual([expect.stringMatching(/^ringtrue-[0-9a-f]{12}$/)]);
+    const oldCache = await renew(server, page);
     await page.reload();
     expect((await cacheNames(page)).sort()).toEqual([newCache, oldCache].sort());
-
-    await page.evaluate(async () => {
-      const taken = new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done));
-      (await navigator.serviceWorker.getRegistration())?.waiting?.postMessage('take-over');
-      await taken;
-    });
+    const loaded = page.waitForEvent('load', patience);
+    await useNewer(page);
+    await loaded;
     await expect.poll(() => cacheNames(page), patience).toEqual([newCache]);
     expectClean();
+  });
+
+  it('taken in one tab leaves the other what it still needs, until that one is closed', async () => {
+    const server = await serveOwn();
+    const { page: one, expectClean } = await openApp({}, server.address);
+    await controlled(one);
+    const two = await one.context().newPage();
+    await two.goto(one.url());
+    await controlled(two);
+    const oldCache = await renew(server, two, (name) => /\/assets\/.*lessons/.test(name));
+    const loaded = two.waitForEvent('load', patience);
+    await useNewer(two);
+    await loaded;
+    await expect.poll(() => one.locator('.notices').textContent(), patience).toMatch(/newer version/);
+    expect((await cacheNames(one)).sort()).toEqual([newCache, oldCache].sort());
+    await one.getByRole('tab', { name: 'Walk it' }).click();
+    await one.getByRole('button', { name: 'Open the lessons' }).click();
+    await one.locator('.lesson-card').first().waitFor();
+    expectClean();
+    await one.close();
+    await two.reload();
+    await expect.poll(() => cacheNames(two), patience).toEqual([newCache]);
+  });
+});
+
+describe('an address below the root', () => {
+  it('has nothing while the server is there, and leads to the app when it is gone', async () => {
+    const server = await serveOwn();
+    const { page } = await openApp({}, server.address);
+    await controlled(page);
+    const answered = await page.goto(`${server.address}some/where`);
+    expect(answered?.status()).toBe(404);
+    await server.close();
+    await page.goto(`${server.address}some/where`);
+    expect(page.url()).toBe(server.address);
+    await page.locator('.recipe').waitFor();
   });
 });

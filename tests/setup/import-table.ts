@@ -75,9 +75,10 @@ export const importTable: Rule[] = [
   },
   {
     of: 'src/keep/',
-    only: [core, rooms('state', 'input', 'words'), /^(?!src|core)/],
+    only: [core, rooms('state', 'input', 'words', 'offline'), /^(?!src|core)/],
     why: 'keeping knows the state, how it is read, and what it tells',
   },
+  { of: 'src/offline/', only: [], why: 'keeping the pages offline needs nobody' },
   {
     of: 'src/stitch/',
     only: [core, rooms('words', 'state'), /^(?!src|core)/],

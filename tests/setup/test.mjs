@@ -68,6 +68,7 @@ async function runBrowserTests() {
 const quickRunners = [
   ['types of core', () => holds('typescript/bin/tsc', '-p', 'core')],
   ['types', () => holds('typescript/bin/tsc', '-p', '.')],
+  ['types of the service worker', () => holds('typescript/bin/tsc', '-p', 'src/offline')],
   ['lint', () => holds('@biomejs/biome/bin/biome', 'check', '.')],
   ['unit tests', () => runProject('unit')],
 ];

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { registerOffline, type TakeOver } from '../../src/keep/offline.ts';
+import { registerOffline, type TakeOver } from '../../src/offline/register.ts';
 
 /** A browser's service workers as far as the page sees them, moved by hand. */
 function standIn(hasController: boolean) {
@@ -46,6 +46,12 @@ describe('keeping the pages for offline', () => {
   it('registers the one worker, asking the server each time', async () => {
     const { workers } = await start(false);
     expect(workers.register).toHaveBeenCalledWith('./sw.js', { updateViaCache: 'none' });
+  });
+
+  it('tells the worker that answers that a page has opened', async () => {
+    const active = { postMessage: vi.fn() };
+    await start(true, ({ registration }) => Object.assign(registration, { active }));
+    expect(active.postMessage).toHaveBeenCalledWith('opened');
   });
 
   it('names its policy where scripts need one', async () => {

@@ -57,6 +57,7 @@ export function registerOffline(onUpdate: (takeOver: TakeOver) => void): void {
 
   const start = async () => {
     const registration = await workers.register(trustedAddress(), { updateViaCache: 'none' });
+    registration.active?.postMessage('opened');
     if (registration.waiting && controlled) offer(registration.waiting);
     registration.addEventListener('updatefound', () => {
       const coming = registration.installing;
