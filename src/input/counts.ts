@@ -41,8 +41,13 @@ function readRound(reader: Reader, round: BackRound): Counts | undefined {
   const corners = list(reader, Math.max(0, project.sideCount - short), (i) =>
     fieldNames.workedCorner(round, i),
   );
-  if (!isAny(sides) && !isAny(corners)) return undefined;
-  return isAny(corners) ? { sides, corners } : { sides };
+  const total = numberFrom(reader, fieldNames.workedTotal(round));
+  if (!isAny(sides) && !isAny(corners) && total === undefined) return undefined;
+  return {
+    sides,
+    ...(isAny(corners) ? { corners } : {}),
+    ...(total === undefined ? {} : { total }),
+  };
 }
 
 /** Corner positions that a person's number for a front side takes in. */
@@ -71,6 +76,7 @@ export function writeCounts(seen: Seen, project: Project, edge: Shape): Record<F
   const putRound = (round: BackRound, counts: Counts | undefined): void => {
     put(counts?.sides, (i) => fieldNames.workedSide(round, i));
     put(counts?.corners, (i) => fieldNames.workedCorner(round, i));
+    if (counts?.total !== undefined) texts[fieldNames.workedTotal(round)] = `${counts.total}`;
     const short = counts ? project.sideCount - counts.sides.length : 0;
     if (short > 0) texts[fieldNames.cornersShort(round)] = `${short}`;
   };

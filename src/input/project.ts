@@ -41,6 +41,12 @@ const fieldSchema = v.pipe(
   v.check((name) => rowOf(name) !== undefined || isClothField(name)),
 );
 
+const standSchema = v.variant('at', [
+  v.object({ at: v.picklist(['foundation', 'sewn', 'finished']) }),
+  v.object({ at: v.literal('edging'), edging: wholeSchema(0, limits.edgings - 1) }),
+  v.object({ at: v.literal('join'), side: wholeSchema(0, limits.sides - 1) }),
+]);
+
 /** Every part of a project, as it must be. */
 const entries = {
   name: textSchema,
@@ -52,6 +58,7 @@ const entries = {
   choices: choicesSchema,
   texts: v.record(fieldSchema, textSchema),
   mishaps: v.pipe(v.array(mishapSchema), v.maxLength(limits.mishaps)),
+  stands: v.exactOptional(standSchema),
 };
 
 /** A whole project: one odd part, and it is none. For what another hand may have changed. */
@@ -94,4 +101,8 @@ const readableSchema = v.fallback(
 );
 
 /** A project from what this app kept: every part read for itself. */
-export const readProject = (value: unknown): Project => v.parse(readableSchema, value);
+export function readProject(value: unknown): Project {
+  const project = v.parse(readableSchema, value);
+  const told = v.safeParse(v.object({ stands: standSchema }), value);
+  return told.success ? { ...project, stands: told.output.stands } : project;
+}

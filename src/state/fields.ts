@@ -19,6 +19,7 @@ export type FieldKind =
   | 'increase'
   | 'worked-side'
   | 'worked-corner'
+  | 'worked-total'
   | 'corners-short'
   | 'front-again'
   | 'drift'
@@ -102,6 +103,8 @@ export const fieldNames = {
     round === 'foundation' ? `worked.foundation.${side}` : `worked.edging.${round}.${side}`,
   workedCorner: (round: BackRound, corner: number): Field =>
     round === 'foundation' ? `worked.foundation-corner.${corner}` : `worked.edging-corner.${round}.${corner}`,
+  workedTotal: (round: BackRound): Field =>
+    round === 'foundation' ? 'worked.total.foundation' : `worked.total.edging.${round}`,
   /** How many corners fewer than in the recipe a round has. */
   cornersShort: (round: BackRound): Field =>
     round === 'foundation' ? 'worked.a-corner-short.foundation' : `worked.a-corner-short.edging.${round}`,
@@ -239,6 +242,14 @@ const kinds: readonly Kind[] = [
     bounds: upTo(limits.cornerSize, 2),
     isShown: (project, corner, round) =>
       isThere(project, round) && corner < project.sideCount - cornersShort(project, round),
+  },
+  {
+    ...counts,
+    kind: 'worked-total',
+    name: (_, round) => fieldNames.workedTotal(round),
+    rounds: backRounds,
+    bounds: upTo(limits.stitches * limits.sides, 252),
+    isShown: (project, _, round) => isCornered(project) && isThere(project, round),
   },
   {
     ...counts,

@@ -12,6 +12,7 @@ import type {
   Pairing,
   Plan,
   Seen,
+  Stand,
   Step,
   Steps,
   Worked,
@@ -49,6 +50,8 @@ export type Project = {
   texts: Readonly<Record<Field, string>>;
   /** Mishaps put in on purpose, to see what they do. */
   mishaps: readonly Mishap[];
+  /** How far the piece is, where the person has said so. */
+  stands?: Stand;
 };
 
 /** How it is shown. Kept, but no part of undo. */

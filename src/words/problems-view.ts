@@ -50,6 +50,8 @@ function nameOf({ kind, index, round }: FieldRow, sideCount: number, joinSide: n
       return `stitches added in round ${roundName(round)}`;
     case 'worked-corner':
       return `corner ${one(index)}`;
+    case 'worked-total':
+      return 'all of it, corners too';
     case 'corners-short':
       return 'corners too few';
     case 'front-again':
@@ -83,6 +85,7 @@ function nameInFull(field: Field, { project, making }: Speaking): string {
       return `${name} in the join`;
     case 'worked-side':
     case 'worked-corner':
+    case 'worked-total':
     case 'corners-short':
       if (row.round === 'foundation') return `foundation ${name}`;
       return project.edgingCount > 1 ? `edging round ${one(row.round)} ${name}` : `edging ${name}`;

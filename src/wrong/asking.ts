@@ -48,9 +48,9 @@ export function createAsking(onChange: () => void, search: Search, clock: Clock 
   };
 
   return (question) => {
-    const { plan, seen, looked } = question;
+    const { plan, seen, looked, stands } = question;
     // A plan is its edge and its choices; it is made anew with every change of the project.
-    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked]);
+    const now = JSON.stringify([plan.edge, plan.choices, plan.edgings, seen, looked, stands]);
     if (now === asked) return answer;
     for (const stop of stops) stop();
     asked = now;

@@ -88,6 +88,7 @@ function pieceFold(piece: Piece, snapshot: Snapshot, send: Send): TemplateResult
       send,
     )}
     ${isRound || piece.round === null ? nothing : cornerFields(piece, piece.corners.slice(0, count), snapshot, send)}
+    ${piece.round !== null && piece.sides.length > 1 ? totalField(piece, piece.round, snapshot, send) : nothing}
     ${piece.round !== null && piece.sides.length > 1 ? cornerShort(piece.round, short, send) : nothing}
   </details>`;
 }
@@ -112,6 +113,13 @@ function cornerFields(
           html`<li>${numberField(countField(snapshot, piece, fieldNames.workedCorner(round, index), size), send)}</li>`,
       )}
     </ol></details>`;
+}
+
+/** One number for the whole round is enough to begin. */
+function totalField(piece: Piece, round: BackRound, snapshot: Snapshot, send: Send): TemplateResult {
+  const { foundation, edgings } = snapshot.making.plan;
+  const planned = (round === 'foundation' ? foundation : edgings[round])?.total ?? 0;
+  return html`<div class="seen-total">${numberField(countField(snapshot, piece, fieldNames.workedTotal(round), planned), send)}</div>`;
 }
 
 function cornerShort(round: BackRound, short: number, send: Send): TemplateResult {
@@ -157,7 +165,9 @@ function tag(piece: Piece, { project }: Snapshot): TemplateResult {
   const { round, sides, corners } = piece;
   const fields = [
     ...sides.map((_, i) => piece.sideField(i)),
-    ...(round === null ? [] : corners.map((_, i) => fieldNames.workedCorner(round, i))),
+    ...(round === null
+      ? []
+      : [...corners.map((_, i) => fieldNames.workedCorner(round, i)), fieldNames.workedTotal(round)]),
   ];
   const counted = fields.filter((field) => numberIn(project, field) !== null).length;
   return html`<span class="tag">${counted === 0 ? 'not counted' : `${counted} counted`}</span>`;

@@ -18,6 +18,7 @@ import { causesList, openKey } from './result.ts';
 import { startThread } from './search/page-thread.ts';
 import { inThread } from './search/thread.ts';
 import { backToCounts } from './showing.ts';
+import { standsRow } from './stands.ts';
 import { seenOfStory, storiesFor } from './stories.ts';
 import type { View } from './view.ts';
 
@@ -40,7 +41,12 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
     const isCounted = hasCounts(snapshot);
     const answer =
       isCounted && problems.length === 0
-        ? ask({ plan: making.plan, seen: making.seen, looked: chosen.looked })
+        ? ask({
+            plan: making.plan,
+            seen: making.seen,
+            looked: chosen.looked,
+            stands: snapshot.project.stands,
+          })
         : null;
     if (chosen.arriving && answer?.fresh) {
       chosen = { ...chosen, arriving: false };
@@ -68,7 +74,7 @@ export function wrongPanel(
     <section class="seen" aria-labelledby="seen-heading">
       <h3 id="seen-heading">${isCounted || isDone ? 'What you counted' : 'Or enter what you counted'}</h3>
       ${isCounted || isDone ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
-      ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
+      ${standsRow(snapshot, send)} ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
       ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
     </section>
     ${isCounted && !isDone ? result({ snapshot, send, chosen, choose }, answer) : nothing}

@@ -1,7 +1,13 @@
 /** What the search for causes is asked, and what it answers. Types and sizes only: the search itself is fetched apart. */
-import type { Explained, Options, Plan, Seen } from '../../../core/index.ts';
+import type { Explained, Options, Plan, Seen, Stand } from '../../../core/index.ts';
 
-export type Question = { plan: Plan; seen: Seen; looked: readonly NonNullable<Options['looked']>[number][] };
+export type Question = {
+  plan: Plan;
+  seen: Seen;
+  looked: NonNullable<Options['looked']>;
+  /** How far the piece is, where the person has said so. */
+  stands?: Stand | undefined;
+};
 
 /** What one turn found. `causes`: the most causes in a set so far. */
 export type Turn = { causes: number; explained: Explained };

@@ -5,8 +5,8 @@
 import { explain } from '../../../core/index.ts';
 import { type Question, type Turn, turnSizes } from './question.ts';
 
-export function* turnsOf({ plan, seen, looked }: Question): Generator<Turn, undefined> {
+export function* turnsOf({ plan, seen, looked, stands }: Question): Generator<Turn, undefined> {
   for (const causes of turnSizes) {
-    yield { causes, explained: explain(plan, seen, { looked, causes }) };
+    yield { causes, explained: explain(plan, seen, { looked, causes, ...(stands ? { stands } : {}) }) };
   }
 }
