@@ -18,7 +18,7 @@ const NUDGES: Record<PlaceQuestion, (t: Terms) => string> = {
   hidden: () => 'Push the corner aside.',
   join: () => 'A fine line stays free on each side of the seam.',
   'corner-pair': () => 'Corner lies on corner: look straight behind the front.',
-  needle: () => 'How many stitches are missing?',
+  needle: () => 'How many stitches does the side still need?',
 };
 
 type Leads = Partial<Record<PlaceId, (t: Terms) => string>>;
