@@ -8,13 +8,15 @@ import type { Settings } from '../state/snapshot.ts';
 import type { Start } from '../state/store.ts';
 import { readProject } from './project.ts';
 import { settingsSchema } from './settings.ts';
-import { version } from './write-kept.ts';
+import { version, walkEdition } from './write-kept.ts';
 
 const keptSchema = v.object({
   version: v.literal(version),
   project: v.optional(v.unknown()),
   settings: v.optional(v.unknown()),
   tab: v.fallback(v.picklist(['edge', 'cloth', 'walk', 'wrong']), 'edge'),
+  /** Which edition of the walk the place counts in. */
+  walk: v.fallback(v.picklist([1, walkEdition]), 1),
   place: v.fallback(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
   answered: v.pipe(
     v.fallback(v.array(v.unknown()), []),
@@ -32,6 +34,7 @@ export function readKeptText(text: string, standard: Settings = standardSettings
     settings: v.parse(settingsSchema(standard), settings ?? {}),
     tab,
     place,
+    ...(read.output.walk < walkEdition && { fewerSteps: true as const }),
     answered,
   };
 }

@@ -4,6 +4,9 @@ import type { Start } from '../state/store.ts';
 
 export const version = 1;
 
+/** Goes up when the walk tells more steps, so that a place kept before is found again. */
+export const walkEdition = 2;
+
 /** Who kept it, and the how manieth time: two tabs never write the same. */
 export type Stamp = { tab: string; count: number };
 
@@ -14,4 +17,4 @@ export function lasting({ project, settings, tab, place, answered, preview }: Sn
 }
 
 export const writeKept = (snapshot: Snapshot, stamp?: Stamp): string =>
-  JSON.stringify({ version, stamp, ...lasting(snapshot) });
+  JSON.stringify({ version, stamp, walk: walkEdition, ...lasting(snapshot) });

@@ -4,17 +4,39 @@ import type { Unit } from '../state/snapshot.ts';
 
 export type Question = { asks: NonNullable<Step['asks']>; at: number };
 
+/** Steps that the first edition of the walk did not tell. */
+const TOLD_LATER: ReadonlySet<Step['kind']> = new Set([
+  'fasten-off',
+  'tape-ends',
+  'lay-strip',
+  'sew-fast',
+  'pins-out',
+  'take-loop',
+]);
+
+/** Where a place lies now that was counted without those steps. */
+export function placeToldLater(steps: Steps, place: number): number {
+  let now = place;
+  for (const at of singleActs(steps)) if (at <= now && TOLD_LATER.has(steps.at(at).kind)) now += 1;
+  return Math.min(now, steps.length - 1);
+}
+
+/** The places of all acts that are no stitch of a side or corner, ascending. */
+function* singleActs(steps: Steps): Generator<number> {
+  for (const [i, { from, side, corner }] of steps.stretches.entries()) {
+    if (side >= 0 || corner >= 0) continue;
+    const to = steps.stretches[i + 1]?.from ?? steps.length;
+    for (let at = from; at < to; at++) yield at;
+  }
+}
+
 /** The questions of a making, ascending. They stand among the single acts, never among stitches. */
 export function questionsOf(steps: Steps): Question[] {
   const questions: Question[] = [];
-  steps.stretches.forEach(({ from, side, corner }, i) => {
-    if (side >= 0 || corner >= 0) return;
-    const to = steps.stretches[i + 1]?.from ?? steps.length;
-    for (let at = from; at < to; at++) {
-      const { asks } = steps.at(at);
-      if (asks) questions.push({ asks, at });
-    }
-  });
+  for (const at of singleActs(steps)) {
+    const { asks } = steps.at(at);
+    if (asks) questions.push({ asks, at });
+  }
   return questions;
 }
 

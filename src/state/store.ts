@@ -1,6 +1,7 @@
 /** Puts the app and the making together into one snapshot, and tells those who listen when it is another. */
 import { createActor, type SnapshotFrom } from 'xstate';
 import type { makingMachine } from '../making/machine.ts';
+import { placeToldLater } from '../making/moving.ts';
 import { appMachine } from './app.ts';
 import type { Cloth } from './cloth-types.ts';
 import { derive } from './derive.ts';
@@ -13,6 +14,8 @@ export type Start = {
   settings: Settings;
   tab: Tab;
   place: number;
+  /** The place was kept when the walk told fewer steps. */
+  fewerSteps?: true;
   answered: Snapshot['answered'];
 };
 
@@ -37,7 +40,8 @@ export function openStore(start: Start): Store {
   const derived = own.making ? own : derive(project, start.settings, derive(example, start.settings));
   const { making } = derived;
   if (!making) throw new Error('The example must always be readable');
-  const actor = createActor(appMachine, { input: { ...start, project, settled, derived, making } });
+  const place = start.fewerSteps ? placeToldLater(making.steps, start.place) : start.place;
+  const actor = createActor(appMachine, { input: { ...start, place, project, settled, derived, making } });
   const listeners = new Set<(snapshot: Snapshot) => void>();
   actor.start();
   const child = actor.getSnapshot().children.making as unknown as {

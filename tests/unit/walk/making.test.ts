@@ -4,7 +4,7 @@ import { createActor } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
 import { type EdgeInput, planBack, readEdge, type Steps, steps } from '../../../core/index.ts';
 import { type MakingEvent, makingMachine, makingStates, stateOf } from '../../../src/making/machine.ts';
-import { backward, forward, furthest, questionsOf } from '../../../src/making/moving.ts';
+import { backward, forward, furthest, placeToldLater, questionsOf } from '../../../src/making/moving.ts';
 
 function stepsFor(input: EdgeInput): Steps {
   const edge = readEdge(input);
@@ -34,6 +34,16 @@ function start(of: Steps, place = 0, answered: ('twist' | 'pad')[] = []) {
 const leaves = Object.entries(makingStates).flatMap(([parent, children]) =>
   children.length > 0 ? children.map((child) => `${parent}.${child}`) : [parent],
 );
+
+test('a place kept when fewer steps were told is found again at the same act', () => {
+  const later = ['fasten-off', 'tape-ends', 'lay-strip', 'sew-fast', 'pins-out', 'take-loop'];
+  const told = Array.from({ length: small.length }, (_, i) => small.at(i));
+  const before = told.filter(({ kind }) => !later.includes(kind));
+  expect(told.length - before.length).toBe(8);
+  before.forEach(({ index }, place) => {
+    expect(placeToldLater(small, place)).toBe(index);
+  });
+});
 
 describe('the making', () => {
   test('stands in the state that its step belongs to, at every step', () => {
