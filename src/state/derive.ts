@@ -29,6 +29,8 @@ import {
 import { ordinaryFront, readCounts } from '../input/counts.ts';
 import { readChoices, readFront } from '../input/recipe.ts';
 import type { Reader } from '../input/typed.ts';
+import { clothFields } from './cloth-fields.ts';
+import type { Becomes } from './cloth-types.ts';
 import { fieldAt } from './fields.ts';
 import type { AppProblem } from './problem.ts';
 import type { Making, Project, Settings } from './snapshot.ts';
@@ -132,7 +134,8 @@ export function derive(project: Project, { manner, easing }: PairingSettings, la
     steps(plan.value, mishaps, { manner, made: { worked, runs: pairing.runs } }),
   );
   const walk = stages.steps.value;
-  stages.making = memo(before.making, [edge, plan, seen, mishaps, worked, pairing, walk], () => ({
+  const becomes = becomesOf(project);
+  stages.making = memo(before.making, [edge, plan, seen, mishaps, worked, pairing, walk, becomes], () => ({
     edge: edge.value,
     plan: plan.value,
     mishaps,
@@ -140,6 +143,7 @@ export function derive(project: Project, { manner, easing }: PairingSettings, la
     pairing,
     steps: walk,
     seen,
+    becomes,
   }));
   return {
     making: stages.making.value,
@@ -170,6 +174,12 @@ function readAll(project: Project, last: Read | undefined): Read {
 
 const same = <T>(last: T | undefined, now: T): T =>
   last !== undefined && JSON.stringify(last) === JSON.stringify(now) ? last : now;
+
+/** What it is to be, by the choice as it is kept; a cushion where none was made. */
+function becomesOf({ texts }: Project): Becomes {
+  const chosen = texts[clothFields.becomes];
+  return chosen === 'bag' || chosen === 'cover' ? chosen : 'cushion';
+}
 
 function possible(mishaps: readonly Mishap[], plan: Plan): Known {
   const problems = checkActs(mishaps, plan);

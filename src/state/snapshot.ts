@@ -2,6 +2,7 @@
  * The one state. Events go in, a snapshot comes out; panels and the drawing are functions of it.
  * Everything a person typed is kept as typed in `texts`; numbers are read from it anew each time.
  */
+
 import type {
   Choices,
   CornerMade,
@@ -17,7 +18,7 @@ import type {
   Steps,
   Worked,
 } from '../../core/index.ts';
-import type { Cloth } from './cloth-types.ts';
+import type { Becomes, Cloth } from './cloth-types.ts';
 import type { AppProblem } from './problem.ts';
 
 export type Dialect = 'uk' | 'us';
@@ -84,6 +85,8 @@ export type Making = {
   steps: Steps;
   /** What the person wrote over the plan's numbers, if anything. */
   seen: Seen;
+  /** What it is to be, where it was said: its words follow. */
+  becomes?: Becomes;
 };
 
 export type Snapshot = {

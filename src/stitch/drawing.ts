@@ -124,7 +124,7 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'long-loop':
       return edge.longLoop();
     case 'pad-in':
-      return cushion.padding(term('cushion-pad', dialect), lying);
+      return cushion.padding(making.becomes === 'cover' ? 'form' : term('cushion-pad', dialect), lying);
     case 'pin-last':
       return cushion.lastSide(lying);
     case 'take-loop':
@@ -134,7 +134,7 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'ends-inside':
       return edge.endsInside();
     case 'finished':
-      return cushion.whole(lying);
+      return cushion.whole(lying, front.sides.map(String), `${making.plan.pairs}`);
     default:
       return null;
   }

@@ -45,7 +45,7 @@ export type Mark =
       what: 'area';
       key: string;
       points: readonly Point[];
-      fill: 'cloth' | 'strip' | 'pad' | 'paper' | 'tape';
+      fill: 'cloth' | 'strip' | 'pad' | 'paper' | 'tape' | 'front';
       z: number;
       smooth?: boolean;
     }

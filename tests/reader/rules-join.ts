@@ -133,11 +133,12 @@ const JOIN: RuleFor[] = [
     hands.start = { front: number(stitch) - 1, back: 0 };
   }),
   rule('On a round piece the join may begin anywhere\\.'),
-  rule("Attach the edging's yarn through the marked pair's inner 2 loops\\.", (hands) => {
+  rule("Attach the yarn through the marked pair's inner 2 loops\\.", (hands) => {
     must(hands.start !== null, 'no pair is marked');
     must(hands.loops === 0 && hands.ends === 0, 'the yarn hangs there already');
     Object.assign(hands, { loops: 1, ends: 1 });
   }),
+  rule("The edging's colour shows least\\."),
   rule('This pair gets its own {slip} at the very end\\.'),
   rule("1 {slip} through the next pair's inner 2 loops\\.", (hands) => joinNext(hands, 'stitch', null)),
   rule('Of the 4 loops side by side, the outer 2 stay free\\.'),
@@ -209,6 +210,10 @@ const JOIN: RuleFor[] = [
     hands.ends = 0;
   }),
   rule('Count the needles and pins before you put them away\\.'),
+  rule('(\\d+) pairs, stitch to stitch, all the way round\\.', (hands, [pairs]) =>
+    must(hands.joined + 1 === number(pairs), 'another number of pairs is joined'),
+  ),
+  rule('The cover is on its form\\.'),
   rule('Front and back are one piece\\.', (hands) => {
     must(hands.done.has('draw the ends in'), 'ends still hang out');
     must(hands.stage === 'join', 'that is known already');

@@ -183,14 +183,28 @@ export function lastSide(lying: Lying): Scene {
   return [cover, joinedSoFar(lying, MIDDLE, HALF - 6, 5), ...[-1, 0, 1, -0.5, 0.5].map(pin)];
 }
 
-/** Front and back as one piece. */
-export function whole(lying: Lying): Scene {
+/** Front and back as one piece, in its yarns; what each side holds stands inside it, the whole in the middle. */
+export function whole(lying: Lying, sides: readonly string[] = [], all = ''): Scene {
   const [x, y] = MIDDLE;
   const outline = (half: number, round: number): Point[] =>
     lying === 'square' ? square(x, y, half, round) : circle(MIDDLE, half);
+  const said = (text: string, dx: number, dy: number, size = 20): Item => ({
+    ...words(text, x + dx, y + dy + 7, size),
+  });
+  // Side 1 on top, then on as the front runs: to the left for a right-handed maker.
+  const places: readonly [number, number][] = [
+    [0, -68],
+    [-68, 0],
+    [0, 68],
+    [68, 0],
+  ];
+  const isSquare = lying === 'square' && sides.length === 4;
   return [
-    { what: 'area', key: 'cover', points: outline(HALF, 0.86), fill: 'paper', smooth: true, z: 2 },
-    ring('front', outline(HALF - 22, 0.9), 'front', 6),
-    ring('seam', outline(HALF - 4, 0.88), 'join', 8),
+    { what: 'area', key: 'cover', points: outline(HALF + 6, 0.86), fill: 'front', smooth: true, z: 2 },
+    ring('edging', outline(HALF + 12, 0.86), 'edging', 4),
+    ring('front', outline(HALF - 10, 0.88), 'front', 6),
+    ring('seam', outline(HALF + 1, 0.87), 'join', 8),
+    ...(isSquare ? sides.map((text, i) => said(text, ...(places[i] as [number, number]))) : []),
+    ...(all === '' ? [] : [said(all, 0, 0, 26)]),
   ];
 }

@@ -40,31 +40,15 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
           check: 'On a round piece the join may begin anywhere.',
         },
   'join-attach': ({ t }) => ({
-    act: "Attach the edging's yarn through the marked pair's inner 2 loops.",
-    check: `This pair gets its own ${t('slip-stitch')} at the very end.`,
+    act: "Attach the yarn through the marked pair's inner 2 loops.",
+    check: `The edging's colour shows least. This pair gets its own ${t('slip-stitch')} at the very end.`,
   }),
   'slip-stitch': slipStitch,
   'long-loop': ({ making }) => ({
     act: 'Draw the loop about a hand long and take the hook out.',
     check: `Nothing runs back. The ${openPart(making)} stays open.`,
   }),
-  'pad-in': ({ making, t }) => ({
-    act: hasCorners(making)
-      ? `Put the ${t('cushion-pad')} in, corner into corner.`
-      : `Put the ${t('cushion-pad')} in and spread it evenly.`,
-    check: hasCorners(making)
-      ? `Push it into every corner. The ${openPart(making)} is still open.`
-      : `It reaches the edge all round. The ${openPart(making)} is still open.`,
-    ask: `Is the ${t('cushion-pad')} in?`,
-    answers: {
-      yes: 'Yes, it is in',
-      no: 'No, it will not go in',
-      // Common practice, no source.
-      how: `Fold the ${t('cushion-pad')} in half and push it in deep. Let it open inside, and pull it into place from there.`,
-    },
-    // Usual for the trade.
-    caution: `Keep the finished ${t('cushion')} out of a baby's sleeping place.`,
-  }),
+  'pad-in': padIn,
   'pin-last': ({ making }) => ({
     act: `Pin the ${openPart(making)}: ends, middle, then halves.`,
     check: 'Both pieces lie stitch to stitch. Take each pin out as you come to it.',
@@ -90,8 +74,40 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
     act: 'Draw both ends inside with the needle.',
     caution: 'Count the needles and pins before you put them away.',
   }),
-  finished: () => ({ act: 'Front and back are one piece.' }),
+  finished: ({ making }) => ({
+    act: 'Front and back are one piece.',
+    check:
+      making.becomes === 'cover'
+        ? 'The cover is on its form.'
+        : `${making.plan.pairs} pairs, stitch to stitch, all the way round.`,
+  }),
 };
+
+/** A cushion gets its pad, a cover the form it is for. */
+function padIn({ making, t }: Telling): Sentences {
+  const isCover = making.becomes === 'cover';
+  const inside = isCover ? 'form' : t('cushion-pad');
+  const open = `The ${openPart(making)} is still open.`;
+  return {
+    act: hasCorners(making)
+      ? `Put the ${inside} in, corner into corner.`
+      : `Put the ${inside} in and spread it evenly.`,
+    check: hasCorners(making)
+      ? `Push it into every corner. ${open}`
+      : `It reaches the edge all round. ${open}`,
+    ask: `Is the ${inside} in?`,
+    answers: {
+      yes: 'Yes, it is in',
+      no: 'No, it will not go in',
+      // Common practice, no source.
+      how: isCover
+        ? 'Bend it if it bends. If it does not, undo the join back to the last corner and try 2 open sides.'
+        : `Fold the ${inside} in half and push it in deep. Let it open inside, and pull it into place from there.`,
+    },
+    // Usual for the trade.
+    ...(!isCover && { caution: `Keep the finished ${t('cushion')} out of a baby's sleeping place.` }),
+  };
+}
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
