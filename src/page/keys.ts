@@ -1,6 +1,7 @@
 /**
  * Every key the page listens to, once: the listener and the help page are both made from this table.
- * Letters and arrows act only while the walk has the focus, so that typing never sets anything off.
+ * Letters and arrows act only while the walk has the focus, so that typing never sets anything off. There is one undo,
+ * the app's, wherever the focus is.
  */
 import type { Send, Snapshot, Unit } from '../state/snapshot.ts';
 
@@ -57,20 +58,33 @@ export function rowFor(name: string, scope: KeyScope): KeyRow | undefined {
   return KEYS.find((row) => row.keys.includes(name) && (row.scope === 'anywhere' || row.scope === scope));
 }
 
-/** In which scope a key press falls; null where the focus is in something that takes the key itself. */
-export function scopeOf(target: Element | null): KeyScope | null {
-  if (target?.closest('input, select, textarea, [contenteditable], [role="grid"], dialog')) return null;
+/** In which scope a key press falls. What takes letters and arrows itself is not of the walk. */
+export function scopeOf(target: Element | null): KeyScope {
+  if (target?.closest('input, select, textarea, [contenteditable], [role="grid"], dialog')) return 'anywhere';
   return target?.closest('[data-keys="walk"]') ? 'walk' : 'anywhere';
 }
 
-export function listenToKeys(root: HTMLElement, snapshot: () => Snapshot, send: Send): () => void {
-  const listen = (event: KeyboardEvent): void => {
-    const scope = scopeOf(event.target as Element | null);
-    const row = scope && rowFor(keyName(event), scope);
+/** The browser's own undo, from its menu say, knows one field only and would take back what was typed long ago. */
+const BROWSERS_OWN: Partial<Record<string, 'UNDO' | 'REDO'>> = { historyUndo: 'UNDO', historyRedo: 'REDO' };
+
+/** Listens wherever the focus is, nothing focused included. Gives back how to stop. */
+export function listenToKeys(snapshot: () => Snapshot, send: Send): () => void {
+  const press = (event: KeyboardEvent): void => {
+    const row = rowFor(keyName(event), scopeOf(event.target as Element | null));
     if (!row) return;
     event.preventDefault();
     row.act(send, snapshot());
   };
-  root.addEventListener('keydown', listen);
-  return () => root.removeEventListener('keydown', listen);
+  const input = (event: InputEvent): void => {
+    const type = BROWSERS_OWN[event.inputType];
+    if (!type) return;
+    event.preventDefault();
+    send({ type });
+  };
+  document.addEventListener('keydown', press);
+  document.addEventListener('beforeinput', input);
+  return () => {
+    document.removeEventListener('keydown', press);
+    document.removeEventListener('beforeinput', input);
+  };
 }

@@ -59,7 +59,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   let stopKeys = (): void => {};
   void import('./later.ts').then(({ openLater, listenToKeys }) => {
     if (stopped) return;
-    stopKeys = listenToKeys(root, host.snapshot, host.send);
+    stopKeys = listenToKeys(host.snapshot, host.send);
     slots.later = openLater(host.snapshot(), drawSoon);
     drawSoon();
   });

@@ -168,6 +168,50 @@ describe('keys', () => {
     app.expectClean();
   });
 
+  test.each([
+    ['a choice that was pressed', 'input[type="radio"] >> nth=0'],
+    ['another number', '#field-side-2'],
+    ['a button', '#tab-edge'],
+    ['nothing', null],
+  ])(
+    'undo takes back the last change and redo brings it again, with the focus on %s',
+    async (_, selector) => {
+      const app = await openApp();
+      const { page } = app;
+      const field = page.locator('#field-side-0');
+      const typed = async () => (await readSnapshot(page)).project.texts['side.0'];
+      const before = await field.inputValue();
+      await field.fill('71');
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+      if (selector !== null) await page.locator(selector).focus();
+      await page.keyboard.press('Control+z');
+      await drawn(page);
+      expect([await typed(), await field.inputValue()]).toEqual([before, before]);
+      await page.keyboard.press('Control+z');
+      expect(await typed(), 'there is no more to take back').toBe(before);
+      await page.keyboard.press('Control+Shift+Z');
+      await drawn(page);
+      expect([await typed(), await field.inputValue()]).toEqual(['71', '71']);
+      app.expectClean();
+    },
+  );
+
+  test('undo after a choice takes back the choice, and no letter that was typed before', async () => {
+    const app = await openApp();
+    const { page } = app;
+    const field = page.locator('#field-side-0');
+    await field.focus();
+    await field.press('Control+a');
+    await page.keyboard.type('71');
+    const counted = (await readSnapshot(page)).project.counted;
+    await page.locator('input[name="counted"]:not(:checked)').first().check({ force: true });
+    expect((await readSnapshot(page)).project.counted).not.toBe(counted);
+    await page.keyboard.press('Control+z');
+    const { project } = await readSnapshot(page);
+    expect([project.counted, project.texts['side.0']]).toEqual([counted, '71']);
+    app.expectClean();
+  });
+
   test('tabs: arrows go round, Home and End to the ends, Tab leaves', async () => {
     const app = await openApp();
     const { page } = app;

@@ -5,7 +5,7 @@ import { KEYS_ID } from '../../controls/ids.ts';
 import { KEYS, type KeyScope } from '../keys.ts';
 
 const SCOPES: { scope: KeyScope; says: string }[] = [
-  { scope: 'anywhere', says: 'Anywhere, except while you type' },
+  { scope: 'anywhere', says: 'Anywhere' },
   { scope: 'walk', says: 'While a button of the walk has the focus' },
 ];
 
