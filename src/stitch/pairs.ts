@@ -3,6 +3,7 @@
  * the plan says which of them is right.
  */
 import { html, type TemplateResult } from 'lit-html';
+import type { ActKind } from '../../core/index.ts';
 import { term } from '../words/terms.ts';
 import type { Speech } from '../words/words.ts';
 import { drawing, forHand } from './drawing.ts';
@@ -52,6 +53,17 @@ export const scenesOfPair = (id: PairId, hand: Speech['hand']): [right: Scene, w
   forHand(SCENES[id][0](), hand),
   forHand(SCENES[id][1](), hand),
 ];
+
+const SHOWS: Partial<Record<ActKind, PairId>> = {
+  'hidden-missed': 'hidden-missed',
+  'closing-over-first': 'closing-adds',
+  'closing-beside-first': 'closing-over',
+  'join-chain-skipped': 'chain-skipped',
+  twisted: 'twisted',
+};
+
+/** The pair that shows what a hand did otherwise, or null where no picture of a stitch tells it. */
+export const pairOf = (kind: ActKind): PairId | null => SHOWS[kind] ?? null;
 
 /** What each of the two does, in a few words. */
 export function sayPair(id: PairId, { dialect }: Pick<Speech, 'dialect'>): [right: string, wrong: string] {

@@ -2,6 +2,8 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Explanation, Tell } from '../../core/index.ts';
 import type { Snapshot } from '../state/snapshot.ts';
+import { pairOf, rightAndWrong } from '../stitch/pairs.ts';
+import type { Speech } from '../words/words.ts';
 import {
   causePlace,
   causeReason,
@@ -88,6 +90,12 @@ function causeEntry(view: View, explanation: Explanation, index: number, open: b
     ${open ? html`<div class="cause-body" id=${id}>${body(view, explanation)}</div>` : nothing}`;
 }
 
+/** Right and wrong side by side, for what can be seen on a stitch. */
+function pictures({ causes }: Explanation, speech: Speech): TemplateResult[] {
+  const pairs = causes.flatMap(({ mishaps }) => mishaps.flatMap(({ kind }) => pairOf(kind) ?? []));
+  return [...new Set(pairs)].map((pair) => rightAndWrong(pair, speech));
+}
+
 function body(view: View, explanation: Explanation): TemplateResult {
   const { making, settings } = view.snapshot;
   const { causes, tell } = explanation;
@@ -95,6 +103,7 @@ function body(view: View, explanation: Explanation): TemplateResult {
   return html`<div class="cause-why">
       ${causes.map((cause) => html`<p>${causeReason(cause, making.plan, settings)}</p>`)}
       ${gives ? html`<p><b>${gives}</b></p>` : nothing}
+      ${pictures(explanation, settings)}
     </div>
     ${tell.length > 0 ? tells(tell, view.snapshot) : nothing}
     ${showing(view, explanation)} ${curesOf(view, explanation.cures)}`;
