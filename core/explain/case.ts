@@ -22,10 +22,12 @@ type Given = Pick<Cure, 'kind' | 'looks' | 'mishaps'> & Partial<Cure> & { back?:
 
 /** A cure with what it leads to, and what it costs, worked out. */
 export function carryOut({ plan, explanation, stand, done }: Case, { back = null, ...given }: Given): Cure {
-  const after = doneWith(plan, given.mishaps, explanation.gives.front);
+  const { adjustments = [] } = given;
+  const after = doneWith(plan, [...given.mishaps, ...adjustments], explanation.gives.front);
   return {
     recommended: false,
     at: [],
+    adjustments,
     cost: costOf({ plan, stand, before: done, after }, back),
     seenAfter: countsOf(after),
     then: meetingOf(plan, after).kind,

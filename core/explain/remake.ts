@@ -4,7 +4,7 @@
  * Rule: a round that is made is only changed by ripping it back, and that is what it is then called. What may lie
  * anywhere on a side of an edging is left where it is and made up for at the side's end, where least comes off.
  */
-import type { Mishap } from '../hand/acts/acts.ts';
+import type { Act, Mishap } from '../hand/acts/acts.ts';
 import { ease } from '../join/ease.ts';
 import { limits } from '../limits.ts';
 import { type Case, carryOut, withoutJoin } from './case.ts';
@@ -49,7 +49,8 @@ export function makeUpIn(of: Case, edging: number): Cure | null {
     kind: isMade ? 'rip-back' : 'make-up',
     looks: places.every((one) => one.places.length <= 2) ? 'hidden' : 'slight',
     at: places,
-    mishaps: [...mishaps, ...places.flatMap(actsAt)],
+    mishaps,
+    adjustments: places.flatMap(actsAt),
     ...(isMade ? ripped(of, round, node) : {}),
   });
 }
@@ -109,7 +110,8 @@ export function makeUpAtEnds(of: Case, edging: number): Cure | null {
     kind: 'rip-back',
     looks: 'hidden',
     at: places,
-    mishaps: [...mishaps, ...places.flatMap(actsAt)],
+    mishaps,
+    adjustments: places.flatMap(actsAt),
     ...ripped(of, round, node),
   });
   return cure.then === 'meets' ? cure : null;
@@ -132,7 +134,7 @@ function atEndOf(of: Case, edging: number, { side, by }: Off): CurePlaces | null
 /** So many made up for in one place are not seen; our own judgement. */
 const mostAtEnd = 3;
 
-const actsAt = ({ edging, side, act, places }: CurePlaces): Mishap[] =>
+const actsAt = ({ edging, side, act, places }: CurePlaces): Act[] =>
   places.map((place) => ({
     kind: act === 'two-in-one' ? 'stitch-doubled' : 'stitch-missed',
     round: 'edging',
@@ -155,10 +157,12 @@ export function ripBack(of: Case): Cure | null {
   const first = places.reduce((a, b) =>
     b.round < a.round || (b.round === a.round && b.node < a.node) ? b : a,
   );
+  const evened = of.done.mishaps.flatMap((one) => evenedOut(of, one, first));
   return carryOut(of, {
     kind: 'rip-back',
     looks: 'as-planned',
-    mishaps: of.done.mishaps.flatMap((one) => evenedOut(of, one, first)),
+    mishaps: evened.map(({ mishap }) => mishap),
+    adjustments: evened.map(({ adjustment }) => adjustment),
     // Made again from there it is as planned, and for the front as it is.
     then: 'meets',
     ...ripped(of, first.round, first.node),
@@ -170,32 +174,32 @@ function evenedOut(
   { plan, done, explanation }: Case,
   one: Case['done']['mishaps'][number],
   first: { round: number; node: number },
-): Mishap[] {
+): { mishap: Mishap; adjustment: Act }[] {
   const [foundation] = done.makings;
   const mishap = explanation.mishaps[one.index];
   if (!foundation || !mishap || one.round !== 'foundation' || first.node === 0) return [];
   const { tail } = plan.foundation;
   const round = 'foundation' as const;
-  const more = (count: number): Mishap => ({
+  const more = (count: number): Act => ({
     kind: 'stitch-doubled',
     round,
     side: 0,
     place: tail - 1,
     count,
   });
-  const fewer = (count: number): Mishap => ({
+  const fewer = (count: number): Act => ({
     kind: 'stitch-missed',
     round,
     side: 0,
     place: tail - count,
     count,
   });
-  if (mishap.kind === 'start-counted') return tail > 0 ? [mishap, more(1)] : [];
+  if (mishap.kind === 'start-counted') return tail > 0 ? [{ mishap, adjustment: more(1) }] : [];
   if ((mishap.kind !== 'stitch-missed' && mishap.kind !== 'stitch-doubled') || mishap.side !== 0) return [];
   const mark = foundation.marks.find((each) => each.mishap === one.index)?.node ?? 0;
   const { count = 1 } = mishap;
   if (mark >= (foundation.turns[0] ?? 0) || tail < count) return [];
-  return [mishap, mishap.kind === 'stitch-doubled' ? fewer(count) : more(count)];
+  return [{ mishap, adjustment: mishap.kind === 'stitch-doubled' ? fewer(count) : more(count) }];
 }
 
 const placesOfMishaps = ({ plan, done }: Case) =>

@@ -1,6 +1,6 @@
 /** What `explain` answers with: causes, how they are told apart, and how to put them right. */
 
-import type { ActKind, Mishap } from '../hand/acts/acts.ts';
+import type { Act, ActKind, Mishap } from '../hand/acts/acts.ts';
 import type { Commonness } from '../hand/acts/entry.ts';
 import type { Tallies } from '../hand/tally.ts';
 import type { ActRound, Seen, Stand } from '../types.ts';
@@ -115,8 +115,9 @@ export type Cure = {
   at: CurePlaces[];
   /** Numbers for the front's sides, where those are what was wrong. */
   frontSides?: FrontMiscount[];
-  /** What is left of the mishaps afterwards, for `work`. */
+  /** What is left of the mishaps afterwards, and what is worked otherwise on purpose; both for `work`. */
   mishaps: Mishap[];
+  adjustments: Act[];
   /** The counts afterwards. */
   seenAfter: Seen;
   /** It meets afterwards, stitch for stitch, or with easing. */

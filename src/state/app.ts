@@ -6,7 +6,6 @@
  */
 
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
-import type { Mishap } from '../../core/index.ts';
 import { cleanText } from '../input/clean-text.ts';
 import { withoutCounts, writeCounts } from '../input/counts.ts';
 import { type MakingInput, makingMachine } from '../making/machine.ts';
@@ -102,7 +101,7 @@ export function after(context: AppContext, event: AppEvent): AppContext {
     case 'OPEN':
       return changed(context, event.project);
     case 'PREVIEW':
-      return previewed(context, event.mishaps);
+      return previewed(context, event);
     case 'UNDO':
       return undone(context);
     case 'REDO':
@@ -130,9 +129,12 @@ const withTexts = (project: Project, texts: Project['texts']): Project => ({
 });
 
 /** What mishaps would do, in place of those that are in; null ends it. */
-function previewed(context: AppContext, mishaps: readonly Mishap[] | null): AppContext {
+function previewed(
+  context: AppContext,
+  { mishaps, project: other }: Extract<AppEvent, { type: 'PREVIEW' }>,
+): AppContext {
   const { project, preview, walk } = context;
-  const next = mishaps && { ...(preview ?? walk), project: { ...project, mishaps } };
+  const next = mishaps && { ...(preview ?? walk), project: other ?? { ...project, mishaps } };
   return withProject({ ...context, preview: next }, project);
 }
 

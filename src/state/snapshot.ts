@@ -131,7 +131,8 @@ export type AppEvent =
   /** All that was counted goes: the back, the front again, the join. */
   | { type: 'CLEAR_COUNTS' }
   /** Shows what mishaps would do, in place of those that are in; null ends it. Any other change ends it too. */
-  | { type: 'PREVIEW'; mishaps: readonly Mishap[] | null }
+  /** Looked at in place of what is in; `project`: all of it, where more than its mishaps is another. */
+  | { type: 'PREVIEW'; mishaps: readonly Mishap[] | null; project?: Project }
   /** Take over what was really worked, whole; used by the cures. */
   | { type: 'TAKE_SEEN'; seen: Seen }
   | { type: 'CHECK' }

@@ -12,6 +12,8 @@ export type Chosen = {
   open: string | null | undefined;
   /** More than the best few are listed. */
   all: boolean;
+  /** The cure that is looked at on the drawing, by its name. */
+  previewed: string | null;
   /** A cure was taken: the project it made, as long as nothing else changes it. */
   done: { project: Project; cured: Cured } | null;
   /** A story was told: the page goes to the answer once it is there. */
@@ -24,6 +26,7 @@ export const nothingChosen: Chosen = {
   looked: [],
   open: undefined,
   all: false,
+  previewed: null,
   done: null,
   arriving: false,
   minus: {},

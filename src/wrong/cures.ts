@@ -1,9 +1,20 @@
 /** The ways to put a cause right, recommended first, and what comes after one was taken. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Cure } from '../../core/index.ts';
+import { segmented } from '../controls/segmented.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { sayWhere } from '../words/walk/where.ts';
-import { cureAfter, cureCost, cureTitle, cureWhere, sayChosen, sayForAll } from '../words/wrong/cures.ts';
+import {
+  cureAfter,
+  cureCost,
+  cureTitle,
+  cureWhere,
+  sayAfter,
+  sayBefore,
+  sayChosen,
+  sayDrawing,
+  sayForAll,
+} from '../words/wrong/cures.ts';
 import type { Choose, Chosen } from './chosen.ts';
 import { curedProject, goesOnAt } from './cured.ts';
 import { focusSoon } from './focus.ts';
@@ -31,12 +42,13 @@ export function cureForAll(view: View): TemplateResult | typeof nothing {
   </section>`;
 }
 
-function cureEntry({ snapshot, send, choose, explained }: View, cure: Cure): TemplateResult {
+function cureEntry(view: View, cure: Cure): TemplateResult {
+  const { snapshot, send, choose, explained } = view;
   const { making, settings } = snapshot;
   const title = cureTitle(cure, settings);
   const take = (): void => {
     const project = curedProject(snapshot, cure);
-    choose({ done: { project, cured: { title, cure } }, looked: [] });
+    choose({ done: { project, cured: { title, cure } }, looked: [], previewed: null });
     const { place, answered } = snapshot.preview ?? snapshot;
     send({ type: 'OPEN', project, place, answered });
     focusSoon(DONE_ID);
@@ -45,8 +57,37 @@ function cureEntry({ snapshot, send, choose, explained }: View, cure: Cure): Tem
     <summary><span><b>${title}</b>${cure.recommended ? html`<span class="tag">best</span>` : nothing}<span class="cure-cost">${cureCost(cure, explained.stands)}</span></span></summary>
     ${cureWhere(cure, making.plan, settings).map((says) => html`<p>${says}</p>`)}
     <p>${cureAfter(cure)}</p>
+    ${beforeAndAfter(view, cure)}
     <button type="button" class="button ${cure.recommended ? 'action' : ''}" aria-label="Do it this way: ${title}" @click=${take}>Do it this way</button>
   </details>`;
+}
+
+const nameOf = ({ kind, to, at }: Cure): string => JSON.stringify([kind, to ?? null, at]);
+
+/** The drawing as the work is, or as it will be: nothing is changed by looking. */
+function beforeAndAfter({ snapshot, send, chosen, choose }: View, cure: Cure) {
+  // Another number for the front makes another recipe: there is no piece to lay beside it.
+  if (cure.kind === 'correct-the-number') return nothing;
+  const isShown = snapshot.preview !== null && chosen.previewed === nameOf(cure);
+  const look = (way: 'before' | 'after'): void => {
+    if (way === 'before') {
+      choose({ previewed: null });
+      send({ type: 'PREVIEW', mishaps: null });
+      return;
+    }
+    const project = curedProject(snapshot, cure);
+    choose({ previewed: nameOf(cure) });
+    send({ type: 'PREVIEW', mishaps: project.mishaps, project });
+  };
+  return segmented(
+    sayDrawing,
+    isShown ? 'after' : 'before',
+    [
+      { value: 'before', says: sayBefore },
+      { value: 'after', says: sayAfter },
+    ],
+    look,
+  );
 }
 
 /** What was taken, and the two ways on. Gone as soon as anything else is changed. */

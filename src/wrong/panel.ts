@@ -16,6 +16,7 @@ import { joinFold } from './join.ts';
 import { lookedList, nextCountCard } from './next-count.ts';
 import { causesList, openKey } from './result.ts';
 import { startThread } from './search/page-thread.ts';
+import type { Question } from './search/question.ts';
 import { inThread } from './search/thread.ts';
 import { backToCounts } from './showing.ts';
 import { standsRow } from './stands.ts';
@@ -32,6 +33,7 @@ const RESULT_ID = 'wrong-result';
 export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
   const ask = createAsking(onChange, inThread(startThread));
   let chosen = nothingChosen;
+  let question: Question | null = null;
   const choose: Choose = (part) => {
     chosen = { ...chosen, ...part };
     onChange();
@@ -39,15 +41,19 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
   return (snapshot, send) => {
     const { making, problems } = snapshot;
     const isCounted = hasCounts(snapshot);
-    const answer =
-      isCounted && problems.length === 0
-        ? ask({
-            plan: making.plan,
-            seen: making.seen,
-            looked: chosen.looked,
-            stands: snapshot.project.stands,
-          })
-        : null;
+    // A cure that is looked at changes the counts on the drawing, not the question.
+    const isLooking = snapshot.preview !== null && chosen.previewed !== null;
+    if (!isLooking)
+      question =
+        isCounted && problems.length === 0
+          ? {
+              plan: making.plan,
+              seen: making.seen,
+              looked: [...chosen.looked],
+              stands: snapshot.project.stands,
+            }
+          : null;
+    const answer = question && ask(question);
     if (chosen.arriving && answer?.fresh) {
       chosen = { ...chosen, arriving: false };
       focusSoon(RESULT_ID);

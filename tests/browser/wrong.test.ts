@@ -329,7 +329,7 @@ describe('from the wrong numbers to the cure', () => {
     const best = page.locator('.cure').first();
     await best.waitFor();
     expect(await best.textContent()).toMatch(/best/);
-    await best.getByRole('button').click();
+    await best.getByRole('button', { name: /^Do it this way/ }).click();
     const done = page.locator('.wrong-done');
     await done.waitFor();
     expect(await done.evaluate((element) => element === document.activeElement)).toBe(true);
@@ -354,7 +354,7 @@ describe('from the wrong numbers to the cure', () => {
       const cure = page.locator('.cure').nth(i);
       if ((await cure.getAttribute('open')) === null) await cure.locator('summary').click();
       const says = (await cure.textContent()) ?? '';
-      await cure.getByRole('button').click();
+      await cure.getByRole('button', { name: /^Do it this way/ }).click();
       await page.locator('.wrong-done').waitFor();
       const { kind } = (await readSnapshot(page)).making.pairing.verdict;
       if (says.includes('stitch for stitch')) expect(kind, says).toBe('meets');
@@ -371,7 +371,11 @@ describe('from the wrong numbers to the cure', () => {
     const { page, expectClean } = await openTab();
     await tell(page, 'Every corner comes 2 early in the join.');
     await expect.poll(() => causes(page).first().textContent()).toBe('Begun some stitches off');
-    await page.locator('.cure').first().getByRole('button').click();
+    await page
+      .locator('.cure')
+      .first()
+      .getByRole('button', { name: /^Do it this way/ })
+      .click();
     await page.locator('.wrong-done').waitFor();
     await page
       .locator('.wrong-done')
@@ -411,4 +415,28 @@ describe('where the work stands', () => {
     expect(await page.locator('.wrong-says').textContent()).toMatch(/The counts alone do not tell which\./);
     expectClean();
   });
+});
+
+test('a cure is looked at on the drawing, before and after, and leaves no trace', async () => {
+  const { page, expectClean } = await openTab();
+  await tell(page, 'Each side is 1 short.');
+  const before = await readSnapshot(page);
+  const cure = page.locator('.cure').first();
+  await cure.getByRole('button', { name: 'after this' }).click();
+  await expect.poll(async () => (await readSnapshot(page)).preview !== null).toBe(true);
+  const after = await readSnapshot(page);
+  expect(after.project).toEqual(before.project);
+  expect(after.canUndo).toBe(before.canUndo);
+  expect(await causes(page).first().textContent()).toBe('The hidden stitch missed, at every corner');
+  await cure.getByRole('button', { name: 'as it is' }).click();
+  const back = await readSnapshot(page);
+  expect(back.preview).toBe(null);
+  expect(back.making.pairing).toEqual(before.making.pairing);
+  await cure.getByRole('button', { name: /^Do it this way/ }).click();
+  const done = page.locator('.wrong-done');
+  await done.waitFor();
+  expect(await done.textContent()).toMatch(/^\s*You chose: /);
+  await done.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(async () => (await readSnapshot(page)).project.texts).toEqual(before.project.texts);
+  expectClean();
 });

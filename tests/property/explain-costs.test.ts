@@ -140,7 +140,7 @@ describe('the cost of a cure', () => {
       if (cure.kind === 'close-hole') continue;
       const about = JSON.stringify([mishaps, stand, { ...cure, seenAfter: null }, plan.edge.sides]);
       const before = madeTo(plan, mishaps, stand);
-      const after = madeTo(plan, cure.mishaps, stand);
+      const after = madeTo(plan, [...cure.mishaps, ...cure.adjustments], stand);
       const stays =
         cure.cost.slips + cure.cost.stitches === 0 ? before.pairs.length : staying(plan, before, cure);
       const isRipped = cure.to !== undefined && cure.to.round !== 'join';
@@ -165,7 +165,7 @@ describe('the cost of a cure', () => {
     for (const { plan, mishaps, cure, stand } of cases) {
       if (!cure.to || cure.to.round === 'join') continue;
       const before = madeTo(plan, mishaps, stand);
-      const after = madeTo(plan, cure.mishaps, stand);
+      const after = madeTo(plan, [...cure.mishaps, ...cure.adjustments], stand);
       const round = cure.to.round === 'edging' ? cure.to.edging + 1 : 0;
       const about = JSON.stringify([mishaps, stand, { ...cure, seenAfter: null }]);
       for (let n = 0; n <= round; n++) {

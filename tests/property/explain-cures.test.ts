@@ -41,7 +41,7 @@ const withFoundation = (one: Case) =>
 
 /** The verdict of `pair`, corners pinned, on the back as it is after a cure. */
 function verdictAfter(plan: Plan, cure: Cure, front: number[]): string {
-  const worked = work(plan, cure.mishaps);
+  const worked = work(plan, [...cure.mishaps, ...cure.adjustments]);
   const edge = { sides: front, corners: plan.edge.corners };
   const paired = pair(edge, worked.edgings.at(-1)!, {
     start: worked.join,
@@ -70,7 +70,7 @@ describe('a cure', () => {
     for (const one of cases)
       for (const { cure, front } of curesOf(one)) {
         if (isOfFront(cure, one.plan, front)) continue;
-        const { foundation, edgings } = countsOf(one.plan, cure.mishaps);
+        const { foundation, edgings } = countsOf(one.plan, [...cure.mishaps, ...cure.adjustments]);
         expect(cure.seenAfter).toEqual({ foundation, edgings });
       }
   });

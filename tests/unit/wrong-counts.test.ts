@@ -148,6 +148,7 @@ const cureOf = (cure: Partial<Cure>): Cure => ({
   cost: { stitches: 0, slips: 0, rounds: 0, sewing: false, again: 0 },
   at: [],
   mishaps: [],
+  adjustments: [],
   seenAfter: {},
   then: 'meets',
   ...cure,

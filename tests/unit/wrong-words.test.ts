@@ -79,6 +79,7 @@ const curesOn = (plan: Plan): Cure[] =>
           to: { round: 'edging', edging: 0, side: 0, place: 4, node: 4, ...(j === 1 ? { corner: 0 } : {}) },
           frontSides: [{ side: 0, by: j - 1 || 2 }],
           mishaps: [],
+          adjustments: [],
           seenAfter: {},
         }),
       ),

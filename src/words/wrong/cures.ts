@@ -33,6 +33,10 @@ export function cureTitle({ kind }: Pick<Cure, 'kind'>, { dialect }: Speech): st
   }
 }
 
+export const sayDrawing = 'On the drawing';
+export const sayBefore = 'as it is';
+export const sayAfter = 'after this';
+
 export const sayForAll = 'Whatever it was, this puts it right.';
 
 /** Nothing is done yet: it is what you go on with. */
