@@ -8,9 +8,11 @@ export { readEdge } from './front/edge.ts';
 export {
   type Act,
   type ActKind,
+  type Adjustment,
   actKinds,
   actOf,
   actRounds,
+  asked,
   entryOf,
   has,
   kindsIn,
@@ -29,6 +31,7 @@ export type { Tallies, Tally } from './hand/tally.ts';
 export { work } from './hand/work.ts';
 export { ease } from './join/ease.ts';
 export { type PairOptions, pair } from './join/pair.ts';
+export { takenInJoin } from './join/taken-in.ts';
 export { limits } from './limits.ts';
 export { planBack } from './planning/plan.ts';
 export { checkRounds, type PrintedRounds, type RoundsGiven } from './planning/printed.ts';

@@ -137,8 +137,8 @@ export type Round = {
   faces: number;
   /** True if the foundation was closed twisted, and of every round worked on it. */
   twisted: boolean;
-  /** Where an act differs from what was asked: node index and index of the mishap in the list given. */
-  marks: { node: number; mishap: number }[];
+  /** Where the hand does otherwise: node index, index of the act in the list given, and whether it is asked for. */
+  marks: { node: number; mishap: number; asked?: true }[];
 };
 
 /** When a hand can do otherwise: while planning, or in a round. */
@@ -154,7 +154,15 @@ export type JoinMade = JoinStart & {
   skipped?: number[];
   /** The pair where the yarn was attached was never joined. */
   lastHoleOpen?: boolean;
+  /** Pairs that take two of one piece with one of the other. */
+  together?: Together[];
 };
+
+/**
+ * Two of one piece are taken with one of the other: at stitch `place` of a front side, from 0 in join order, the first
+ * of the two if they are the front's. `act`: the act that asks for it.
+ */
+export type Together = { side: number; place: number; of: 'front' | 'back'; act: number; asked?: true };
 
 export type Worked = { foundation: Round; edgings: Round[]; join: JoinMade };
 
@@ -174,6 +182,8 @@ export type PairRun = {
   front: number;
   back: number;
   count: number;
+  /** It lies alone in its lane, and is taken with the pair before it: no gap. `act`: what asks for it. */
+  together?: { act: number; asked?: true };
 };
 
 /** A place without a partner. Indices as the person counts them from 0, on the lane that lacks a stitch. */
@@ -199,7 +209,7 @@ export type SideMeeting = {
   backSide: number;
   front: number;
   back: number;
-  /** back - front. */
+  /** back - front, less what is taken two with one. */
   surplus: number;
   /** Positions by which the back's corner comes late (+) or early (-) at the end of this side, in join order. */
   drift: number;
@@ -249,7 +259,7 @@ export type Pairing = {
   gaps: Gap[];
   /** Stitch by stitch: corners that fall on something else. */
   clashes: Clash[];
-  /** back - front over the whole round. */
+  /** back - front over the whole round, less what is taken two with one. */
   leftOver: number;
   /** Turning the back by this many sides fits better (0: as it is). */
   betterTurn: number;
@@ -380,6 +390,8 @@ export type Step = {
   asks?: 'twist' | 'pad';
   /** Index of the mishap this step carries out, if any. */
   mishap?: number;
+  /** Indices of the acts asked for that it carries out, if any. */
+  adjustments?: number[];
 };
 
 /** The whole making; nothing is built before it is asked for. */

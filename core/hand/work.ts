@@ -19,5 +19,7 @@ export function workWith(plan: Plan, mishaps: readonly Settled[]): Worked {
   plan.edgings.forEach((_, n) => {
     edgings.push(workEdging(plan, orders, edgings[n - 1] ?? foundation, n, mishaps));
   });
+  for (const { marks } of [foundation, ...edgings])
+    for (const mark of marks) if (mishaps[mark.mishap]?.asked) mark.asked = true;
   return { foundation, edgings, join: joinMade(plan, mishaps) };
 }

@@ -5,8 +5,8 @@
  * A corner is met where the lane turns, also if it has no positions; one that lies right behind the start is met last.
  */
 
-import type { JoinMade, Round } from '../types.ts';
-import { mod } from '../whole.ts';
+import type { JoinMade, PairRun, Round } from '../types.ts';
+import { mod, sum } from '../whole.ts';
 import type { Lane } from './lane.ts';
 
 /** Both lanes and where on them the join begins. The back's own index falls as the join goes on. */
@@ -111,6 +111,24 @@ export function skipPlaces(meeting: Meeting): { corner: number; place: number }[
     .map(({ corner, at }) => ({ corner, place: at }));
 }
 
+/** A pair that takes two of a piece: `front` counts the front's positions from the join's start. */
+export type Pinch = { front: number; of: 'front' | 'back'; together: NonNullable<PairRun['together']> };
+
+/** Where in join order two are taken with one, ascending. */
+export function pinchesOf({ front, frontFrom, start }: Meeting): Pinch[] {
+  return (start.together ?? [])
+    .map(({ side, place, of, ...together }) => ({
+      front: mod((front.sideFrom[side] ?? 0) + place - frontFrom, front.total),
+      of,
+      together,
+    }))
+    .sort((a, b) => a.front - b.front);
+}
+
+/** How many more of the back than of the front pinches take. */
+export const takenUp = (pinches: readonly Pick<Pinch, 'of'>[]): number =>
+  sum(pinches.map(({ of }) => (of === 'back' ? 1 : -1)));
+
 /**
  * By how many positions each corner of the back comes late (+) or early (-), in join order, nothing pinned.
  * At the corner beside the start that is what the whole round has too much (+) or too little (-).
@@ -119,12 +137,14 @@ export function driftsOf(meeting: Meeting): number[] {
   const { back, start } = meeting;
   const offset = start.offset ?? 0;
   const skips = skipPlaces(meeting);
+  const pinches = pinchesOf(meeting);
   const backs = backCorners(meeting);
   return frontCorners(meeting).map((front, n) => {
     const met = backs[n];
     if (!met) return 0;
     const reached = mod(met.at - offset - 1, back.total) + 1;
     const skipped = skips.filter(({ place }) => place < reached).length;
-    return met.at - offset - skipped - front.at;
+    const taken = takenUp(pinches.filter((pinch) => pinch.front < front.at));
+    return met.at - offset - skipped - taken - front.at;
   });
 }

@@ -11,7 +11,7 @@ import { sum } from '../whole.ts';
 import { alignCorners, begunWhereItFits } from './corners.ts';
 import { findingsOf } from './findings.ts';
 import { laneOfEither, laneOfRound } from './lane.ts';
-import { type Meeting, meet } from './meeting.ts';
+import { type Meeting, meet, takenUp } from './meeting.ts';
 import { cornerToCorner, leaveFirstOpen, startSeam, stitchByStitch } from './seam.ts';
 import { clashesOf, sidesMet } from './side-meetings.ts';
 import { betterTurnOf, judge } from './verdict.ts';
@@ -73,7 +73,7 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
     sides,
     gaps: seam.gaps,
     clashes,
-    leftOver: back.total - front.total,
+    leftOver: back.total - front.total - takenUp(meeting.start.together ?? []),
     betterTurn,
     verdict,
     findings: findingsOf(verdict.reasons, verdict.kind, { sides, gaps: seam.gaps, manner }),

@@ -10,7 +10,7 @@ import { lastNotAbove, mod } from '../whole.ts';
 import type { Stretch } from './corners.ts';
 import { ease } from './ease.ts';
 import { type Lane, nodeAt } from './lane.ts';
-import { type Meeting, skipPlaces } from './meeting.ts';
+import { type Meeting, type Pinch, pinchesOf, skipPlaces } from './meeting.ts';
 
 /** Collects runs, and the gaps among them. `front` and `back` count positions from the join's start. */
 export type Seam = {
@@ -20,6 +20,7 @@ export type Seam = {
   front: number;
   back: number;
   meeting: Meeting;
+  pinches: Pinch[];
 };
 
 type Alone = 'front-alone' | 'back-alone';
@@ -34,13 +35,19 @@ export const startSeam = (meeting: Meeting): Seam => ({
   front: 0,
   back: 0,
   meeting,
+  pinches: pinchesOf(meeting),
 });
 
 /** Lane indices at which the join stands: the next position of each piece. */
 const frontIndex = ({ meeting, front }: Seam): number => mod(meeting.frontFrom + front, meeting.front.total);
 const backIndex = ({ meeting, back }: Seam): number => mod(meeting.backFrom - back, meeting.back.total);
 
-function addRun(seam: Seam, kind: PairRun['kind'], count: number): void {
+function addRun(
+  seam: Seam,
+  kind: PairRun['kind'],
+  count: number,
+  more: Pick<PairRun, 'together'> = {},
+): void {
   if (count <= 0) return;
   seam.runs.push({
     kind,
@@ -48,10 +55,24 @@ function addRun(seam: Seam, kind: PairRun['kind'], count: number): void {
     front: frontIndex(seam),
     back: nodeAt(seam.meeting.back, backIndex(seam)),
     count,
+    ...more,
   });
   seam.at += count;
   if (kind !== 'back-alone') seam.front += count;
   if (kind !== 'front-alone') seam.back += count;
+}
+
+/** Pairs until either piece is used up, two of one taken with one of the other where that is asked for. */
+function addJoined(seam: Seam, frontEnd: number, backEnd: number): void {
+  const room = (): number => Math.min(frontEnd - seam.front, backEnd - seam.back);
+  for (const { front, of, together } of seam.pinches) {
+    const ahead = front - seam.front;
+    if (ahead < 0 || ahead >= room()) continue;
+    addRun(seam, 'joined', ahead + 1);
+    const isMore = of === 'back' ? seam.back < backEnd : seam.front < frontEnd;
+    if (isMore) addRun(seam, `${of}-alone`, 1, { together });
+  }
+  addRun(seam, 'joined', room());
 }
 
 function addGap(seam: Seam, kind: Alone, count: number, where: Where): void {
@@ -94,10 +115,10 @@ function whereItStands(seam: Seam): Where {
 export function stitchByStitch(seam: Seam): void {
   const { front, back } = seam.meeting;
   for (const { place } of skipPlaces(seam.meeting)) {
-    addRun(seam, 'joined', Math.min(place - seam.back, front.total - seam.front));
+    addJoined(seam, front.total, place);
     if (seam.front < front.total) addGap(seam, 'back-alone', 1, whereItStands(seam));
   }
-  addRun(seam, 'joined', Math.min(front.total - seam.front, back.total - seam.back));
+  addJoined(seam, front.total, back.total);
   addGap(seam, 'front-alone', front.total - seam.front, whereItStands(seam));
   addGap(seam, 'back-alone', back.total - seam.back, whereItStands(seam));
 }
@@ -111,25 +132,28 @@ export function cornerToCorner(seam: Seam, stretches: Stretch[], easing: 'end' |
       ...(stretch.corner ? { frontCorner: stretch.frontCorner } : {}),
     };
     addGap(seam, 'back-alone', stretch.skipped, where);
-    const joinable = stretch.back - stretch.skipped;
-    const pairs = Math.min(stretch.front, joinable);
-    const kind = joinable > stretch.front ? 'back-alone' : 'front-alone';
-    const extra = Math.abs(joinable - stretch.front);
-    if (easing === 'spread' && !stretch.corner && extra > 0 && pairs > 0)
-      spread(seam, { kind, pairs, extra }, where);
+    const frontEnd = seam.front + stretch.front;
+    const backEnd = seam.back + stretch.back - stretch.skipped;
+    const isPinched = seam.pinches.some(({ front }) => front >= seam.front && front < frontEnd);
+    if (easing === 'spread' && !stretch.corner && !isPinched) spread(seam, frontEnd, backEnd, where);
     else {
-      addRun(seam, 'joined', pairs);
-      addGap(seam, kind, extra, where);
+      addJoined(seam, frontEnd, backEnd);
+      addGap(seam, 'front-alone', frontEnd - seam.front, where);
+      addGap(seam, 'back-alone', backEnd - seam.back, where);
     }
   }
 }
 
 /** Pairs with what is alone spread evenly among them. */
-function spread(
-  seam: Seam,
-  { kind, pairs, extra }: { kind: Alone; pairs: number; extra: number },
-  where: Where,
-): void {
+function spread(seam: Seam, frontEnd: number, backEnd: number, where: Where): void {
+  const [front, back] = [frontEnd - seam.front, backEnd - seam.back];
+  const kind = back > front ? 'back-alone' : 'front-alone';
+  const pairs = Math.min(front, back);
+  const extra = Math.abs(back - front);
+  if (pairs === 0) {
+    addGap(seam, kind, extra, where);
+    return;
+  }
   let passed = 0;
   for (const place of ease(pairs + extra, extra)) {
     addRun(seam, 'joined', place - passed);

@@ -8,7 +8,7 @@
 import type { Clash, SideMeeting } from '../types.ts';
 import { mod } from '../whole.ts';
 import type { Stretch } from './corners.ts';
-import { driftsOf, type Meeting } from './meeting.ts';
+import { driftsOf, type Meeting, takenUp } from './meeting.ts';
 
 /** Side by side, what meets what: of a meeting begun where it fits, its corners aligned. */
 export const sidesMet = (meeting: Meeting, aligned: Stretch[] | null): SideMeeting[] =>
@@ -23,7 +23,8 @@ function sidesOf(meeting: Meeting): SideMeeting[] {
     const backSide = mod(meeting.backSide - n, back.sides.length);
     const frontCount = front.sides[frontSide] as number;
     const backCount = back.sides[backSide] as number;
-    const surplus = backCount - frontCount;
+    const taken = (meeting.start.together ?? []).filter(({ side }) => side === frontSide);
+    const surplus = backCount - frontCount - takenUp(taken);
     return { frontSide, backSide, front: frontCount, back: backCount, surplus, drift: drifts[n] ?? surplus };
   });
 }

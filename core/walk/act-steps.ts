@@ -17,6 +17,8 @@ export function stepOfAct(walked: Walked, acts: readonly Act[], index: number): 
       return (
         walked.steps.stretches.find(({ stage, side }) => stage === 'foundation' && side === 1)?.from ?? -1
       );
+    case 'pair':
+      return stepOfPair(walked, index);
     case 'corner-passed':
       return stepOfPassing(walked, act.corner ?? 0);
     default:
@@ -31,6 +33,14 @@ function stepOfMark(walked: Walked, index: number): number {
     if (mark) return stepOfNode(walked, round, mark.node);
   }
   return -1;
+}
+
+/** The step of the pair that takes two of a piece with one of the other. */
+function stepOfPair({ steps, pairing, plan }: Walked, index: number): number {
+  const { runs } = pairing;
+  const run = runs.findIndex(({ together }) => together?.act === index);
+  const pair = runs[run - 1];
+  return pair ? steps.stepOf('join', (pair.front + pair.count - 1) % plan.edge.total) : -1;
 }
 
 /** The step that makes a node; behind the last node it is the closing that was done otherwise. */

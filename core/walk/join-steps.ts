@@ -7,11 +7,14 @@
 
 import type { PairRun, Plan, Stage, Step, StepKind } from '../types.ts';
 import { isWhole, lastNotAbove, mod, sum } from '../whole.ts';
+import { type CarriedOut, carriedOut } from './layout.ts';
 import { actsSection, bareStep, markerAhead, type Section } from './sections.ts';
 
 type Seam = {
   plan: Plan;
   runs: PairRun[];
+  /** Pairs that take two of a piece, and what asks for it. */
+  pinched: Map<number, CarriedOut>;
   /** Joined pairs before each run. */
   before: number[];
   pairs: number;
@@ -38,6 +41,7 @@ export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number):
     node: first?.front ?? -1,
     backNode: first?.back ?? -1,
     target: targetOf(first?.front ?? -1, first?.back ?? -1),
+    ...seam.pinched.get(0),
   };
   return [
     actsSection('join', 0, [
@@ -74,7 +78,27 @@ function seamOf(plan: Plan, allRuns: PairRun[], backTotal: number): Seam {
     pairs += run.count;
   }
   const parts = frontParts(plan);
-  return { plan, runs, before, pairs, backTotal, parts, partStarts: parts.map(({ at }) => at) };
+  return {
+    plan,
+    runs,
+    pinched: pinchedPairs(allRuns),
+    before,
+    pairs,
+    backTotal,
+    parts,
+    partStarts: parts.map(({ at }) => at),
+  };
+}
+
+/** What lies alone and is taken together belongs to the pair before it. */
+function pinchedPairs(allRuns: PairRun[]): Seam['pinched'] {
+  const pinched: Seam['pinched'] = new Map();
+  let pairs = 0;
+  for (const { kind, count, together } of allRuns) {
+    if (kind === 'joined' || kind === 'open') pairs += count;
+    else if (together) pinched.set(pairs - 1, carriedOut(together.act, together.asked));
+  }
+  return pinched;
 }
 
 function frontParts(plan: Plan): Seam['parts'] {
@@ -174,6 +198,7 @@ function slipStitches(seam: Seam, from: number, to: number, end: number): Sectio
         done: from + offset,
         ofRound: seam.pairs,
         ...ahead,
+        ...seam.pinched.get(from + offset),
       });
     },
   };

@@ -8,7 +8,7 @@
 import { attachPlace, cornersBelow, placesBetween } from '../hand/attach.ts';
 import { cornerSize } from '../hand/graph.ts';
 import { ease } from '../join/ease.ts';
-import { type Arm, type NodeCode, NodeKind, type Plan, type Round } from '../types.ts';
+import { type Arm, type NodeCode, NodeKind, type Plan, type Round, type Step } from '../types.ts';
 import { lastNotAbove } from '../whole.ts';
 
 export type Place = {
@@ -32,8 +32,14 @@ export type RoundView = {
   intoAt(node: number): number;
 };
 
-/** Every round of the back, seen, and where a hand did otherwise: `round edging node` → mishap. */
-export type RoundsSeen = { foundation: RoundView; edgings: RoundView[]; marks: Map<string, number> };
+/** Every round of the back, seen, and where a hand does otherwise: `round edging node` → what it carries out. */
+export type RoundsSeen = { foundation: RoundView; edgings: RoundView[]; marks: Map<string, CarriedOut> };
+
+/** What a step carries out, by whether it happened or is asked for. */
+export type CarriedOut = Pick<Step, 'mishap' | 'adjustments'>;
+
+export const carriedOut = (act: number, asked: true | undefined, before: CarriedOut = {}): CarriedOut =>
+  asked ? { ...before, adjustments: [...(before.adjustments ?? []), act] } : { ...before, mishap: act };
 
 export function placeOf(view: RoundView, node: number): Place {
   const { turns, sizes } = view;

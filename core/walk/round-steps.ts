@@ -2,7 +2,7 @@
 
 import { NodeKind, type Plan, type Stage, type Step, type StepKind, type StepTarget } from '../types.ts';
 import { isWhole, lastNotAbove } from '../whole.ts';
-import { attachedOn, placeOf, type RoundsSeen, type RoundView } from './layout.ts';
+import { attachedOn, type CarriedOut, placeOf, type RoundsSeen, type RoundView } from './layout.ts';
 import { actsSection, bareStep, markerAhead, nowhere, type Section } from './sections.ts';
 
 /** The front is there already: the maker counts along it, from the first stitch of side 1. */
@@ -129,15 +129,13 @@ function stitches(round: Walked): Section {
     at: (offset) => {
       const node = offset + first;
       const step = stitchStep(round, node);
-      return { ...step, ...mishapAt(seen, name, edging, node) };
+      return { ...step, ...actAt(seen, name, edging, node) };
     },
   };
 }
 
-function mishapAt(seen: RoundsSeen, name: string, edging: number, node: number): { mishap?: number } {
-  const mishap = seen.marks.get(`${name} ${edging} ${node}`);
-  return mishap === undefined ? {} : { mishap };
-}
+const actAt = (seen: RoundsSeen, name: string, edging: number, node: number): CarriedOut =>
+  seen.marks.get(`${name} ${edging} ${node}`) ?? {};
 
 function legStretches(view: RoundView, first: number): Section['stretches'] {
   const legs = [{ offset: 0, side: 0, corner: -1 }];
@@ -209,7 +207,7 @@ function closingSections({ seen, name, edging, view }: Walked): Section[] {
     done: view.length,
     node: adds === 1 ? view.length - 1 : -1,
     target,
-    ...mishapAt(seen, name, edging, view.worked),
+    ...actAt(seen, name, edging, view.worked),
   };
   const cut = { ...common, yarn: name, loopsAfter: 0 };
   const after = { ...common, done: view.length, loopsBefore: 0, loopsAfter: 0, yarn: name };

@@ -11,7 +11,14 @@ import { pair } from '../join/pair.ts';
 import type { Manner, PairRun, Plan, Round, RoundName, Stage, Step, Steps, Worked } from '../types.ts';
 import { lastNotAbove } from '../whole.ts';
 import { joinSections } from './join-steps.ts';
-import { type RoundsSeen, type RoundView, viewOfEdging, viewOfFoundation, viewOfRound } from './layout.ts';
+import {
+  carriedOut,
+  type RoundsSeen,
+  type RoundView,
+  viewOfEdging,
+  viewOfFoundation,
+  viewOfRound,
+} from './layout.ts';
 import { clothSection, edgingSections, foundationSections, frontSection } from './round-steps.ts';
 import { actsSection, bareStep, type Section } from './sections.ts';
 
@@ -52,9 +59,12 @@ function seenPlanned(plan: Plan): RoundsSeen {
 }
 
 function seenWorked(worked: Worked): RoundsSeen {
-  const marks = new Map<string, number>();
+  const marks: RoundsSeen['marks'] = new Map();
   for (const round of [worked.foundation, ...worked.edgings])
-    for (const { node, mishap } of round.marks) marks.set(`${round.name} ${round.edging} ${node}`, mishap);
+    for (const { node, mishap, asked } of round.marks) {
+      const at = `${round.name} ${round.edging} ${node}`;
+      marks.set(at, carriedOut(mishap, asked, marks.get(at)));
+    }
   return { foundation: viewOfRound(worked.foundation), edgings: worked.edgings.map(viewOfRound), marks };
 }
 

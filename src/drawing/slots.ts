@@ -155,7 +155,7 @@ export function backSlots(ring: Slots): Float32Array {
 export function emptySlots(ring: Slots): { slot: number; lacks: 'front' | 'back'; run: number }[] {
   const empty: { slot: number; lacks: 'front' | 'back'; run: number }[] = [];
   ring.runs.forEach((run, index) => {
-    if (run.kind === 'joined' || run.kind === 'open') return;
+    if (run.kind === 'joined' || run.kind === 'open' || run.together) return;
     const lacks = run.kind === 'back-alone' ? 'front' : 'back';
     for (let i = 0; i < run.count; i++) {
       empty.push({ slot: wrap(ring.starts[index]! + i + ring.shift, ring.count), lacks, run: index });

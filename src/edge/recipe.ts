@@ -2,26 +2,29 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { countedNumbers } from '../controls/fields.ts';
 import { RECIPE_ID } from '../controls/ids.ts';
-import type { Snapshot } from '../state/snapshot.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
+import { sayAdjusted } from '../words/adjustments.ts';
 import { type SaidEdging, type SaidLeg, sayRecipe, saySums } from '../words/recipe.ts';
 import { dialectName } from '../words/terms.ts';
 
-export function recipePanel(snapshot: Snapshot): TemplateResult {
+export function recipePanel(snapshot: Snapshot, send: Send): TemplateResult {
   const { making, settings } = snapshot;
   const said = sayRecipe(making, settings);
   return html`<section class="recipe" aria-labelledby=${RECIPE_ID}>
     <h2 id=${RECIPE_ID} tabindex="-1">The recipe for the back <span class="tag">${dialectName(settings.dialect)}</span></h2>
     ${snapshot.isStale ? html`<p class="waits">These are from your last numbers.</p>` : nothing}
+    ${adjusted(snapshot, send)}
     <p>${said.start}</p>
-    ${said.begin.map((line) => html`<p>${line}</p>`)}
+    ${said.begin.map((says) => html`<p>${says}</p>`)}
     <p class="legs">${said.legs.map(leg)}</p>
     ${said.corner ? html`<p class="muted">${said.corner}</p>` : nothing}
     ${said.parts ? html`<p>${said.parts}</p>` : nothing}
     <p class="closing">${said.closing}</p>
     <p>${said.twist}</p>
     ${said.why ? html`<p class="muted">${said.why}</p>` : nothing}
+    ${said.asked.map(line)}
     ${said.edgings.map(edging)}
-    <div class="recipe-part"><h3>The join</h3>${said.join.map((line) => html`<p>${line}</p>`)}</div>
+    <div class="recipe-part"><h3>The join</h3>${said.join.map((says) => html`<p>${says}</p>`)}${said.joinAsked.map(line)}</div>
     ${sums(snapshot)}
   </section>`;
 }
@@ -33,10 +36,25 @@ function leg({ count, unit, corner, times }: SaidLeg): TemplateResult {
   return html`<span class="leg repeated"><span class="leg-times">${times} times</span> ${number}${after}</span> `;
 }
 
-function edging({ title, lines, legs }: SaidEdging): TemplateResult {
+/** What is worked otherwise than first planned. */
+const line = (says: string): TemplateResult => html`<p class="asked">${says}</p>`;
+
+/** How many adjustments the recipe has, and the way back to the first one. */
+function adjusted({ project }: Snapshot, send: Send): TemplateResult | typeof nothing {
+  const count = project.adjustments.length;
+  if (count === 0) return nothing;
+  const back = (): void => send({ type: 'CHANGE', project: { adjustments: [] } });
+  return html`<div class="recipe-adjusted">
+    <p>${sayAdjusted(count)}</p>
+    <button type="button" class="button" @click=${back}>Back to the first recipe</button>
+  </div>`;
+}
+
+function edging({ title, lines, asked, legs }: SaidEdging): TemplateResult {
   return html`<div class="recipe-part">
     <h3>${title}</h3>
     <p class="legs edging-legs">${legs.map(leg)}</p>
+    ${asked.map(line)}
     <ol class="acts">${lines.map((line) => html`<li>${line}</li>`)}</ol>
   </div>`;
 }

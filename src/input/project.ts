@@ -1,16 +1,16 @@
 /** A project, read from anything: what was kept, a link, a file. */
 import * as v from 'valibot';
-import { actKinds, actOf, actRounds, limits, type Mishap, needs } from '../../core/index.ts';
+import { type Act, actKinds, actOf, actRounds, asked, limits, needs } from '../../core/index.ts';
 import { isClothField } from '../state/cloth-fields.ts';
 import { rowOf } from '../state/fields.ts';
 import { example } from '../state/project.ts';
 import type { Project } from '../state/snapshot.ts';
 import { textSchema, wholeSchema } from './text.ts';
 
-const actFields = ['side', 'corner', 'place', 'count', 'end', 'then'] as const;
+const actFields = ['side', 'corner', 'place', 'count', 'end', 'then', 'of'] as const;
 
-/** Something a hand did, by its fields alone; then by its kind, with the fields that the kind has. */
-const mishapSchema = v.pipe(
+/** Something a hand does, by its fields alone; then by its kind, with the fields that the kind has. */
+const actSchema = v.pipe(
   v.object({
     kind: v.picklist(actKinds),
     round: v.exactOptional(v.picklist(actRounds)),
@@ -22,12 +22,16 @@ const mishapSchema = v.pipe(
     end: v.exactOptional(v.picklist(['before', 'after'])),
     // biome-ignore lint/suspicious/noThenProperty: the model's name for how the next side is counted
     then: v.exactOptional(v.picklist(['from-corner', 'from-total'])),
+    of: v.exactOptional(v.picklist(['front', 'back'])),
   }),
   v.check(({ kind, ...parts }) =>
     actFields.every((field) => !needs(kind, field) || parts[field] !== undefined),
   ),
-  v.transform(({ kind, ...parts }): Mishap => actOf(kind, parts)),
+  v.transform(({ kind, ...parts }): Act => actOf(kind, parts)),
 );
+
+/** One that is asked for. */
+const adjustmentSchema = v.pipe(actSchema, v.transform(asked));
 
 const zeroOrOne = v.picklist([0, 1]);
 const choicesSchema = v.object({
@@ -57,7 +61,8 @@ const entries = {
   edgingCount: wholeSchema(1, limits.edgings),
   choices: choicesSchema,
   texts: v.record(fieldSchema, textSchema),
-  mishaps: v.pipe(v.array(mishapSchema), v.maxLength(limits.mishaps)),
+  mishaps: v.pipe(v.array(actSchema), v.maxLength(limits.mishaps)),
+  adjustments: v.optional(v.pipe(v.array(adjustmentSchema), v.maxLength(limits.mishaps)), []),
   stands: v.exactOptional(standSchema),
 };
 
@@ -94,7 +99,11 @@ const readableSchema = v.fallback(
     ),
     mishaps: v.pipe(
       v.fallback(v.array(v.unknown()), []),
-      v.transform((all) => sifted(all, mishapSchema).slice(0, limits.mishaps)),
+      v.transform((all) => sifted(all, actSchema).slice(0, limits.mishaps)),
+    ),
+    adjustments: v.pipe(
+      v.fallback(v.array(v.unknown()), []),
+      v.transform((all) => sifted(all, adjustmentSchema).slice(0, limits.mishaps)),
     ),
   }),
   example,

@@ -63,7 +63,7 @@ function must<T>(result: Result<T>): T {
 
 function make(edge: EdgeInput, choices: Choices = CHOICES, mishaps: Mishap[] = []): Told {
   const plan = must(planBack(must(readEdge(edge)), choices));
-  return { plan, steps: steps(plan, mishaps), mishaps };
+  return { plan, steps: steps(plan, mishaps), acts: mishaps };
 }
 
 /** Steps from the first that fits `from`, `count` of them. */

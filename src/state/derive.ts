@@ -7,11 +7,11 @@
  * done again.
  */
 import {
+  type Act,
   type Choices,
   checkActs,
   type Edge,
   type EdgeInput,
-  type Mishap,
   mishapsOf,
   type Pairing,
   type Plan,
@@ -55,8 +55,8 @@ type Memo<T> = { from: readonly unknown[]; value: T };
 const memo = <T>(last: Memo<T> | undefined, from: readonly unknown[], make: () => T): Memo<T> =>
   last?.from.every((one, i) => one === from[i]) ? last : { from, value: make() };
 
-/** Of the mishaps that were put in, those that can happen on this panel. */
-type Known = { mishaps: readonly Mishap[]; problems: readonly Problem[] };
+/** Of the acts that were put in or asked for, those that can happen on this panel. */
+type Known = { acts: readonly Act[]; problems: readonly Problem[] };
 
 type Stages = {
   read: Memo<Read>;
@@ -64,7 +64,7 @@ type Stages = {
   plan: Memo<Result<Plan>>;
   seen: Memo<Seen>;
   known: Memo<Known>;
-  mishaps: Memo<readonly Mishap[]>;
+  acts: Memo<readonly Act[]>;
   worked: Memo<Worked>;
   pairing: Memo<Pairing>;
   steps: Memo<Steps>;
@@ -115,14 +115,14 @@ export function derive(project: Project, { manner, easing }: PairingSettings, la
     ordinaryFront(read.counts, project, edge.value),
   );
   const seen = stages.seen.value;
-  stages.known = memo(before.known, [plan, project.mishaps], () => possible(project.mishaps, plan.value));
-  const known = stages.known.value;
-  // What is known to have happened comes first; only what that leaves of the counts is explained anew.
-  stages.mishaps = memo(before.mishaps, [plan, seen, known], () =>
-    mishapsOf(plan.value, seen, known.mishaps),
+  stages.known = memo(before.known, [plan, project.mishaps, project.adjustments], () =>
+    possible(project, plan.value),
   );
-  const mishaps = stages.mishaps.value;
-  stages.worked = memo(before.worked, [plan, mishaps], () => work(plan.value, mishaps));
+  const known = stages.known.value;
+  // What is known to have happened or is asked for comes first; only what that leaves of the counts is explained anew.
+  stages.acts = memo(before.acts, [plan, seen, known], () => mishapsOf(plan.value, seen, known.acts));
+  const acts = stages.acts.value;
+  stages.worked = memo(before.worked, [plan, acts], () => work(plan.value, acts));
   const worked = stages.worked.value;
   const back = worked.edgings.at(-1);
   if (!back || back.length === 0) return stale([{ at: 'back', code: 'back-empty', params: {} }]);
@@ -130,15 +130,15 @@ export function derive(project: Project, { manner, easing }: PairingSettings, la
     pair(edge.value, back, { start: worked.join, manner, easing }),
   );
   const pairing = stages.pairing.value;
-  stages.steps = memo(before.steps, [plan, mishaps, manner, worked, pairing.runs], () =>
-    steps(plan.value, mishaps, { manner, made: { worked, runs: pairing.runs } }),
+  stages.steps = memo(before.steps, [plan, acts, manner, worked, pairing.runs], () =>
+    steps(plan.value, acts, { manner, made: { worked, runs: pairing.runs } }),
   );
   const walk = stages.steps.value;
   const becomes = becomesOf(project);
-  stages.making = memo(before.making, [edge, plan, seen, mishaps, worked, pairing, walk, becomes], () => ({
+  stages.making = memo(before.making, [edge, plan, seen, acts, worked, pairing, walk, becomes], () => ({
     edge: edge.value,
     plan: plan.value,
-    mishaps,
+    acts,
     worked,
     pairing,
     steps: walk,
@@ -181,11 +181,19 @@ function becomesOf({ texts }: Project): Becomes {
   return chosen === 'bag' || chosen === 'cover' ? chosen : 'cushion';
 }
 
-function possible(mishaps: readonly Mishap[], plan: Plan): Known {
-  const problems = checkActs(mishaps, plan);
+function possible({ mishaps, adjustments }: Project, plan: Plan): Known {
+  const happened = sorted(mishaps, checkActs(mishaps, plan));
+  const askedFor = sorted(adjustments, checkActs(adjustments, plan, 'adjustments'));
+  return {
+    acts: [...happened.acts, ...askedFor.acts],
+    problems: [...happened.problems, ...askedFor.problems],
+  };
+}
+
+function sorted(acts: readonly Act[], problems: readonly Problem[]): Known {
   const unfit = new Set(problems.map(mishapOf));
-  // A problem of no mishap in particular is one of them all together.
-  return { mishaps: mishaps.filter((_, i) => !unfit.has(i) && !unfit.has(null)), problems };
+  // A problem of no act in particular is one of them all together.
+  return { acts: acts.filter((_, i) => !unfit.has(i) && !unfit.has(null)), problems };
 }
 
 /** Index of the mishap that a problem is about; null where it is about all of them. */

@@ -12,6 +12,7 @@ export const example: Project = {
   choices: {},
   texts: { 'side.0': '64', 'side.1': '40', 'side.2': '64', 'side.3': '40', corner: '2' },
   mishaps: [],
+  adjustments: [],
 };
 
 export const standardSettings: Settings = {

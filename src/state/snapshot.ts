@@ -4,6 +4,8 @@
  */
 
 import type {
+  Act,
+  Adjustment,
   Choices,
   CornerMade,
   Counted,
@@ -51,6 +53,8 @@ export type Project = {
   texts: Readonly<Record<Field, string>>;
   /** Mishaps put in on purpose, to see what they do. */
   mishaps: readonly Mishap[];
+  /** What is to be worked otherwise than the recipe has it, from here on. */
+  adjustments: readonly Adjustment[];
   /** How far the piece is, where the person has said so. */
   stands?: Stand;
 };
@@ -78,8 +82,8 @@ export type Settings = {
 export type Making = {
   edge: Edge;
   plan: Plan;
-  /** The back as worked: the plan with the mishaps and the numbers really worked. */
-  mishaps: readonly Mishap[];
+  /** What the hand does beside the recipe: mishaps, adjustments, and what the numbers really worked come to. */
+  acts: readonly Act[];
   worked: Worked;
   pairing: Pairing;
   steps: Steps;

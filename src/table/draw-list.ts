@@ -46,6 +46,7 @@ export const Look = {
   gap: 1, // hollow, dashed, tone gap
   surplus: 2, // doubled outline, stands proud (the bridge moves it outwards)
   mishap: 3, // where a hand did otherwise: small cross beside it
+  asked: 4, // where it is to be worked otherwise than first planned: small ring beside it
 } as const;
 export type LookCode = (typeof Look)[keyof typeof Look];
 

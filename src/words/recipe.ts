@@ -1,6 +1,15 @@
 /** The recipe for the back as numbers with words beside them, and the sums behind them on request. */
-import type { Arm, Corner, EdgingPlan, Plan } from '../../core/index.ts';
+import {
+  type ActRound,
+  type Arm,
+  type Corner,
+  countRound,
+  type EdgingPlan,
+  type Plan,
+  type Round,
+} from '../../core/index.ts';
 import type { Making } from '../state/snapshot.ts';
+import { adjustmentsIn, sayAdjustments } from './adjustments.ts';
 import { many, ordinal } from './numbers.ts';
 import { term } from './terms.ts';
 import { STARTING_CHAINS } from './walk/acts-round.ts';
@@ -17,7 +26,8 @@ export type SaidLeg = {
   times: number;
 };
 
-export type SaidEdging = { title: string; lines: string[]; legs: SaidLeg[] };
+/** `asked`: what is worked otherwise than first planned. */
+export type SaidEdging = { title: string; lines: string[]; asked: string[]; legs: SaidLeg[] };
 
 export type SaidRecipe = {
   start: string;
@@ -32,12 +42,26 @@ export type SaidRecipe = {
   corner: string;
   /** Why the foundation's corner is not the front's; empty where it is. */
   why: string;
+  /** What is worked otherwise than first planned, on the foundation and in the join. */
+  asked: string[];
   edgings: SaidEdging[];
   join: string[];
+  joinAsked: string[];
 };
 
-export function sayRecipe({ plan }: Pick<Making, 'plan'>, speech: Speech): SaidRecipe {
+/** What there is of a making beside its plan: where it is worked otherwise, the recipe has the counts that come of it. */
+type Adjusted = Pick<Making, 'plan'> & Partial<Pick<Making, 'acts' | 'worked' | 'pairing'>>;
+
+export function sayRecipe(making: Adjusted, speech: Speech): SaidRecipe {
+  const { plan, acts = [], worked } = making;
+  const asked = (round: ActRound, edging: number, made: Round | undefined): string[] => {
+    const sides = made ? countRound(made).sides : [];
+    return adjustmentsIn(acts, round, edging).map((some) => sayAdjustments(some, plan, sides, speech));
+  };
+  const joinAsked = asked('join', 0, undefined);
   return {
+    asked: asked('foundation', 0, worked?.foundation),
+    joinAsked,
     start: sayStart(plan),
     begin: [sayChains(plan, speech), sayMarkers(plan)],
     legs: legsOf(plan, speech),
@@ -49,10 +73,18 @@ export function sayRecipe({ plan }: Pick<Making, 'plan'>, speech: Speech): SaidR
       plan.foundation.corners.length > 0
         ? `corner = ${sayCorners(plan.foundation.corners, 'foundation-treble', speech)}`
         : '',
-    edgings: plan.edgings.map((edging, index) => sayEdging(plan, edging, index, speech)),
-    join: sayJoin(plan, speech),
+    edgings: plan.edgings.map((edging, index) => {
+      const made = worked?.edgings[index];
+      const own = asked('edging', index, made);
+      const said = sayEdging(plan, edging, index, speech);
+      return { ...said, asked: own, ...(made && own.length > 0 ? { legs: legsMade(made) } : {}) };
+    }),
+    join: sayJoin(plan, speech, joinAsked.length > 0 ? making.pairing?.pairs : undefined),
   };
 }
+
+/** The legs as they come out, where something is worked otherwise. */
+const legsMade = (made: Round): SaidLeg[] => grouped(edgingLegs(countRound(made)));
 
 function sayStart({ faces, foundation, edge }: Plan): string {
   if (edge.corners.length === 0) return 'Start anywhere. The ring has no corners.';
@@ -107,7 +139,7 @@ function legsOf({ foundation }: Plan, speech: Speech): SaidLeg[] {
   return grouped(legs);
 }
 
-const edgingLegs = ({ sides, corners }: EdgingPlan): SaidLeg[] =>
+const edgingLegs = ({ sides, corners }: Pick<EdgingPlan, 'sides' | 'corners'>): SaidLeg[] =>
   sides.map((count, index) => ({
     count,
     unit: '',
@@ -156,7 +188,7 @@ function sayCorners(
   return `${sizes} ${term(stitch, speech.dialect, 'short')}`;
 }
 
-function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech): SaidEdging {
+function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech): Omit<SaidEdging, 'asked'> {
   const dc = term('double-crochet', speech.dialect, 'short');
   const below = index === 0 ? term('treble', speech.dialect) : term('double-crochet', speech.dialect);
   const round = plan.edgings.length > 1 ? `Edging round ${index + 1}` : 'The edging';
@@ -203,8 +235,8 @@ function sayCornerWork([before, after]: Arm, corners: readonly Corner[], speech:
   return parts.length === 0 ? 'Turn at each corner.' : `${parts.join(', ')} into each corner.`;
 }
 
-function sayJoin(plan: Plan, { dialect }: Speech): string[] {
-  const { pairs, edge } = plan;
+function sayJoin(plan: Plan, { dialect }: Speech, pairs = plan.pairs): string[] {
+  const { edge } = plan;
   const pad = term('cushion-pad', dialect);
   const open = edge.sides.length > 1 ? 'side' : 'quarter';
   return [

@@ -33,7 +33,7 @@ function goThere(
 ): TemplateResult | typeof nothing {
   const { making, place, settings } = snapshot;
   const [first] = cause.mishaps;
-  const at = first ? stepOfAct(making, making.mishaps, indexInList(explanation, first)) : -1;
+  const at = first ? stepOfAct(making, making.acts, indexInList(explanation, first)) : -1;
   if (at < 0) return nothing;
   if (at === place) return html`<p class="here-it-is">The walk stands here.</p>`;
   const passed = questionsBefore(snapshot, at);

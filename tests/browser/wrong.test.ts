@@ -84,7 +84,7 @@ describe('every side of the edging is 2 more', () => {
     expect(await causes(page).first().textContent()).toBe('The hidden stitch missed, at every corner');
     await button(page, 'Show it on the drawing').click();
     await expect
-      .poll(async () => (await readSnapshot(page)).making.mishaps.map(({ kind }) => kind))
+      .poll(async () => (await readSnapshot(page)).making.acts.map(({ kind }) => kind))
       .toEqual(new Array(4).fill('hidden-missed'));
     const shown = await readSnapshot(page);
     expect(shown.making.pairing.sides.map(({ surplus }) => surplus)).toEqual([-1, -1, -1, -1]);
@@ -105,7 +105,7 @@ test('another count takes a cause off the drawing first, and the front can be co
   const { page, expectClean } = await openTab();
   await tell(page, 'Each side is 1 short.');
   await button(page, 'Show it on the drawing').click();
-  await expect.poll(async () => (await readSnapshot(page)).making.mishaps.length).toBe(4);
+  await expect.poll(async () => (await readSnapshot(page)).making.acts.length).toBe(4);
   await page.locator('.cause').first().click();
   await button(page, 'Back to your counts').waitFor();
   await field(page, 'worked.edging.0.1').fill('36');

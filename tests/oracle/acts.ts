@@ -104,12 +104,18 @@ function frontActs(plan: Plan): Act[] {
 function joinActs(plan: Plan, runs: readonly PairRun[], back: Round): Act[] {
   const fronts = frontActs(plan);
   const held = runs.filter(({ kind }) => kind === 'joined' || kind === 'open');
+  // What is taken together with a pair stands right behind it.
+  const taken = new Map(
+    runs.flatMap((run, i) => (run.together ? [[runs[i - 1] as PairRun, run.together.act] as const] : [])),
+  );
   const pairs = held.flatMap((run) =>
     Array.from({ length: run.count }, (_, i) => {
       const node = (run.front + i) % plan.edge.total;
       const { side, corner, place } = fronts[node] as Required<Act>;
       const backNode = (run.back - i + back.length) % back.length;
-      return act('join', 'slip-stitch', { node, backNode, side, corner, place });
+      const mishap = i === run.count - 1 ? taken.get(run) : undefined;
+      const carries = mishap === undefined ? {} : { mishap };
+      return act('join', 'slip-stitch', { node, backNode, side, corner, place, ...carries });
     }),
   );
   const isOpen = held[0]?.kind === 'open';

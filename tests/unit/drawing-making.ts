@@ -43,7 +43,7 @@ export function makingOf(input: EdgeInput, options: MakingOptions = {}): Making 
   return {
     edge,
     plan,
-    mishaps,
+    acts: mishaps,
     worked,
     pairing,
     steps: steps(plan, mishaps, { manner }),

@@ -89,7 +89,7 @@ describe.each(all)('%s', (_, item) => {
   });
 
   test('is right about the piece', () => {
-    const worked = work(making.plan, making.mishaps);
+    const worked = work(making.plan, making.acts);
     const { foundation, edgings } = worked;
     const back = edgings.at(-1);
     if (back === undefined) throw new Error('edging');

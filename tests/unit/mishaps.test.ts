@@ -109,7 +109,7 @@ const traces = (plan: Plan, worked: Worked): unknown => {
 function makingOf(plan: Plan, mishaps: Mishap[]) {
   const worked = work(plan, mishaps);
   const pairing = pair(plan.edge, worked.edgings.at(-1)!, { start: worked.join, manner: 'corner-to-corner' });
-  return { plan, mishaps, worked, pairing, steps: steps(plan, mishaps) };
+  return { plan, acts: mishaps, worked, pairing, steps: steps(plan, mishaps) };
 }
 
 describe('the kinds', () => {
@@ -117,7 +117,7 @@ describe('the kinds', () => {
     const offered = actRounds.flatMap((name) => kindsIn(name).map((kind) => `${kind} ${name}`));
     const known = actKinds.flatMap((kind) => roundsOf(kind).map((name) => `${kind} ${name}`));
     expect(offered.sort()).toEqual(known.sort());
-    expect(new Set(actRounds.flatMap(kindsIn)).size).toBe(22);
+    expect(new Set(actRounds.flatMap(kindsIn)).size).toBe(23);
   });
 
   test.each(PANELS)('on %s: what is offered leaves a trace, what is not could leave none', (_name, plan) => {
@@ -296,7 +296,7 @@ describe('where it happens', () => {
       for (const kind of kindsIn(when.round)) {
         if (whyNot(kind, when, plan) !== null) continue;
         const making = makingOf(plan, [usual(kind, when, plan)]);
-        const at = stepOfAct(making, making.mishaps, 0);
+        const at = stepOfAct(making, making.acts, 0);
         expect(at, `${kind} ${when.round} ${when.edging}`).toBeGreaterThanOrEqual(0);
         const step = making.steps.at(at);
         // A stitch done otherwise carries the mark; an act that is no stitch stands in its own stage.
@@ -311,7 +311,7 @@ describe('where it happens', () => {
     const making = makingOf(plan, [
       { kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 19 },
     ]);
-    const step = making.steps.at(stepOfAct(making, making.mishaps, 0));
+    const step = making.steps.at(stepOfAct(making, making.acts, 0));
     expect(step).toMatchObject({ stage: 'edging', side: 1, place: 19, mishap: 0 });
   });
 
@@ -321,17 +321,17 @@ describe('where it happens', () => {
       { kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 19 },
       { kind: 'stitch-doubled', round: 'foundation', side: 2, place: 5 },
     ]);
-    expect(making.steps.at(stepOfAct(making, making.mishaps, 1))).toMatchObject({
+    expect(making.steps.at(stepOfAct(making, making.acts, 1))).toMatchObject({
       stage: 'foundation',
       side: 2,
       mishap: 1,
     });
-    expect(making.steps.at(stepOfAct(making, making.mishaps, 0))).toMatchObject({
+    expect(making.steps.at(stepOfAct(making, making.acts, 0))).toMatchObject({
       stage: 'edging',
       side: 1,
       mishap: 0,
     });
-    expect(stepOfAct(making, making.mishaps, 2)).toBe(-1);
+    expect(stepOfAct(making, making.acts, 2)).toBe(-1);
   });
 
   test('the open questions on the way are named, and no others', () => {

@@ -28,7 +28,7 @@ describe('cells', () => {
               keys.add(key);
               expect(cellPlan(key)).toEqual({ glyph, tone, look, made, detail });
             }
-    expect(keys.size).toBe(11 * 8 * 4 * 2 * 2);
+    expect(keys.size).toBe(11 * 8 * 5 * 2 * 2);
   });
 
   test('every path is well formed and stays within the bounds of its cell', () => {

@@ -22,8 +22,7 @@ function making(input: EdgeInput, choices: Choices = {}, mishaps: Mishap[] = [])
   if (!edge.ok) throw new Error(JSON.stringify(edge.problems));
   const plan = planBack(edge.value, choices);
   if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
-  const made = steps(plan.value, mishaps);
-  return { plan: plan.value, steps: made, mishaps };
+  return { plan: plan.value, steps: steps(plan.value, mishaps), acts: mishaps };
 }
 
 const square = (choices: Choices = {}, mishaps: Mishap[] = []): Told =>

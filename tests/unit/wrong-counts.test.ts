@@ -28,8 +28,8 @@ afterEach(() => {
 const typeIn = (store: Store, field: string, text: string): void => store.send({ type: 'TYPE', field, text });
 const seen = (store: Store): Seen => store.snapshot().making.seen;
 const madeNow = (store: Store) => {
-  const { plan, mishaps } = store.snapshot().making;
-  return seenOf(plan, mishaps);
+  const { plan, acts } = store.snapshot().making;
+  return seenOf(plan, acts);
 };
 
 describe('what is seen', () => {
@@ -97,10 +97,10 @@ describe('what is seen', () => {
     const mishap: Mishap = { kind: 'stitch-missed', round: 'edging', edging: 0, side: 2, place: 9, count: 1 };
     const store = open({ mishaps: [mishap] });
     typeIn(store, 'worked.edging.0.2', '61');
-    expect(store.snapshot().making.mishaps).toEqual([mishap]);
+    expect(store.snapshot().making.acts).toEqual([mishap]);
     typeIn(store, 'worked.edging.0.2', '60');
     expect(madeNow(store).edgings[0]?.sides).toEqual([62, 38, 60, 38]);
-    expect(store.snapshot().making.mishaps[0]).toBe(mishap);
+    expect(store.snapshot().making.acts[0]).toBe(mishap);
   });
 
   test('a mishap without a place on the panel is told, also beside counts', () => {
@@ -175,7 +175,7 @@ describe('a cure taken', () => {
       const project = curedProject(store.snapshot(), cureOf({ mishaps: left, seenAfter }));
       store.send({ type: 'OPEN', project, place: 5, answered: [] });
       expect(madeNow(store)).toEqual(seenAfter);
-      expect(store.snapshot().making.mishaps).toEqual(left);
+      expect(store.snapshot().making.acts).toEqual(left);
       expect(store.snapshot().place).toBe(5);
       expect(store.snapshot().making.seen.join).toBeUndefined();
       store.send({ type: 'UNDO' });
@@ -207,7 +207,7 @@ describe('a cure taken', () => {
     expect(store.snapshot().project.texts['side.1']).toBe('41');
     expect(madeNow(store)).toEqual(seenAfter);
     expect(store.snapshot().making.pairing.verdict.kind).toBe('meets');
-    expect(store.snapshot().making.mishaps).toEqual([]);
+    expect(store.snapshot().making.acts).toEqual([]);
   });
 
   test('where the back was made for the wrong number, it stays as it was made, and the gap shows', () => {

@@ -24,6 +24,7 @@ import { startCounted } from './start-counted.ts';
 import { stitchDoubled } from './stitch-doubled.ts';
 import { stitchMissed } from './stitch-missed.ts';
 import { twisted } from './twisted.ts';
+import { twoWithOne } from './two-with-one.ts';
 
 /** In the order in which they are told. */
 const kinds = {
@@ -47,6 +48,7 @@ const kinds = {
   'join-offset': joinOffset,
   'join-wrong-side': joinWrongSide,
   'join-chain-skipped': joinChainSkipped,
+  'two-with-one': twoWithOne,
   'last-hole': lastHole,
   twisted,
 };
@@ -59,6 +61,10 @@ type Acts = { [K in ActKind]: Kinds[K] extends Entry<infer A> ? A : never };
 export type Act = Acts[ActKind];
 /** One that happened. */
 export type Mishap = Act;
+/** One that is asked for: part of what is to be worked from here on. */
+export type Adjustment = Act & { asked: true };
+
+export const asked = (act: Act): Adjustment => ({ ...act, asked: true });
 
 const entries: { [K in ActKind]: Entry<Acts[K]> } = kinds;
 
@@ -92,9 +98,16 @@ export function whyNot(kind: ActKind, when: When, plan: Plan): WhyNot | null {
 }
 
 /** An act of a kind, from what was chosen: the fields that the kind has, and no others. */
-export function actOf(kind: ActKind, { round, edging, ...chosen }: Omit<ActParts, 'kind'>): Act {
+export function actOf(
+  kind: ActKind,
+  { round, edging, asked: isAsked, ...chosen }: Omit<ActParts, 'kind'>,
+): Act {
   const own = Object.entries(chosen).filter(([field]) => has(kind, field as Field));
-  const when = { ...(round && { round }), ...(edging !== undefined && { edging }) };
+  const when = {
+    ...(round && { round }),
+    ...(edging !== undefined && { edging }),
+    ...(isAsked && { asked: isAsked }),
+  };
   // Each entry's `fields` are by their type those of its act.
   return { kind, ...when, ...Object.fromEntries(own) } as Act;
 }

@@ -10,12 +10,17 @@ export const shapeAt = (plan: Plan, { round, edging }: Pick<Spot, 'round' | 'edg
 
 /** Which stitch of the side, from 1. The stitches worked into corners are another kind's. */
 export function placeBounds(plan: Plan, spot: Spot): Bounds {
+  if (spot.round === 'join') return boundsOf(1, plan.edge.sides[spot.side] ?? 1);
   const count = shapeAt(plan, spot).sides[spot.side] ?? 1;
   const hasCorners = plan.edge.corners.length > 0;
   const [before, after] =
     spot.round === 'edging' && hasCorners ? (plan.edgings[spot.edging]?.arm ?? [0, 0]) : [0, 0];
   const least = after + 1;
-  const most = Math.max(least, count - before);
+  return boundsOf(least, count - before);
+}
+
+function boundsOf(least: number, highest: number): Bounds {
+  const most = Math.max(least, highest);
   return { least, most, usual: Math.round((least + most) / 2) };
 }
 

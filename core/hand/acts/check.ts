@@ -6,23 +6,33 @@ import { isWhole, sum } from '../../whole.ts';
 import { type Act, actKinds, entryOf, needs, roundsOf } from './acts.ts';
 import type { Field } from './entry.ts';
 
-/** Everything that is wrong with a list of acts. Problems are at `mishaps` and `mishaps[i].side` and so on. */
-export function checkActs(acts: readonly Act[], plan: Plan): Problem[] {
-  if (acts.length > limits.mishaps)
-    return [{ at: 'mishaps', code: 'mishaps', params: { max: limits.mishaps } }];
+/** Everything that is wrong with a list of acts. Problems are at the list's name, and `mishaps[i].side` and so on. */
+export function checkActs(
+  acts: readonly Act[],
+  plan: Plan,
+  list: 'mishaps' | 'adjustments' = 'mishaps',
+): Problem[] {
+  if (acts.length > limits.mishaps) return [{ at: list, code: 'mishaps', params: { max: limits.mishaps } }];
   const strange = acts.findIndex(({ kind }) => !actKinds.includes(kind));
-  if (strange >= 0) return [{ at: `mishaps[${strange}]`, code: 'mishap-kind', params: { mishap: strange } }];
-  const problems = acts.flatMap((act, index) => checkAct(act, index, plan));
+  if (strange >= 0) return [{ at: `${list}[${strange}]`, code: 'mishap-kind', params: { mishap: strange } }];
+  const problems = acts.flatMap((act, index) =>
+    checkAct(act, index, plan).map(
+      (one): Problem => ({
+        ...one,
+        at: `${list}[${index}].${one.code.slice('mishap-'.length)}`,
+      }),
+    ),
+  );
   const made = sum(acts.map((act) => (roundsOf(act.kind)[0] === 'join' ? 0 : Math.abs(act.count ?? 0))));
   if (made > limits.stitchesAdded)
-    problems.push({ at: 'mishaps', code: 'mishap-sum', params: { max: limits.stitchesAdded } });
+    problems.push({ at: list, code: 'mishap-sum', params: { max: limits.stitchesAdded } });
   return problems;
 }
 
 /** Places and numbers beyond a side are taken as its end, so they are bounded only as counts are. */
 const most = limits.stitches * 2;
 
-function checkAct(act: Act, index: number, plan: Plan): Problem[] {
+function checkAct(act: Act, index: number, plan: Plan): Wrong[] {
   const sides = plan.foundation.sides.length;
   const corners = plan.foundation.corners.length;
   const rounds = roundsOf(act.kind);
@@ -45,9 +55,7 @@ function checkAct(act: Act, index: number, plan: Plan): Problem[] {
     isOutside('place', 0, most) && { code: 'mishap-place', params },
     isOutside('count', entryOf(act.kind).least ?? -most, most) && { code: 'mishap-count', params },
   ];
-  return found
-    .filter((one) => one !== false)
-    .map((one) => ({ ...one, at: `mishaps[${index}].${one.code.slice('mishap-'.length)}` }));
+  return found.filter((one) => one !== false);
 }
 
 type Code = Extract<keyof ProblemParams, `mishap-${string}`>;

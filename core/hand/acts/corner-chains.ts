@@ -9,6 +9,7 @@ export type CornerChains = ActOf<'corner-chains', 'foundation' | 'edging', 'corn
 export const cornerChains: Entry<CornerChains> = {
   rounds: ['foundation', 'edging'],
   fields: { corner: 'needed', count: 'needed' },
+  canBeAsked: true,
   count: (plan, spot) => {
     const size = sizeAsked(plan, spot);
     return { least: 0, most: limits.cornerSize, usual: size < limits.cornerSize ? size + 1 : size - 1 };

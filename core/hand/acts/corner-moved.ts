@@ -8,6 +8,7 @@ export type CornerMoved = ActOf<'corner-moved', 'foundation' | 'edging', 'corner
 export const cornerMoved: Entry<CornerMoved> = {
   rounds: ['foundation', 'edging'],
   fields: { corner: 'needed', count: 'needed', then: 'optional' },
+  canBeAsked: true,
   count: (plan, spot) => ({ least: 1, most: Math.max(1, roomAtCorner(plan, spot)), usual: 1 }),
   isSigned: true,
   works: (intent, { corner, count, then = 'from-corner', index }) => {

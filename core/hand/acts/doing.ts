@@ -29,7 +29,7 @@ export function intentFor(acts: readonly Settled[], round: 'foundation' | 'edgin
 }
 
 export function joinMade({ choices }: Plan, acts: readonly Settled[]): Required<JoinMade> {
-  const made = { ...choices.joinStart, offset: 0, turned: 0, skipped: [], lastHoleOpen: false };
+  const made = { ...choices.joinStart, offset: 0, turned: 0, skipped: [], lastHoleOpen: false, together: [] };
   for (const act of acts) entryOf(act.kind).joins?.(made, act);
   return made;
 }

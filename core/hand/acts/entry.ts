@@ -16,6 +16,8 @@ export type Fields = {
   count: number;
   end: 'before' | 'after';
   then: 'from-corner' | 'from-total';
+  /** Which piece. */
+  of: 'front' | 'back';
 };
 export type Field = keyof Fields;
 
@@ -31,11 +33,13 @@ export type ActOf<
   round?: Round;
   /** Which edging, from 0. */
   edging?: number;
+  /** It is asked for, and did not just happen. */
+  asked?: true;
 } & Pick<Fields, Needs> &
   Partial<Pick<Fields, May>> & { [F in Exclude<Field, Needs | May>]?: never };
 
 /** Any act, by its fields alone. */
-export type ActParts = { kind: string; round?: ActRound; edging?: number } & Partial<Fields>;
+export type ActParts = { kind: string; round?: ActRound; edging?: number; asked?: true } & Partial<Fields>;
 
 type RoundOf<A extends ActParts> = NonNullable<A['round']>;
 type Has<A extends ActParts> = { [F in Field]-?: NonNullable<A[F]> extends never ? never : F }[Field];
@@ -67,7 +71,12 @@ export type WhyNot =
 export type Commonness = { rarity: number; source: 'reports' | 'judgement' };
 
 /** Where in the walk it shows, if not at the stitch that is marked with it. */
-export type Shows = { at: 'mark' } | { at: StepKind } | { at: 'second-side' } | { at: 'corner-passed' };
+export type Shows =
+  | { at: 'mark' }
+  | { at: StepKind }
+  | { at: 'second-side' }
+  | { at: 'corner-passed' }
+  | { at: 'pair' };
 
 export type Entry<A extends ActParts> = {
   /** In which rounds it can happen; the first is meant where an act does not say. */
@@ -75,6 +84,10 @@ export type Entry<A extends ActParts> = {
   fields: Readonly<Record<Has<A>, 'needed' | 'optional'>>;
   /** What its number can be; left out where it has none, or none to choose. */
   count?: (plan: Plan, spot: Spot) => Bounds;
+  /** Its side and place are the front's. */
+  onFront?: true;
+  /** It can be asked for, as an adjustment. */
+  canBeAsked?: true;
   /** The smallest that its number may be; without it, it goes below zero. */
   least?: 0 | 1;
   /** The number goes both ways: below zero is early. */
@@ -86,7 +99,7 @@ export type Entry<A extends ActParts> = {
   /** What the hand means because of it. */
   plans?: (reading: Reading, act: A) => void;
   works?: (intent: RoundIntent, act: A & { index: number }) => void;
-  joins?: (made: Required<JoinMade>, act: A) => void;
+  joins?: (made: Required<JoinMade>, act: A & { index: number }) => void;
   shows: Shows;
   /** Its number says how far off it is: the bigger, the rarer. */
   sized?: true;

@@ -7,6 +7,7 @@ export type StitchDoubled = ActOf<'stitch-doubled', 'foundation' | 'edging', 'si
 export const stitchDoubled: Entry<StitchDoubled> = {
   rounds: ['foundation', 'edging'],
   fields: { side: 'needed', place: 'needed', count: 'optional' },
+  canBeAsked: true,
   count: stitchBounds,
   least: 1,
   works: ({ slips }, { side, place, count = 1, index }) => {

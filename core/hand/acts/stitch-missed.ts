@@ -7,6 +7,7 @@ export type StitchMissed = ActOf<'stitch-missed', 'foundation' | 'edging', 'side
 export const stitchMissed: Entry<StitchMissed> = {
   rounds: ['foundation', 'edging'],
   fields: { side: 'needed', place: 'needed', count: 'optional' },
+  canBeAsked: true,
   count: stitchBounds,
   least: 1,
   works: ({ slips }, { side, place, count = 1, index }) => {

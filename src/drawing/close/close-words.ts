@@ -39,7 +39,8 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
     const stretch = front < 0 ? undefined : stretches.find((one) => front < one.to);
     if (stretch) sayFront(said, window, stretch, front, every, slot);
     const lacks = front < 0 ? 'front' : back < 0 ? 'back' : null;
-    if (lacks && run !== before) sayGap(said, ring, window, slot, lacks, run);
+    if (lacks && run !== before && !ring.slots.runs[run]!.together)
+      sayGap(said, ring, window, slot, lacks, run);
     if (ring.slots.runs[run]!.kind === 'open') sayOpen(said, window, slot);
     before = run;
   }

@@ -22,7 +22,7 @@ import type { Source } from '../progress.ts';
 import type { Drawn, Ring } from '../ring.ts';
 import { nodesWithin } from '../rounds.ts';
 import { joinOrderOf, slotAt } from '../slots.ts';
-import { frontStretches, looksOf, PARTNER } from '../whole/build.ts';
+import { frontStretches, looksOf, markLooks, PARTNER } from '../whole/build.ts';
 
 /** Slots built on each side of a block, and slots of a block. */
 const MARGIN = 80;
@@ -167,8 +167,9 @@ function addFront(
   const gapSlots: number[] = [];
   let first = -1;
   for (let slot = from; slot < to; slot++) {
-    const { front } = slotAt(ring.slots, slot);
+    const { front, run } = slotAt(ring.slots, slot);
     if (front < 0) {
+      if (ring.slots.runs[run]?.together) continue;
       gaps.push({ slot, y: 0, glyph: Glyph.hollow, tone: Tone.gap, look: Look.gap });
       gapSlots.push(slot);
       continue;
@@ -219,9 +220,7 @@ function addRow(
   const slots = ring.roundSlots(row.round);
   const last = row.round === ring.rounds.length - 1;
   const posts = laid.name === 'foundation';
-  const looks: ReadonlyMap<number, number> = last
-    ? lastLooks
-    : new Map(laid.round.marks.map(({ node }) => [node, Look.mishap]));
+  const looks: ReadonlyMap<number, number> = last ? lastLooks : markLooks(laid.round.marks);
   const base = turn * count;
   const name = posts ? 'foundation' : `edging${laid.edging}`;
   nodesWithin(slots, count, from - base - 0.5, to - base - 0.5).forEach((range, index) => {
@@ -242,7 +241,10 @@ function addRow(
   });
   if (!last) return;
   const gapSlots: number[] = [];
-  for (let slot = from; slot < to; slot++) if (slotAt(ring.slots, slot).back < 0) gapSlots.push(slot);
+  for (let slot = from; slot < to; slot++) {
+    const { back, run } = slotAt(ring.slots, slot);
+    if (back < 0 && !ring.slots.runs[run]?.together) gapSlots.push(slot);
+  }
   const gaps = gapSlots.map(
     (slot): Placed => ({ slot, y: row.y, glyph: Glyph.hollow, tone: Tone.gap, look: Look.gap }),
   );

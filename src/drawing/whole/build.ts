@@ -1,6 +1,6 @@
 /** The lanes of a whole panel and their parts; shared by the panel joined and by the pieces apart. */
-import type { Corner } from '../../../core/index.ts';
-import { Glyph, Look, type Part, Tone } from '../../table/draw-list.ts';
+import type { Corner, PairRun, Round } from '../../../core/index.ts';
+import { Glyph, Look, type LookCode, type Part, Tone } from '../../table/draw-list.ts';
 import { makeMarks, makePart, putMark } from '../parts.ts';
 import type { Source } from '../progress.ts';
 import type { Drawn, Ring } from '../ring.ts';
@@ -128,19 +128,28 @@ export function frontStretches(edge: { sides: number[]; corners: Corner[] }): St
   });
 }
 
+/** Looks of the places where a hand did otherwise, or is asked to. */
+export const markLooks = (marks: Round['marks']): Map<number, number> =>
+  new Map(marks.map((mark) => [mark.node, lookOf(mark)]));
+
+const lookOf = ({ asked }: { asked?: true | undefined }): LookCode => (asked ? Look.asked : Look.mishap);
+
+/** A place that lies alone stands proud, unless it is taken with the pair before it. */
+const lookAlone = ({ together }: PairRun): LookCode => (together ? lookOf(together) : Look.surplus);
+
 /** Looks of positions on a lane: what has no partner stands proud, what a hand did otherwise is marked. */
 export function looksOf(
   ring: Ring,
   lane: 'front' | 'back' | 'none',
-  marks: readonly { node: number }[] = [],
+  marks: Round['marks'] = [],
 ): Map<number, number> {
-  const looks = new Map<number, number>(marks.map(({ node }) => [node, Look.mishap]));
+  const looks = markLooks(marks);
   const size = lane === 'front' ? ring.slots.front : ring.slots.back;
   for (const run of ring.slots.runs) {
     if (run.kind !== `${lane}-alone`) continue;
     for (let i = 0; i < run.count; i++) {
       const index = lane === 'front' ? run.front + i : run.back - i;
-      looks.set(((index % size) + size) % size, Look.surplus);
+      looks.set(((index % size) + size) % size, lookAlone(run));
     }
   }
   return looks;
@@ -173,12 +182,13 @@ export function buildFront(drawn: Drawn, panel: Panel, placing: Placing): Built 
 const NO_LOOKS: ReadonlyMap<number, number> = new Map();
 
 /** Where a hand did otherwise on the foundation: a dot with the mark, since a marked post would grow from far. */
-function mishapPart(nodes: readonly { node: number }[], slots: Float32Array, lane: Lane): Part {
+function mishapPart(nodes: Round['marks'], slots: Float32Array, lane: Lane): Part {
   const marks = makeMarks(nodes.length);
   const find = finder(lane);
-  nodes.forEach(({ node }, index) => {
-    const { x, y, angle } = find(slots[node]!);
-    const dot = { x, y, angle, scale: 0.5, glyph: Glyph.dot, tone: Tone.gap, look: Look.mishap };
+  nodes.forEach((mark, index) => {
+    const { x, y, angle } = find(slots[mark.node]!);
+    const tone = mark.asked ? Tone.ink : Tone.gap;
+    const dot = { x, y, angle, scale: 0.5, glyph: Glyph.dot, tone, look: lookOf(mark) };
     putMark(marks, index, dot);
   });
   return makePart({ key: 'mishaps', marks, ribbons: [], layer: 5, solid: false });

@@ -24,11 +24,14 @@ export function noticesStrip(snapshot: Snapshot, send: Send, notices: Notices): 
     </div>`;
 }
 
-/** A mishap put in before the panel was changed has no place on it any more. */
+/** An act put in before the panel was changed has no place on it any more. */
 function unfit(snapshot: Snapshot, send: Send): Notice[] {
   const [problem] = snapshot.unfit;
   if (!problem) return [];
   const index = mishapOf(problem);
-  const mishaps = snapshot.project.mishaps.filter((_, other) => index !== null && other !== index);
-  return [mishapUnfit(sayInApp(problem, snapshot), () => send({ type: 'CHANGE', project: { mishaps } }))];
+  const list = problem.at.startsWith('adjustments') ? 'adjustments' : 'mishaps';
+  const left = snapshot.project[list].filter((_, other) => index !== null && other !== index);
+  return [
+    mishapUnfit(sayInApp(problem, snapshot), () => send({ type: 'CHANGE', project: { [list]: left } })),
+  ];
 }

@@ -19,17 +19,17 @@ export type CellPlan = {
   detail: Detail;
 };
 
-/** Packs a plan into a key: glyph 4 bits, tone 3, look 2, made 1, detail 1. */
+/** Packs a plan into a key: glyph 4 bits, tone 3, look 3, made 1, detail 1. */
 export function cellKey(glyph: number, tone: number, look: number, made: boolean, detail: Detail): CellKey {
-  return (glyph << 7) | (tone << 4) | (look << 2) | (made ? 2 : 0) | (detail === 'full' ? 1 : 0);
+  return (glyph << 8) | (tone << 5) | (look << 2) | (made ? 2 : 0) | (detail === 'full' ? 1 : 0);
 }
 
 /** Unpacks a key. */
 export function cellPlan(key: CellKey): CellPlan {
   return {
-    glyph: ((key >> 7) & 15) as GlyphCode,
-    tone: ((key >> 4) & 7) as ToneCode,
-    look: ((key >> 2) & 3) as LookCode,
+    glyph: ((key >> 8) & 15) as GlyphCode,
+    tone: ((key >> 5) & 7) as ToneCode,
+    look: ((key >> 2) & 7) as LookCode,
     made: (key & 2) !== 0,
     detail: (key & 1) !== 0 ? 'full' : 'small',
   };
@@ -41,18 +41,21 @@ export function cellPlan(key: CellKey): CellPlan {
  */
 export const LOOKS: Record<
   LookCode,
-  { outline: 'single' | 'dashed' | 'double'; filled: boolean; beside: 'nothing' | 'cross' }
+  { outline: 'single' | 'dashed' | 'double'; filled: boolean; beside: 'nothing' | 'cross' | 'ring' }
 > = {
   [Look.plain]: { outline: 'single', filled: true, beside: 'nothing' },
   [Look.gap]: { outline: 'dashed', filled: false, beside: 'nothing' },
   [Look.surplus]: { outline: 'double', filled: true, beside: 'nothing' },
   [Look.mishap]: { outline: 'single', filled: true, beside: 'cross' },
+  [Look.asked]: { outline: 'single', filled: true, beside: 'ring' },
 };
 
 const CROSS = { x: 0.3, y: -0.58, arm: 0.14 };
 const crossPath =
   `M${CROSS.x - CROSS.arm} ${CROSS.y - CROSS.arm}L${CROSS.x + CROSS.arm} ${CROSS.y + CROSS.arm}` +
   `M${CROSS.x - CROSS.arm} ${CROSS.y + CROSS.arm}L${CROSS.x + CROSS.arm} ${CROSS.y - CROSS.arm}`;
+
+const ringPath = ellipse(CROSS.x, CROSS.y, CROSS.arm, CROSS.arm);
 
 /** The layers to paint for a cell, and the tone whose ink they take. */
 export function cellLayers(plan: CellPlan): { layers: Layer[]; tone: ToneCode } {
@@ -70,9 +73,9 @@ export function cellLayers(plan: CellPlan): { layers: Layer[]; tone: ToneCode } 
     const clear = drawing.outline.map((d): Layer => ({ ...pen(d, 'paper', 0.18), fill: 'paper' }));
     layers.unshift(...rings, ...clear);
   }
-  if (look.beside === 'cross') {
-    layers.push(fill(ellipse(CROSS.x, CROSS.y, 0.25, 0.25), 'paper'), pen(crossPath, 'gap', 0.1));
-  }
+  if (look.beside !== 'nothing') layers.push(fill(ellipse(CROSS.x, CROSS.y, 0.25, 0.25), 'paper'));
+  if (look.beside === 'cross') layers.push(pen(crossPath, 'gap', 0.1));
+  if (look.beside === 'ring') layers.push(pen(ringPath, 'ink', 0.1));
   return { layers, tone: plan.tone };
 }
 
@@ -81,6 +84,6 @@ export function cellBounds(plan: CellPlan): readonly [number, number, number, nu
   const look = LOOKS[plan.look];
   const [x0, y0, x1, y1] = GLYPHS[look.filled ? plan.glyph : Glyph.hollow].bounds;
   const grown = look.outline === 'double' ? 0.17 : 0;
-  if (look.beside === 'cross') return [x0, Math.min(y0, -0.86), Math.max(x1, 0.58), y1];
+  if (look.beside !== 'nothing') return [x0, Math.min(y0, -0.86), Math.max(x1, 0.58), y1];
   return [x0 - grown, y0 - grown, x1 + grown, y1 + grown];
 }

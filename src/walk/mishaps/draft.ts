@@ -26,6 +26,7 @@ export type Draft = {
   late: boolean;
   end: 'before' | 'after';
   then: 'from-corner' | 'from-total';
+  of: 'front' | 'back';
 };
 
 export const emptyDraft: Draft = {
@@ -38,6 +39,7 @@ export const emptyDraft: Draft = {
   late: true,
   end: 'before',
   then: 'from-corner',
+  of: 'back',
 };
 
 /** A draft whose side, corner and edging are there on this plan. */
@@ -86,6 +88,7 @@ export function readDraft(draft: Draft, plan: Plan): ReadDraft {
     corner: draft.corner,
     end: draft.end,
     then: draft.then,
+    of: draft.of,
     place,
     ...(count === undefined ? {} : { count: isSigned && !draft.late ? -count : count }),
   });

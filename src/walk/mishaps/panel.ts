@@ -128,8 +128,11 @@ function otherProblems({ problems }: Chosen, snapshot: Snapshot): TemplateResult
 type Change = (part: Partial<Draft>) => void;
 
 function sideChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
-  const options = plan.faces.map((front, side) => `${side + 1}, faces front ${front + 1}`);
-  return chooser('back side', 'mishap-side', options, draft.side, (side) =>
+  const isFront = draft.kind !== null && entryOf(draft.kind).onFront === true;
+  const options = plan.faces.map((front, side) =>
+    isFront ? `${side + 1}` : `${side + 1}, faces front ${front + 1}`,
+  );
+  return chooser(isFront ? 'front side' : 'back side', 'mishap-side', options, draft.side, (side) =>
     change({ side, place: null, count: null }),
   );
 }
@@ -189,6 +192,7 @@ function ways(draft: Draft, plan: Plan, change: Change): TemplateResult {
   const kind = draft.kind as ActKind;
   const arm = plan.edgings[draft.when.edging]?.arm ?? [0, 0];
   const ends = { before: 'before the corner', after: 'after the corner' };
+  const pieces = { back: 'two of the back', front: 'two of the front' };
   const thens = { 'from-corner': 'from the corner', 'from-total': 'from the total' };
   return html`
     ${
@@ -203,6 +207,7 @@ function ways(draft: Draft, plan: Plan, change: Change): TemplateResult {
         ? way('Before or after', draft.end, ends, (end) => change({ end }))
         : nothing
     }
+    ${has(kind, 'of') ? way('Which piece gives two', draft.of, pieces, (of) => change({ of })) : nothing}
     ${
       has(kind, 'then')
         ? html`<p class="mishap-ask">You count the next side</p>

@@ -64,8 +64,8 @@ function entry(
   const { making, settings, project, place } = snapshot;
   const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
   // One that has no place on this panel is not in the making.
-  const made = making.mishaps.indexOf(mishap);
-  const to = made >= 0 ? stepOfAct(making, making.mishaps, made) : -1;
+  const made = making.acts.indexOf(mishap);
+  const to = made >= 0 ? stepOfAct(making, making.acts, made) : -1;
   const passed = questionsBefore(snapshot, to);
   const without = project.mishaps.filter((_, other) => other !== index);
   const go = (): void => {

@@ -10,6 +10,7 @@ import { CLOSING } from './acts-closing.ts';
 import { CLOTH } from './acts-cloth.ts';
 import { JOIN } from './acts-join.ts';
 import { ROUND } from './acts-round.ts';
+import { sayAdjusted } from './adjusted.ts';
 import { type Sentences, type Telling, type Told, tellingOf } from './telling.ts';
 import { sayCount, sayWhere } from './where.ts';
 
@@ -23,11 +24,12 @@ const ACTS: Record<StepKind, (telling: Telling) => Sentences> = { ...ROUND, ...C
 
 /**
  * What to do now, where that is, and how to tell it is right.
- * A step that carries out a mishap says so in its check.
+ * A step that carries out a mishap says so in its check; what is asked for is told as the instruction it is.
  */
 export function sayStep(step: Step, making: Told, speech: Speech, cloth: Cloth | null = null): Said {
-  const plain = ACTS[step.kind](tellingOf(step, making, speech));
-  const sentences = { ...plain, ...inNumbers(step.kind, cloth, speech.units) };
+  const telling = tellingOf(step, making, speech);
+  const plain = ACTS[step.kind](telling);
+  const sentences = sayAdjusted(telling, plain) ?? { ...plain, ...inNumbers(step.kind, cloth, speech.units) };
   const said = { ...sentences, where: sayWhere(step, making), count: sayCount(step) };
   return step.mishap === undefined
     ? said

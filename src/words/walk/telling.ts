@@ -5,7 +5,7 @@ import { type TermForm, type TermId, term } from '../terms.ts';
 import type { Speech } from '../words.ts';
 
 /** The part of the making that a sentence looks at. Mishaps only say that a step is not in the recipe. */
-export type Told = Pick<Making, 'plan' | 'steps'> & Partial<Pick<Making, 'mishaps' | 'becomes'>>;
+export type Told = Pick<Making, 'plan' | 'steps'> & Partial<Pick<Making, 'acts' | 'becomes'>>;
 
 export type Telling = {
   step: Step;

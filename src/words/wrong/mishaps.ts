@@ -3,6 +3,7 @@ import {
   type ActKind,
   type ActParts,
   type ActRound,
+  entryOf,
   type Mishap,
   type Plan,
   roundsOf,
@@ -130,6 +131,7 @@ const STORIES: Record<ActKind, Story> = {
     `A corner ${things(t) === 'chains' ? 'chain' : 'stitch'} ${missed(t)}`,
     'You join past one place of a corner.',
   ],
+  'two-with-one': () => ['Two taken with one', 'You take two stitches of one piece with one of the other.'],
   'last-hole': () => ['The last hole left open', 'You do not join the pair where the yarn is attached.'],
   twisted: () => ['The ring twisted', 'You close it with a turn in it. No count shows that.'],
 };
@@ -156,13 +158,15 @@ export function sayPassed(asks: readonly ('twist' | 'pad')[]): string {
 
 /** Where and how a mishap happens, told from 1: "Edging · back side 3 · stitch 12". */
 export function sayMishapPlace(mishap: SomeAct, plan: Plan, { dialect }: Speech): string {
-  const { side, corner, place, count, end, then } = mishap;
+  const { side, corner, place, count, end, then, of } = mishap;
   const parts = [sayTime(mishap, plan)];
-  if (side !== undefined && plan.edge.sides.length > 1) parts.push(`back side ${side + 1}`);
+  const piece = entryOf(mishap.kind).onFront ? 'front' : 'back';
+  if (side !== undefined && plan.edge.sides.length > 1) parts.push(`${piece} side ${side + 1}`);
   if (corner !== undefined) parts.push(end ? `${end} corner ${corner + 1}` : `corner ${corner + 1}`);
   if (place !== undefined) parts.push(`stitch ${place + 1}`);
   if (count !== undefined) parts.push(HOW_MUCH[mishap.kind]?.(count, plan, dialect) ?? '');
   if (then !== undefined) parts.push(then === 'from-corner' ? 'the next side in full' : 'the total kept');
+  if (of !== undefined) parts.push(`2 of the ${of}`);
   return parts.filter(Boolean).join(' · ');
 }
 

@@ -113,14 +113,14 @@ describe('what is looked at', () => {
     store.send({ type: 'PREVIEW', mishaps });
     store.send({ type: 'JUMP', to: 200 });
     const shown = store.snapshot();
-    expect(shown.making.mishaps).toEqual(mishaps);
+    expect(shown.making.acts).toEqual(mishaps);
     expect(shown.preview?.mishaps).toBe(mishaps);
     expect(shown.project).toBe(before.project);
     expect(shown.canUndo).toBe(before.canUndo);
     expect(lasting(shown)).toEqual(lasting(before));
     store.send({ type: 'PREVIEW', mishaps: null });
     expect(store.snapshot()).toMatchObject({ place: 120, preview: null, project: before.project });
-    expect(store.snapshot().making.mishaps).toEqual([]);
+    expect(store.snapshot().making.acts).toEqual([]);
   });
 
   test.each<[string, AppEvent]>([
@@ -135,7 +135,7 @@ describe('what is looked at', () => {
     store.send({ type: 'JUMP', to: 200 });
     store.send(event);
     expect(store.snapshot()).toMatchObject({ preview: null, place: 30 });
-    expect(store.snapshot().making.mishaps).not.toEqual(mishaps);
+    expect(store.snapshot().making.acts).not.toEqual(mishaps);
   });
 
   test('stays while only how it is shown changes', () => {
@@ -143,7 +143,7 @@ describe('what is looked at', () => {
     store.send({ type: 'PREVIEW', mishaps });
     store.send({ type: 'SETTLE', settings: { manner: 'stitch-by-stitch', theme: 'dark' } });
     store.send({ type: 'SHOW', tab: 'walk' });
-    expect(store.snapshot().making.mishaps).toEqual(mishaps);
+    expect(store.snapshot().making.acts).toEqual(mishaps);
   });
 });
 
