@@ -1,0 +1,75 @@
+/** Every sentence of a written pattern. */
+import type { Arm } from '../../../core/index.ts';
+import type { TermId } from '../terms.ts';
+import type { Adjustment, Amount, Counts, Writer, WrittenCorner } from './writing.ts';
+
+type Message<Params = void> = [Params] extends [void]
+  ? (writer: Writer) => string
+  : (params: Params, writer: Writer) => string;
+
+/** A run of foundation stitches, and the corner after it. `times`: so many of them on end. */
+export type WrittenLeg = { count: Amount; corner: WrittenCorner | null; times: number };
+
+export type PatternHeading =
+  | 'sizes'
+  | 'panel'
+  | 'materials'
+  | 'tension'
+  | 'abbreviations'
+  | 'counting'
+  | 'foundation'
+  | 'edging'
+  | 'sewing'
+  | 'join'
+  | 'notes';
+
+export type PatternMessages = {
+  heading: Message<{ of: PatternHeading }>;
+  untitled: string;
+  by: Message<{ designer: string }>;
+  terms: Message;
+  hand: Message;
+  intro: Message;
+
+  panel: Message<Counts>;
+  panelOrder: Message<{ sides: number }>;
+
+  materials: Message<{ markers: number }>[];
+  tension: Message;
+  abbreviation: Message<{ id: TermId }>;
+
+  countedApart: Message<{ made: WrittenCorner['made'] }>;
+  startingChains: Message<{ count: 0 | 1 }>;
+  closings: Message<{ foundation: 0 | 1; edging: 0 | 1 }>;
+  /** `faces[j]`: the panel's side that side j faces. */
+  faces: Message<{ faces: readonly number[] }>;
+
+  /** `front`: the panel's side that side 0 faces; null without corners. */
+  begin: Message<{ front: number | null; chains: number; counts: 0 | 1 }>;
+  legs: Message<{ legs: readonly WrittenLeg[] }>;
+  markers: Message<{ every: number; cornered: boolean }>;
+  closeFoundation: Message<{ adds: 0 | 1; cornered: boolean }>;
+  counts: Message<{ counts: Counts; of: 'foundation' | 'edging' }>;
+
+  edgingRound: Message<{ round: number; rounds: number }>;
+  joinYarn: Message<{ adds: 0 | 1; cornered: boolean }>;
+  alongSides: Message;
+  everyCorner: Message<{ arm: Arm; corner: WrittenCorner }>;
+  oneCorner: Message<{ index: number; arm: Arm; corner: WrittenCorner }>;
+  intoCorner: Message;
+  increase: Message<{ count: Amount }>;
+  closeEdging: Message<{ adds: 0 | 1; cornered: boolean }>;
+  adjustment: Message<Adjustment>;
+
+  sewing: Message<{ cornered: boolean }>[];
+
+  layTogether: Message<{ first: { panel: number; back: number } | null }>;
+  beginJoin: Message<{ side: number; back: number; fromCorner: number; corner: WrittenCorner | null }>;
+  slipStitches: Message<{ pairs: Amount; cornered: boolean }>;
+  padIn: Message<{ last: number | null }>;
+  lastHole: Message;
+
+  sizesKnown: Message<{ names: readonly string[] }>;
+  sizeHead: { size: string; panel: string; foundation: string; edging: string; total: string };
+  sizeName: Message<{ index: number }>;
+};

@@ -1,0 +1,289 @@
+/**
+ * The whole recipe as a pattern that can be printed. For several sizes the numbers stand in the usual bracketed
+ * order; the counts at the end of every round are read off what `work` makes, adjustments carried out.
+ */
+import { type Corner, countRound, type Plan, type Round, type Shape, work } from '../../../core/index.ts';
+import { catalogueOf } from '../catalogue.ts';
+import { STARTING_CHAINS } from '../walk/acts-round.ts';
+import type { Block, Section, Written } from './document.ts';
+import type { PatternHeading, PatternMessages, WrittenLeg } from './messages.ts';
+import { type Amount, type Counts, openWriter, type WriteOptions, type Writer } from './writing.ts';
+
+/** Sizes of one pattern: the same sides, corners and rounds, with other counts. */
+export type Sizes = { names: readonly string[]; plans: readonly [Plan, ...Plan[]] };
+
+/** Everything the sentences are made from. */
+type Job = Sizes & {
+  first: Plan;
+  options: WriteOptions;
+  say: PatternMessages;
+  writer: Writer;
+  cornered: boolean;
+  /** The rounds as made, of every size: the foundation, then the edgings. */
+  rounds: readonly (readonly Round[])[];
+};
+
+export const writeOut = (plan: Plan, options: WriteOptions): Written =>
+  writeSizes({ names: [], plans: [plan] }, options);
+
+export function writeSizes(sizes: Sizes, options: WriteOptions): Written {
+  const job = jobOf(sizes, options);
+  const { say, writer } = job;
+  const body = [foundation(job), ...edgings(job), sewing(job), join(job)];
+  // Written last: only now is it known which terms were written short.
+  const tension = section(job, 'tension', paragraphs([say.tension(writer)]));
+  const opening = [
+    ...sizesSection(job),
+    panel(job),
+    materials(job),
+    tension,
+    abbreviations(job),
+    counting(job),
+  ];
+  const { title, designer, notes } = options;
+  return {
+    language: writer.speaker.language,
+    title: title?.trim() || say.untitled,
+    head: [
+      ...(designer?.trim() ? [say.by({ designer: designer.trim() }, writer)] : []),
+      `${say.terms(writer)}. ${say.hand(writer)}`,
+      say.intro(writer),
+    ],
+    sections: [
+      ...opening,
+      ...body,
+      ...(notes?.trim() ? [section(job, 'notes', [{ kind: 'paragraph', text: notes.trim() }])] : []),
+    ],
+  };
+}
+
+function jobOf(sizes: Sizes, options: WriteOptions): Job {
+  const writer = openWriter(options);
+  const [first] = sizes.plans;
+  const rounds = sizes.plans.map((plan) => {
+    const made = work(plan, options.adjustments);
+    return [made.foundation, ...made.edgings];
+  });
+  const say = catalogueOf(writer.speaker).pattern;
+  return { ...sizes, first, options, say, writer, rounds, cornered: first.edge.corners.length > 0 };
+}
+
+const section = ({ say, writer }: Job, of: PatternHeading, blocks: Block[]): Section => ({
+  heading: say.heading({ of }, writer),
+  blocks,
+});
+
+const each = ({ plans }: Job, of: (plan: Plan) => number): Amount => plans.map(of);
+
+/** The counts of rounds that are alike but for the size. */
+function countsOf(shapes: readonly Shape[]): Counts {
+  const [first] = shapes;
+  const corners: readonly Corner[] = first?.corners ?? [];
+  return {
+    sides: (first?.sides ?? []).map((_, side) => shapes.map(({ sides }) => sides[side] ?? 0)),
+    corners,
+    total: shapes.map(({ sides, corners: own }) => sum([...sides, ...own.map(({ size }) => size)])),
+  };
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+const countsMade = ({ rounds }: Job, round: number): Counts =>
+  countsOf(rounds.map((of) => countRound(of[round] as Round)));
+
+function sizesSection(job: Job): Section[] {
+  const { names, plans, say, writer } = job;
+  if (plans.length < 2) return [];
+  const { size, panel: front, foundation: base, edging, total } = say.sizeHead;
+  const list = (sides: readonly number[]): string => sides.map(writer.speaker.formatting.plain).join(', ');
+  const rows = plans.map((plan, i) => [
+    names[i] ?? '',
+    list(plan.edge.sides),
+    list(plan.foundation.sides),
+    list(plan.edgings.at(-1)?.sides ?? []),
+    writer.speaker.formatting.plain(plan.pairs),
+  ]);
+  return [
+    section(job, 'sizes', [
+      { kind: 'paragraph', text: say.sizesKnown({ names }, writer) },
+      { kind: 'table', head: [size, front, base, edging, total], rows },
+    ]),
+  ];
+}
+
+function panel(job: Job): Section {
+  const { say, writer, plans, cornered } = job;
+  const counts = countsOf(plans.map(({ edge }) => edge));
+  const order = cornered ? [say.panelOrder({ sides: counts.sides.length }, writer)] : [];
+  return section(job, 'panel', paragraphs([say.panel(counts, writer), ...order]));
+}
+
+const paragraphs = (texts: readonly string[]): Block[] => texts.map((text) => ({ kind: 'paragraph', text }));
+
+function materials(job: Job): Section {
+  const { say, writer, first } = job;
+  const markers = first.edge.corners.length + Math.max(...job.plans.map(markersOf));
+  return section(job, 'materials', [
+    { kind: 'list', items: say.materials.map((item) => item({ markers }, writer)) },
+  ]);
+}
+
+/** One to begin with, and one after every so many stitches of the foundation's legs. */
+const markersOf = ({ foundation, choices }: Plan): number =>
+  1 +
+  sum(
+    [foundation.lead, ...foundation.sides.slice(1), foundation.tail].map((leg) =>
+      Math.floor(leg / choices.markerEvery),
+    ),
+  );
+
+const abbreviations = (job: Job): Section =>
+  section(job, 'abbreviations', [
+    { kind: 'list', items: [...job.writer.shorts].map((id) => job.say.abbreviation({ id }, job.writer)) },
+  ]);
+
+function counting(job: Job): Section {
+  const { say, writer, first, cornered } = job;
+  const { foundationStart, foundationClosing, edgingClosing } = first.choices;
+  const [corner] = first.edge.corners;
+  return section(job, 'counting', [
+    {
+      kind: 'list',
+      items: [
+        ...(corner ? [say.countedApart({ made: corner.made }, writer)] : []),
+        say.startingChains({ count: foundationStart.counts }, writer),
+        say.closings({ foundation: foundationClosing.adds, edging: edgingClosing.adds }, writer),
+        ...(cornered ? [say.faces({ faces: first.faces }, writer)] : []),
+      ],
+    },
+  ]);
+}
+
+function foundation(job: Job): Section {
+  const { say, writer, first, cornered } = job;
+  const { foundationStart, foundationClosing, markerEvery } = first.choices;
+  return section(job, 'foundation', [
+    {
+      kind: 'acts',
+      items: [
+        say.begin(
+          {
+            front: cornered ? (first.faces[0] ?? 0) : null,
+            chains: STARTING_CHAINS,
+            counts: foundationStart.counts,
+          },
+          writer,
+        ),
+        say.legs({ legs: legsOf(job) }, writer),
+        say.markers({ every: markerEvery, cornered }, writer),
+        ...adjustments(job, 'foundation', 0),
+        say.closeFoundation({ adds: foundationClosing.adds, cornered }, writer),
+      ],
+    },
+    { kind: 'paragraph', text: say.counts({ counts: countsMade(job, 0), of: 'foundation' }, writer) },
+  ]);
+}
+
+/** Lead, the whole sides, tail; legs that are alike on end are told once. */
+function legsOf(job: Job): WrittenLeg[] {
+  const { corners, sides } = job.first.foundation;
+  const whole = sides.slice(1).map((_, i) => each(job, ({ foundation: of }) => of.sides[i + 1] ?? 0));
+  const lead = each(job, ({ foundation: of }) => of.lead);
+  const tail = each(job, ({ foundation: of }) => of.tail);
+  const counts = corners.length > 0 ? [lead, ...whole, tail] : [lead];
+  const legs: WrittenLeg[] = [];
+  counts.forEach((count, i) => {
+    const leg: WrittenLeg = { count, corner: corners[i] ?? null, times: 1 };
+    const last = legs.at(-1);
+    if (last && isAlike(last, leg)) last.times++;
+    else legs.push(leg);
+  });
+  return legs;
+}
+
+const isAlike = (one: WrittenLeg, other: WrittenLeg): boolean =>
+  one.corner?.size === other.corner?.size &&
+  one.corner?.made === other.corner?.made &&
+  one.count.every((count, i) => count === other.count[i]);
+
+function edgings(job: Job): Section[] {
+  const { first } = job;
+  return [
+    section(
+      job,
+      'edging',
+      first.edgings.flatMap((_, round) => edgingRound(job, round)),
+    ),
+  ];
+}
+
+function edgingRound(job: Job, round: number): Block[] {
+  const { say, writer, first, cornered } = job;
+  const { adds } = first.choices.edgingClosing;
+  const increase = each(job, ({ edgings: of }) => of[round]?.increase ?? 0);
+  return [
+    { kind: 'paragraph', text: say.edgingRound({ round, rounds: first.edgings.length }, writer) },
+    {
+      kind: 'acts',
+      items: [
+        say.joinYarn({ adds, cornered }, writer),
+        say.alongSides(writer),
+        ...(cornered ? [...cornersOf(job, round), say.intoCorner(writer)] : []),
+        ...(increase.some((count) => count > 0) ? [say.increase({ count: increase }, writer)] : []),
+        ...adjustments(job, 'edging', round),
+        say.closeEdging({ adds, cornered }, writer),
+      ],
+    },
+    { kind: 'paragraph', text: say.counts({ counts: countsMade(job, round + 1), of: 'edging' }, writer) },
+  ];
+}
+
+function cornersOf({ say, writer, first }: Job, round: number): string[] {
+  const { arm, corners } = first.edgings[round] as Plan['edgings'][number];
+  const [one] = corners;
+  const areAlike = corners.every(({ made, size }) => made === one?.made && size === one.size);
+  return one && areAlike
+    ? [say.everyCorner({ arm, corner: one }, writer)]
+    : corners.map((corner, index) => say.oneCorner({ index, arm, corner }, writer));
+}
+
+function adjustments(
+  { options, say, writer }: Job,
+  round: 'foundation' | 'edging',
+  edging: number,
+): string[] {
+  return (options.adjustments ?? [])
+    .filter((act) => (act.round ?? 'foundation') === round && (act.edging ?? 0) === edging)
+    .map((act) => say.adjustment(act, writer));
+}
+
+const sewing = (job: Job): Section =>
+  section(job, 'sewing', [
+    {
+      kind: 'acts',
+      items: job.say.sewing.map((act) => act({ cornered: job.cornered }, job.writer)),
+    },
+  ]);
+
+function join(job: Job): Section {
+  const { say, writer, first, cornered } = job;
+  const { side, fromCorner } = first.choices.joinStart;
+  const { corners } = first.edge;
+  const beside = corners.at(side - 1) ?? null;
+  const last = cornered && corners.length > 1 ? (side + corners.length - 1) % corners.length : null;
+  return section(job, 'join', [
+    {
+      kind: 'acts',
+      items: [
+        say.layTogether(
+          { first: cornered ? { panel: side, back: first.faces.indexOf(side) } : null },
+          writer,
+        ),
+        say.beginJoin({ side, back: first.faces.indexOf(side), fromCorner, corner: beside }, writer),
+        say.slipStitches({ pairs: each(job, ({ pairs }) => pairs), cornered }, writer),
+        say.padIn({ last }, writer),
+        say.lastHole(writer),
+      ],
+    },
+  ]);
+}

@@ -1,0 +1,118 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Plan } from '../../../core/index.ts';
+import { toHtml, toMarkdown, toText } from '../../../src/words/pattern/formats.ts';
+import { writeOut, writeSizes } from '../../../src/words/pattern/write-out.ts';
+import type { WriteOptions } from '../../../src/words/pattern/writing.ts';
+import { wordsOnlyIn } from '../../../src/words/terms.ts';
+import { planOf } from '../core/making.ts';
+import { examples } from './examples.ts';
+import { readPattern } from './reader.ts';
+
+const uk: WriteOptions = { terms: 'uk', hand: 'right', units: 'cm' };
+const cushion = planOf([62, 38, 62, 38]);
+const textOf = (plan: Plan, options: Partial<WriteOptions> = {}): string =>
+  toText(writeOut(plan, { ...uk, ...options }));
+
+describe('a written pattern', () => {
+  it.each([
+    ['uk', 'us'],
+    ['us', 'uk'],
+  ] as const)('in %s terms has no word of the others', (terms, other) => {
+    const text = textOf(cushion, { terms });
+    const written = (word: string): boolean =>
+      [word, word.charAt(0).toUpperCase() + word.slice(1)].some((one) =>
+        new RegExp(`(?<![A-Za-z])${one}(?![A-Za-z])`).test(text),
+      );
+    const words = wordsOnlyIn(other).filter(written);
+    expect(words).toEqual([]);
+  });
+
+  it('lists the abbreviations it uses, and no others', () => {
+    const listed = [...textOf(cushion).matchAll(/^- (\S+) – /gm)].map(([, short]) => short);
+    expect(listed).toEqual(['ch', 'ftr', 'dc', 'blo', 'ss']);
+    const rest = textOf(cushion).replace(/ABBREVIATIONS[\s\S]*?NOTES/, '');
+    for (const short of listed) expect(rest).toMatch(new RegExp(`\\d ${short}\\b|${short} `));
+  });
+
+  it('names title, designer and notes as they were typed', () => {
+    const text = textOf(cushion, {
+      title: 'Hazel',
+      designer: 'Ida Fenn',
+      notes: 'Wash it cold.\nDry it flat.',
+    });
+    expect(text).toMatch(/^Hazel\nDesigned by Ida Fenn\nUK terms\./);
+    expect(text).toMatch(/NOTES\n\nWash it cold\.\nDry it flat\.\n$/);
+  });
+
+  it('writes nothing as markup that was typed', () => {
+    const written = writeOut(cushion, { ...uk, title: '<b>1 & 2</b>', notes: '*not* [bold](x)' });
+    expect(toHtml(written)).toContain('<h1>&lt;b&gt;1 &amp; 2&lt;/b&gt;</h1>');
+    expect(toMarkdown(written)).toContain('\\*not\\* \\[bold\\](x)');
+  });
+
+  it('mirrors the turning words with the hand, and no number', () => {
+    const [right, left] = [textOf(cushion), textOf(cushion, { hand: 'left' })];
+    expect(right).toContain('anticlockwise');
+    expect(left).toContain('runs clockwise');
+    expect(left.match(/\d+/g)).toEqual(right.match(/\d+/g));
+  });
+
+  it('carries adjustments into the counts of their round and of those after it', () => {
+    const text = textOf(cushion, {
+      adjustments: [{ kind: 'stitch-doubled', round: 'foundation', side: 1, place: 11 }],
+    });
+    expect(text).toContain('On side 2, work 1 more into the place of the 12th stitch.');
+    const { foundation, edgings } = readPattern(text);
+    expect(foundation.sides).toEqual([60, 37, 60, 36]);
+    expect(edgings[0]?.counts.sides).toEqual([62, 39, 62, 38]);
+  });
+
+  it('tells legs that are alike once', () => {
+    expect(textOf(planOf([40, 40, 40, 40, 40, 40]))).toContain(
+      '19 ftr, 2 ch, [38 ftr, 2 ch] 5 times, 18 ftr.',
+    );
+  });
+});
+
+describe('a pattern of several sizes', () => {
+  const plans = [planOf([62, 38, 62, 38]), planOf([70, 46, 70, 46]), planOf([78, 54, 78, 54])] as const;
+  const written = writeSizes({ names: ['small', 'medium', 'large'], plans: [...plans] }, uk);
+  const text = toText(written);
+
+  it('gives the numbers in the usual bracketed order', () => {
+    expect(text).toContain('small (medium: large)');
+    expect(text).toContain('30 (34: 38) ftr, 2 ch, 36 (44: 52) ftr, 2 ch');
+    expect(text).toContain(
+      'Sides 62 (70: 78), 38 (46: 54), 62 (70: 78), 38 (46: 54); corners 2, 2, 2, 2 ch; 208 (240: 272) in all.',
+    );
+  });
+
+  it.each([0, 1, 2])('holds size %i whole', (size) => {
+    const one = text.replace(/(\d+) \(([\d: ]+)\)/g, (_, first: string, others: string) => {
+      return [first, ...others.split(': ')][size] ?? '';
+    });
+    const { foundation, edgings, pairs } = readPattern(one);
+    const plan = plans[size] as Plan;
+    expect(foundation.sides).toEqual(plan.foundation.sides);
+    expect(edgings[0]?.counts.sides).toEqual(plan.edgings[0]?.sides);
+    expect(pairs).toBe(plan.pairs);
+  });
+
+  it('has all sizes in a table', () => {
+    const table = written.sections[0]?.blocks.find(({ kind }) => kind === 'table');
+    expect(table).toMatchObject({
+      rows: [
+        ['small', '62, 38, 62, 38', '60, 36, 60, 36', '62, 38, 62, 38', '208'],
+        ['medium', '70, 46, 70, 46', '68, 44, 68, 44', '70, 46, 70, 46', '240'],
+        ['large', '78, 54, 78, 54', '76, 52, 76, 52', '78, 54, 78, 54', '272'],
+      ],
+    });
+  });
+});
+
+describe('the examples', () => {
+  it.each(Object.entries(examples))('%s stands in assets as it is written now', (file, written) => {
+    expect(readFileSync(`assets/examples/${file}`, 'utf8')).toBe(toMarkdown(written));
+  });
+});
