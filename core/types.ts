@@ -59,6 +59,8 @@ export type Choices = {
   foundationClosing?: { adds: 0 | 1 };
   edgingClosing?: { adds: 0 | 1 };
   joinStart?: { side: number; fromCorner?: number };
+  /** A bag or pocket: the front side that is not joined. The join then begins and ends beside it. */
+  open?: number;
   markerEvery?: number;
 };
 
@@ -71,6 +73,8 @@ export type SettledChoices = {
   foundationClosing: { adds: 0 | 1 };
   edgingClosing: { adds: 0 | 1 };
   joinStart: JoinStart;
+  /** The front side that stays open, where one does. */
+  open?: number;
   markerEvery: number;
 };
 

@@ -17,6 +17,7 @@ export type EarlyChoices = {
   foundationAdds: 0 | 1;
   edgingAdds: 0 | 1;
   joinStart: JoinStart;
+  open: number | undefined;
   markerEvery: number;
 };
 
@@ -33,7 +34,7 @@ export function settleChoices(edge: Edge, choices: Choices, problems: Problem[])
     startCounts: choices.foundationStart?.counts ?? 0,
     foundationAdds: choices.foundationClosing?.adds ?? 1,
     edgingAdds: choices.edgingClosing?.adds ?? 1,
-    joinStart: readJoinStart(edge, choices.joinStart, problems),
+    ...readJoin(edge, choices, problems),
     markerEvery: readMarker(choices.markerEvery, problems),
   };
 }
@@ -96,6 +97,20 @@ function readIncrease(edge: Edge, increase: number, at: string, problems: Proble
   if (isGood && increase > 0 && edge.corners.length > 0)
     problems.push({ at, code: 'increase-with-corners', params: {} });
   return isGood ? increase : 0;
+}
+
+/**
+ * Where a side stays open the yarn is attached in its last stitch, which is never joined: the first pair is the
+ * corner's, and the join goes round to the corner before.
+ */
+function readJoin(
+  edge: Edge,
+  { joinStart, open }: Choices,
+  problems: Problem[],
+): Pick<EarlyChoices, 'joinStart' | 'open'> {
+  if (open === undefined || edge.corners.length < 2 || !checkSide(edge, open, 'choices.open', problems))
+    return { joinStart: readJoinStart(edge, joinStart, problems), open: undefined };
+  return { joinStart: { side: open, fromCorner: joinPlaces(edge, open) }, open };
 }
 
 function readJoinStart(

@@ -157,5 +157,6 @@ const settled = (early: EarlyChoices, lead: number): SettledChoices => ({
   foundationClosing: { adds: early.foundationAdds },
   edgingClosing: { adds: early.edgingAdds },
   joinStart: early.joinStart,
+  ...(early.open !== undefined && { open: early.open }),
   markerEvery: early.markerEvery,
 });

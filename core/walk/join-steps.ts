@@ -43,6 +43,7 @@ export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number):
     target: targetOf(first?.front ?? -1, first?.back ?? -1),
     ...seam.pinched.get(0),
   };
+  if (plan.choices.open !== undefined) return openSections(seam, act, hole);
   return [
     actsSection('join', 0, [
       act('join', 'wrong-sides', { yarn: 'none', loopsBefore: 0, loopsAfter: 0 }),
@@ -67,6 +68,39 @@ export function joinSections(plan: Plan, allRuns: PairRun[], backTotal: number):
       act('join-closing', 'ends-inside', { done: seam.pairs, loopsBefore: 0, loopsAfter: 0 }),
     ]),
   ];
+}
+
+type Acting = (stage: Stage, kind: StepKind, given?: Partial<Step>) => Step;
+
+/** The join of a bag: from one corner of the open side round to the other; no pad, no last hole. */
+function openSections(seam: Seam, act: Acting, attach: Partial<Step>): Section[] {
+  const done = joinedBeside(seam);
+  const { side = 0, corner = -1, place = 0, of = 0, target = targetOf(-1, -1) } = attach;
+  const at = { side, corner, place, of };
+  return [
+    actsSection('join', 0, [
+      act('join', 'wrong-sides', { yarn: 'none', loopsBefore: 0, loopsAfter: 0 }),
+      act('join', 'join-marker', { ...at, loopsBefore: 0, loopsAfter: 0 }),
+      act('join', 'join-attach', { ...at, loopsBefore: 0, target }),
+    ]),
+    slipStitches(seam, 1, done + 1, done + 1),
+    actsSection('join', 0, [act('join', 'look-for-holes', { done })]),
+    actsSection('join-closing', 0, [
+      act('join-closing', 'fasten-off', { done, loopsAfter: 0 }),
+      act('join-closing', 'ends-inside', { done, loopsBefore: 0, loopsAfter: 0 }),
+    ]),
+  ];
+}
+
+/** Pairs that do not lie on the open side. */
+function joinedBeside({ plan, runs, partStarts, parts }: Seam): number {
+  const which = parts.findIndex(({ side, corner }) => side === plan.choices.open && corner < 0);
+  const from = partStarts[which] ?? 0;
+  const to = from + (parts[which]?.of ?? 0);
+  const { total } = plan.edge;
+  const within = (first: number, count: number): number =>
+    Math.max(0, Math.min(first + count, to) - Math.max(first, from));
+  return sum(runs.map(({ front, count }) => count - within(front, count) - within(front - total, count)));
 }
 
 function seamOf(plan: Plan, allRuns: PairRun[], backTotal: number): Seam {

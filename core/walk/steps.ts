@@ -106,9 +106,15 @@ function sectionsOf(plan: Plan, seen: RoundsSeen, runs: PairRun[]): Section[] {
     ...plan.edgings.flatMap((_, n) => edgingSections(plan, seen, n)),
     clothSection(plan),
     ...joinSections(plan, runs, seen.edgings.at(-1)?.length ?? 1),
-    actsSection('finished', 0, [bareStep('finished', 'finished', { loopsBefore: 0, loopsAfter: 0 })]),
+    actsSection('finished', 0, [
+      bareStep('finished', 'finished', { loopsBefore: 0, loopsAfter: 0, ...doneAtLast(plan) }),
+    ]),
   ].filter((section) => section.length > 0);
 }
+
+/** With an open side fewer pairs are joined than there are. */
+const doneAtLast = ({ edge, choices: { open } }: Plan): Partial<Step> =>
+  open === undefined ? {} : { done: edge.total - (edge.sides[open] as number) };
 
 function stepsOf(sections: Section[]): Steps {
   const starts: number[] = [];

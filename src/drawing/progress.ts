@@ -32,7 +32,8 @@ export function progressAt(step: Step): Progress {
     case 'join-closing':
       return { foundation: ALL, edgings: all, joined: done };
     case 'finished':
-      return { foundation: ALL, edgings: all, joined: ALL };
+      // Where a side stays open the step says how many pairs are joined.
+      return { foundation: ALL, edgings: all, joined: done > 0 ? done : ALL };
   }
 }
 

@@ -1,8 +1,10 @@
 /** From typed text to what core asks for: the front's edge, and the choices for the back. */
 import type { Choices, Corner, EdgeInput } from '../../core/index.ts';
+import { clothFields } from '../state/cloth-fields.ts';
 import { fieldNames } from '../state/fields.ts';
 import type { Project } from '../state/snapshot.ts';
 import { numberFrom, type Reader, readField } from './typed.ts';
+import { readWhole } from './whole-number.ts';
 
 /** The front as it was counted. Where a number cannot be read one that does no harm stands, so that all else is judged. */
 export function readFront(reader: Reader): EdgeInput {
@@ -50,8 +52,16 @@ export function readChoices(reader: Reader): Choices {
       side: frontSide(reader, fieldNames.joinSide),
       ...(fromCorner === undefined ? {} : { fromCorner }),
     },
+    ...openSide(reader),
     ...(markerEvery === undefined ? {} : { markerEvery }),
   };
+}
+
+/** A bag or pocket leaves a side open; a panel without sides to tell apart has none. */
+function openSide({ project: { sideCount, texts } }: Reader): Pick<Choices, 'open'> {
+  if (texts[clothFields.becomes] !== 'bag' || sideCount < 2) return {};
+  const side = readWhole(texts[clothFields.openSide] ?? '1');
+  return { open: side.ok ? Math.min(sideCount, Math.max(1, side.value)) - 1 : 0 };
 }
 
 /** Index of the front side told in a field; a round panel has one. */

@@ -134,7 +134,11 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'ends-inside':
       return edge.endsInside();
     case 'finished':
-      return cushion.whole(lying, front.sides.map(String), `${making.plan.pairs}`);
+      return cushion.whole(lying, {
+        sides: front.sides.map(String),
+        all: `${step.done || making.plan.pairs}`,
+        open: choices.open,
+      });
     default:
       return null;
   }

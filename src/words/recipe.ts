@@ -242,12 +242,21 @@ function sayJoin(plan: Plan, { dialect }: Speech, pairs = plan.pairs): string[] 
   return [
     'Wrong sides together. Slip stitch through the inner loops.',
     edge.corners.length === 0 ? 'Begin at any stitch, and mark it on both rounds.' : sayJoinStart(plan),
-    `Leave the last ${open} open, put the ${pad} in, pin it, and go on.`,
-    `${pairs} pairs, the pair where you attached the yarn last of all.`,
+    ...(plan.choices.open === undefined
+      ? [
+          `Leave the last ${open} open, put the ${pad} in, pin it, and go on.`,
+          `${pairs} pairs, the pair where you attached the yarn last of all.`,
+        ]
+      : [
+          `Join round to the other corner of side ${plan.choices.open + 1}, and fasten off. It stays open.`,
+          `${pairs - (edge.sides[plan.choices.open] ?? 0)} pairs.`,
+        ]),
   ];
 }
 
 function sayJoinStart({ choices, edge }: Plan): string {
+  if (choices.open !== undefined)
+    return `Attach the yarn in the last stitch of front side ${choices.open + 1}, and begin with its corner.`;
   const { side, fromCorner } = choices.joinStart;
   const before = (side - 1 + edge.corners.length) % edge.corners.length;
   return `Begin on front side ${side + 1}, ${fromCorner} in from corner ${before + 1}: ${sayNearest(edge.corners[before])} is 1.`;

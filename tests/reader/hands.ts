@@ -48,6 +48,8 @@ export type Hands = {
   /** The join: side of the front that faces the back's first, places taken, and where it stands. */
   faces: number | null;
   inFromCorner: number;
+  /** The side of the front that stays open, if one does. */
+  open: number | null;
   start: { front: number; back: number } | null;
   joined: number;
   skipped: { front: number; back: number };
@@ -84,6 +86,7 @@ export const newHands = (words: Glossary, hand: Hand, front: FrontPiece): Hands 
   back: [],
   faces: null,
   inFromCorner: 0,
+  open: null,
   start: null,
   joined: 0,
   skipped: { front: 0, back: 0 },

@@ -7,7 +7,7 @@ import { GLOSSARY, type Hand, type Terms } from './glossary.ts';
 import { type Hands, must, newHands, Stuck } from './hands.ts';
 import type { FrontPiece, Made } from './piece.ts';
 import type { Rule } from './rules.ts';
-import { JOIN_RULES, pairsLeft } from './rules-join.ts';
+import { JOIN_RULES } from './rules-join.ts';
 import { ROUND_RULES } from './rules-round.ts';
 import { checkCount, checkPromise, checkWhere, noPromises } from './whereabouts.ts';
 
@@ -75,13 +75,14 @@ function madeBy(hands: Hands, rounds: number | null): Made {
   must(hands.stage === 'finished', 'the piece is not finished');
   must(hands.foundation !== null, 'there is no foundation');
   must(rounds === null || rounds === hands.edgings.length, 'not all edging rounds are made');
+  const pairs = hands.joined + (hands.lastHole ? 1 : 0);
   return {
     foundation: hands.foundation,
     edgings: hands.edgings,
-    pairs: hands.joined + (hands.lastHole ? 1 : 0),
+    pairs,
     leftOver: {
-      front: pairsLeft(hands),
-      back: hands.back.length - 1 - hands.joined - hands.skipped.back,
+      front: hands.frontPlaces.length - hands.skipped.front - pairs,
+      back: hands.back.length - hands.skipped.back - pairs,
     },
   };
 }

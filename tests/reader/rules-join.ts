@@ -84,21 +84,32 @@ function joinNext(hands: Hands, what: 'stitch' | 'corner', which: number | null)
   hands.joined += 1;
 }
 
-/** The place so many in from a corner, the corner's nearest place being the first, on both pieces. */
-function startAt(hands: Hands, fromCorner: number, corner: number): void {
-  const { front, frontPlaces, back } = hands;
+/** The front's corner of that number, and the back's that lies behind it. */
+function cornersAt({ front, frontPlaces, back, faces }: Hands, corner: number) {
   const k = front.sides.length;
   const frontCorner = cornersOf(frontPlaces)[corner - 1];
   must(frontCorner !== undefined, 'the front has no such corner');
-  must(hands.faces !== null, 'nobody said which sides lie on each other');
+  must(faces !== null, 'nobody said which sides lie on each other');
   // The side after this corner of the front faces a side of the back, whose own corner follows it.
   const side = corner % k;
-  const backCorner = cornersOf(back)[(((hands.faces - side) % k) + k) % k];
+  const backCorner = cornersOf(back)[(((faces - side) % k) + k) % k];
   must(backCorner !== undefined, 'the back has no such corner');
+  return { frontCorner, backCorner };
+}
+
+/** The place so many in from a corner, the corner's nearest place being the first, on both pieces. */
+function startAt(hands: Hands, fromCorner: number, corner: number): void {
+  const { frontCorner, backCorner } = cornersAt(hands, corner);
   hands.start = {
     front: frontCorner.from + frontCorner.size - 1 + fromCorner - 1,
     back: backCorner.from - (fromCorner - 1),
   };
+}
+
+/** The last stitch of a side, and the one that lies behind it. */
+function startBeside(hands: Hands, side: number): void {
+  const { frontCorner, backCorner } = cornersAt(hands, side);
+  hands.start = { front: frontCorner.from - 1, back: backCorner.from + backCorner.size };
 }
 
 const JOIN: RuleFor[] = [
@@ -127,6 +138,28 @@ const JOIN: RuleFor[] = [
   }),
   rule('Its nearest chain is 1\\.'),
   rule('The corner stitch is 1\\.'),
+  rule('Mark the last stitch of side (\\d+), on both pieces\\.', (hands, [side]) => {
+    doing(hands, 'mark the start', 'lay together');
+    startBeside(hands, number(side));
+  }),
+  rule('Side (\\d+) stays open\\.', (hands, [side]) => {
+    const { front, frontPlaces } = hands;
+    const corner = cornersOf(frontPlaces)[number(side) - 1];
+    must(corner !== undefined && hands.start?.front === corner.from - 1, 'the join begins elsewhere');
+    must(front.sides[number(side) - 1] !== undefined, 'there is no such side');
+    hands.open = number(side) - 1;
+  }),
+  rule('On the back it is the stitch that lies behind\\.'),
+  rule('This pair stays open with its side\\.', (hands) => must(hands.open !== null, 'no side stays open')),
+  rule('Only side (\\d+) is open, from corner to corner\\.', (hands, [side]) =>
+    must(hands.open === number(side) - 1, 'another side is open'),
+  ),
+  rule('(\\d+) pairs, stitch to stitch\\.', (hands, [pairs]) =>
+    must(hands.joined === number(pairs), 'another number of pairs is joined'),
+  ),
+  rule('Side (\\d+) is the opening\\.', (hands, [side]) =>
+    must(hands.open === number(side) - 1, 'another side is open'),
+  ),
   rule('Mark stitch (\\d+) of the front and any stitch of the back\\.', (hands, [stitch]) => {
     must(!hasCorners(hands), 'nobody said where the join begins');
     doing(hands, 'mark the start', 'lay together');
@@ -188,8 +221,10 @@ const JOIN: RuleFor[] = [
   ),
   rule('It is as large as the loops before it\\.'),
   rule('Look along the whole join for holes\\.', (hands) => {
-    must(pairsLeft(hands) === 0, 'pairs are still open');
-    doing(hands, 'look for holes', 'take the loop');
+    // The pair where the yarn hangs is one of the open side.
+    const open = hands.open === null ? 0 : at(hands.front.sides, hands.open) - 1;
+    must(pairsLeft(hands) === open, 'pairs are still open');
+    doing(hands, 'look for holes', ...(hands.open === null ? ['take the loop'] : []));
   }),
   rule('Every pair shows 1 {slip}\\.'),
   rule('Only the first pair is still open\\.', (hands) => must(!hands.lastHole, 'it is closed')),
@@ -206,7 +241,7 @@ const JOIN: RuleFor[] = [
   rule('The line runs on without a step\\.'),
   rule('Draw both ends inside with the needle\\.', (hands) => {
     must(hands.ends === 2, 'there are not two ends');
-    doing(hands, 'draw the ends in', 'close the join');
+    doing(hands, 'draw the ends in', hands.open === null ? 'close the join' : 'look for holes');
     hands.ends = 0;
   }),
   rule('Count the needles and pins before you put them away\\.'),

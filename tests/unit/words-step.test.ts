@@ -61,6 +61,7 @@ const MAKINGS: [name: string, making: Told][] = [
       { kind: 'arm-missed', round: 'edging', corner: 2, end: 'before' },
     ]),
   ],
+  ['a bag with side 3 open', square({ open: 2 })],
   ['a corner forgotten', square({}, [{ kind: 'corner-forgotten', round: 'foundation', corner: 2 }])],
   ['a stitch missed', square({}, [{ kind: 'stitch-missed', round: 'foundation', side: 1, place: 3 }])],
 ];

@@ -67,6 +67,7 @@ const GIVEN: [EdgeInput, Choices][] = [
   [stitches([9, 9, 9], { made: 'chain', size: 1 }), {}],
   [stitches([9, 9, 9, 9], one), { foundationCorner: one }],
   [stitches([30], []), {}],
+  [stitches([12, 9, 12, 9]), { open: 3 }],
 ];
 
 const MAKINGS: Told[] = GIVEN.map(([input, choices]) => {

@@ -183,8 +183,14 @@ export function lastSide(lying: Lying): Scene {
   return [cover, joinedSoFar(lying, MIDDLE, HALF - 6, 5), ...[-1, 0, 1, -0.5, 0.5].map(pin)];
 }
 
+/** What the finished piece holds, as it is said: its sides, all pairs, and the side that stays open. */
+type Counts = { sides?: readonly string[]; all?: string; open?: number | undefined };
+
+/** The middle of each side among the points of `square`: on top, left, below, right. */
+const MIDDLES = [1, 10, 7, 4];
+
 /** Front and back as one piece, in its yarns; what each side holds stands inside it, the whole in the middle. */
-export function whole(lying: Lying, sides: readonly string[] = [], all = ''): Scene {
+export function whole(lying: Lying, { sides = [], all = '', open }: Counts = {}): Scene {
   const [x, y] = MIDDLE;
   const outline = (half: number, round: number): Point[] =>
     lying === 'square' ? square(x, y, half, round) : circle(MIDDLE, half);
@@ -199,11 +205,23 @@ export function whole(lying: Lying, sides: readonly string[] = [], all = ''): Sc
     [68, 0],
   ];
   const isSquare = lying === 'square' && sides.length === 4;
+  const around = outline(HALF + 1, 0.87);
+  const middle = isSquare && open !== undefined ? (MIDDLES[open] ?? 0) : -1;
+  const seam: Item =
+    middle < 0
+      ? ring('seam', around, 'join', 8)
+      : {
+          what: 'strand',
+          key: 'seam',
+          points: [...around.slice(middle + 1), ...around.slice(0, middle)],
+          yarn: 'join',
+          z: 8,
+        };
   return [
     { what: 'area', key: 'cover', points: outline(HALF + 6, 0.86), fill: 'front', smooth: true, z: 2 },
     ring('edging', outline(HALF + 12, 0.86), 'edging', 4),
     ring('front', outline(HALF - 10, 0.88), 'front', 6),
-    ring('seam', outline(HALF + 1, 0.87), 'join', 8),
+    seam,
     ...(isSquare ? sides.map((text, i) => said(text, ...(places[i] as [number, number]))) : []),
     ...(all === '' ? [] : [said(all, 0, 0, 26)]),
   ];

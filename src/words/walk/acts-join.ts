@@ -30,18 +30,27 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
         : 'The front faces you, the back looks away.',
   }),
   'join-marker': ({ making, step }) =>
-    hasCorners(making)
+    making.plan.choices.open !== undefined
       ? {
-          act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
-          check: sayFromCorner(making),
+          act: `Mark the last stitch of side ${step.side + 1}, on both pieces.`,
+          check: `Side ${step.side + 1} stays open. On the back it is the stitch that lies behind.`,
         }
-      : {
-          act: `Mark stitch ${step.place + 1} of the front and any stitch of the back.`,
-          check: 'On a round piece the join may begin anywhere.',
-        },
-  'join-attach': ({ t }) => ({
+      : hasCorners(making)
+        ? {
+            act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
+            check: sayFromCorner(making),
+          }
+        : {
+            act: `Mark stitch ${step.place + 1} of the front and any stitch of the back.`,
+            check: 'On a round piece the join may begin anywhere.',
+          },
+  'join-attach': ({ making, t }) => ({
     act: "Attach the yarn through the marked pair's inner 2 loops.",
-    check: `The edging's colour shows least. This pair gets its own ${t('slip-stitch')} at the very end.`,
+    check: `The edging's colour shows least. ${
+      making.plan.choices.open === undefined
+        ? `This pair gets its own ${t('slip-stitch')} at the very end.`
+        : 'This pair stays open with its side.'
+    }`,
   }),
   'slip-stitch': slipStitch,
   'long-loop': ({ making }) => ({
@@ -58,9 +67,13 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
     act: 'Put the hook back in the loop and draw it small.',
     check: 'It is as large as the loops before it.',
   }),
-  'look-for-holes': ({ t }) => ({
+  'look-for-holes': ({ making, t }) => ({
     act: 'Look along the whole join for holes.',
-    check: `Every pair shows 1 ${t('slip-stitch')}. Only the first pair is still open.`,
+    check: `Every pair shows 1 ${t('slip-stitch')}. ${
+      making.plan.choices.open === undefined
+        ? 'Only the first pair is still open.'
+        : `Only side ${making.plan.choices.open + 1} is open, from corner to corner.`
+    }`,
   }),
   'last-hole': ({ t }) => ({
     act: `1 ${t('slip-stitch')} in the pair where you attached the yarn.`,
@@ -76,12 +89,17 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
   }),
   finished: ({ making }) => ({
     act: 'Front and back are one piece.',
-    check:
-      making.becomes === 'cover'
-        ? 'The cover is on its form.'
-        : `${making.plan.pairs} pairs, stitch to stitch, all the way round.`,
+    check: sayFinished(making),
   }),
 };
+
+function sayFinished({ plan: { edge, pairs, choices }, becomes }: Telling['making']): string {
+  if (choices.open !== undefined)
+    return `${pairs - (edge.sides[choices.open] ?? 0)} pairs, stitch to stitch. Side ${choices.open + 1} is the opening.`;
+  return becomes === 'cover'
+    ? 'The cover is on its form.'
+    : `${pairs} pairs, stitch to stitch, all the way round.`;
+}
 
 /** A cushion gets its pad, a cover the form it is for. */
 function padIn({ making, t }: Telling): Sentences {

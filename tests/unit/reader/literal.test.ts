@@ -34,6 +34,7 @@ function caseOf(name: string, input: EdgeInput, choices: Choices = {}): Case {
     const { sides, corners } = countRound(round);
     return { sides, corners: corners.map(({ size }) => size) };
   };
+  const open = choices.open === undefined ? 0 : (edge.sides[choices.open] ?? 0);
   const pairing = pair(edge, worked.edgings.at(-1) ?? worked.foundation, {
     start: worked.join,
     manner: 'stitch-by-stitch',
@@ -45,8 +46,8 @@ function caseOf(name: string, input: EdgeInput, choices: Choices = {}): Case {
     made: {
       foundation: counts(worked.foundation),
       edgings: worked.edgings.map(counts),
-      pairs: pairing.pairs,
-      leftOver: { front: edge.total - pairing.pairs, back: pairing.back - pairing.pairs },
+      pairs: pairing.pairs - open,
+      leftOver: { front: edge.total - pairing.pairs + open, back: pairing.back - pairing.pairs + open },
     },
   };
 }
@@ -87,6 +88,8 @@ const CASES: Case[] = [
       { arm: 1, corner: two },
     ],
   }),
+  ...[0, 1, 3].map((open) => caseOf(`a bag, side ${open + 1} open`, PANELS[2]![1], { open })),
+  caseOf('a pocket begun elsewhere', PANELS[1]![1], { open: 2, start: { side: 1, lead: 2 } }),
   caseOf('begun and joined elsewhere', PANELS[2]![1], {
     start: { side: 2, lead: 2 },
     joinStart: { side: 3, fromCorner: 5 },
@@ -116,6 +119,11 @@ const small = caseOf(
   { sides: [6, 7, 5], corner: two, counted: 'stitches-only' },
   { markerEvery: 3 },
 );
+const bag = caseOf(
+  'small bag',
+  { sides: [6, 7, 5], corner: two, counted: 'stitches-only' },
+  { open: 1, markerEvery: 3 },
+);
 const round = caseOf('small and round', { sides: [13], corner: [], counted: 'stitches-only' });
 
 /** Whether the reader is stopped, or ends with another piece. */
@@ -138,7 +146,7 @@ const acts = ({ act, check, ask, caution }: Page): Page => ({
   ...(ask !== undefined && { ask }),
 });
 
-describe.each([small, round])('$name: not one instruction can be spared', (one) => {
+describe.each([small, bag, round])('$name: not one instruction can be spared', (one) => {
   const pages = pagesOf(one, UK);
 
   test('a page taken out stops the reader, with or without the line that says where', () => {
