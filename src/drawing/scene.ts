@@ -21,6 +21,7 @@ import { EVERYTHING, madeOf, type Progress, progressAt, type Source } from './pr
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import { slotAt } from './slots.ts';
 import { buildApart } from './whole/apart.ts';
+import { slotOfFinding } from './whole/finding-signs.ts';
 import { buildWhole, type Fixture } from './whole/whole.ts';
 
 /** What the drawing is a function of; a snapshot is one. */
@@ -31,8 +32,10 @@ export type SceneInput = {
   pointed: Pointed | null;
   /** Shows all as made and joined, wherever the walk stands. */
   preview?: boolean;
-  /** Slot that a hand moved the close-up to; where the work is, if absent. */
+  /** Slot that a hand moved the close-up to; where the finding in hand or the work is, if absent. */
   look?: number;
+  /** Which of the pairing's findings is in hand; told of in the preview only. */
+  finding?: number;
 };
 
 type Close = CloseBuilt & { labels: Label[]; signs: Sign[] };
@@ -58,7 +61,12 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const { hand, arrangement } = settings;
   const ring = ringFor(making);
   const sameRing = before?.ring === ring && before.drawn.plan === making.plan && before.hand === hand;
-  const focus = focusOf(ring, step);
+  const held = input.preview ? making.pairing.findings[input.finding ?? 0] : undefined;
+  const lookedAt = held && slotOfFinding(making, ring, held);
+  // In the preview nothing is being worked: the close-up shows what is in hand, or where the join begins.
+  const focus: Focus = input.preview
+    ? { slot: lookedAt ?? ring.slots.shift, working: -1, placed: false }
+    : focusOf(ring, step);
   const progress = input.preview ? EVERYTHING : progressAt(step);
 
   const fixture =
@@ -78,7 +86,7 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const closeParts = withMade(close.parts, close.sources, progress, before?.closeParts);
   const scene: Scene = {
     views: [
-      wholeView(ring, fixture, whole, focus, look, pointed),
+      wholeView(ring, { fixture, parts: whole, focus, look, pointed, findings: shownFindings(input) }),
       closeView(ring, close, closeParts, focus, look, step, pointed),
     ],
   };
@@ -114,15 +122,21 @@ function withMade(
   });
 }
 
-function wholeView(
-  ring: Ring,
-  fixture: Fixture,
-  parts: Part[],
-  focus: Focus,
-  look: number,
-  pointed: Pointed | null,
-): SceneView {
-  const signs = [...fixture.signs, ...fixture.window(look, HALF_WIDTH)];
+/** The finding in hand; none is on the walk, where all are shown alike. */
+const shownFindings = ({ preview, finding }: SceneInput): number | undefined =>
+  preview ? (finding ?? 0) : undefined;
+
+type Whole = {
+  fixture: Fixture;
+  parts: Part[];
+  focus: Focus;
+  look: number;
+  pointed: Pointed | null;
+  findings: number | undefined;
+};
+
+function wholeView(ring: Ring, { fixture, parts, focus, look, pointed, findings }: Whole): SceneView {
+  const signs = [...fixture.signs, ...fixture.findings(findings), ...fixture.window(look, HALF_WIDTH)];
   if (focus.placed) signs.push(...fixture.frame(focus.slot, focus.working));
   const at = pointed && pointedOn(ring, pointed);
   if (at)

@@ -119,15 +119,29 @@ export type Label = {
   maxPx?: number;
 };
 
+/** Widths of a letter as shares of its height, on the generous side. */
+const LETTER = { regular: 0.53, bold: 0.57 };
+
+/** How far words reach from their place, in CSS px. */
+export function reachOf(label: Label): { left: number; right: number; up: number; down: number } {
+  const room = label.plate === undefined ? { x: 2, y: 0 } : { x: label.px * 0.5 + 2, y: label.px * 0.28 + 2 };
+  const width = label.text.length * label.px * (label.bold ? LETTER.bold : LETTER.regular);
+  const before = label.align === 'left' ? 0 : label.align === 'right' ? width : width / 2;
+  const [dx, dy] = [label.dx ?? 0, label.dy ?? 0];
+  const half = label.px * 0.55 + room.y;
+  return { left: dx - before - room.x, right: dx + width - before + room.x, up: dy - half, down: dy + half };
+}
+
 /**
  * Lines that are no marks. Few of them.
- * frame: `x`, `y` its middle. ring: `px` its radius in CSS px. ruler: a line with end strokes and its text
+ * frame: `x`, `y` its middle. ring: `px` its radius in CSS px. band: a line `px` CSS px thick. ruler: a line with end strokes and its text
  * in the middle. flag: stands on `x`, `y` and flies to the outer side. window: closed outline.
  * arrow: its middle, pointing along `angle`.
  */
 export type Sign = { minPx?: number; maxPx?: number } & (
   | { kind: 'frame'; key: string; x: number; y: number; w: number; h: number; angle: number; tone: ToneCode }
-  | { kind: 'ring'; key: string; x: number; y: number; px: number; tone: ToneCode }
+  | { kind: 'ring'; key: string; x: number; y: number; px: number; tone: ToneCode; strong?: boolean }
+  | { kind: 'band'; key: string; points: Float32Array; px: number; tone: ToneCode }
   | { kind: 'ruler'; key: string; points: Float32Array; tone: ToneCode; text: string }
   | { kind: 'flag'; key: string; x: number; y: number; angle: number; text: string; tone: ToneCode }
   | { kind: 'window'; key: string; points: Float32Array; tone: ToneCode }
@@ -136,7 +150,7 @@ export type Sign = { minPx?: number; maxPx?: number } & (
 
 export type SceneView = {
   id: 'whole' | 'close';
-  /** What `fit` shows. */
+  /** What `fit` shows, with all words that show then. */
   bounds: Box;
   /** Where the view looks when it is not being moved by hand: centre in world units. */
   centre?: { x: number; y: number };

@@ -1,10 +1,16 @@
 /** The words on the drawing itself: few, short, and true from the side it is seen from. */
 
-/** "front 58", at its side. */
-export const sayFrontSide = (stitches: number): string => `front ${stitches}`;
+/** "front 3 · 58", at its side; without the side's number where there is no room for it, or no sides. */
+export const sayFrontSide = (side: number | null, stitches: number): string =>
+  `front ${sayNumbered(side, stitches)}`;
 
-/** "back 57", at its side. */
-export const sayBackSide = (stitches: number): string => `back ${stitches}`;
+/** "back 3 · 57", at its side. */
+export const sayBackSide = (side: number | null, stitches: number): string =>
+  `back ${sayNumbered(side, stitches)}`;
+
+/** "3 · 58". */
+export const sayNumbered = (side: number | null, stitches: number): string =>
+  side === null ? `${stitches}` : `${side + 1} \u00b7 ${stitches}`;
 
 /** "corner 3"; corners are told from 1. */
 export const sayCorner = (corner: number): string => `corner ${corner + 1}`;
@@ -18,10 +24,8 @@ export const sayNoPartner = (count = 1): string => (count === 1 ? 'no partner' :
 /** Said where a pair belongs together and was left unjoined. */
 export const sayOpen = (): string => 'left open';
 
-/** "corner 2 late" with the number that stands on the ruler. */
-export const sayDrift = (late: number): string => (late > 0 ? `+${late}` : `\u2212${-late}`);
-
-export const sayClash = (late: number): string => `${Math.abs(late)} ${late > 0 ? 'late' : 'early'}`;
+/** "2 apart": how far the corners that should meet lie from each other. */
+export const sayApart = (places: number): string => `${Math.abs(places)} apart`;
 
 export const saySeenTogether = (): string => 'wrong sides together, seen from the front';
 
@@ -42,9 +46,5 @@ export const sayBackLane = (): string => 'edging on the foundation';
 export const sayFoundation = (): string => 'foundation';
 export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 
-/** Sides that face each other bear the same letter, A to X. */
-export const sayFacing = (index: number): string => String.fromCharCode(65 + index);
-
-/** "A · 58". */
-export const sayFacingCount = (index: number, stitches: number): string =>
-  `${sayFacing(index)} \u00b7 ${stitches}`;
+/** With the pieces apart: the front side that a back side meets. */
+export const sayMeets = (frontSide: number): string => `meets front ${frontSide + 1}`;

@@ -18,7 +18,7 @@ export type SaidVerdict = {
 
 /** One finding in words. */
 export type SaidFinding = {
-  /** Where it is, as short as it goes: "side 3", "corner 2", "the whole back". */
+  /** Where it is, as short as it goes: "back side 3", "back corner 2", "the whole back". */
   place: string;
   /** What is the matter there, as short as it goes: "1 short", "2 late". */
   off: string;
@@ -48,7 +48,7 @@ export function sayCount(pairing: Pick<Pairing, 'pairs' | 'front' | 'back'>): st
   return pairing.pairs === all ? `${all} meet` : `${pairing.pairs} of ${all} meet`;
 }
 
-/** The first cause, as short as it goes: "side 3: 1 short"; empty where all meets. */
+/** The first cause, as short as it goes: "back side 3: 1 short"; empty where all meets. */
 export function sayFirst([first]: readonly Finding[], sideCount: number): string {
   if (!first) return '';
   const { place, off } = sayFinding(first, sideCount);
@@ -99,17 +99,17 @@ export function sayFinding(finding: Finding, sideCount: number): SaidFinding {
       return saySide(finding, sideCount, finding.follows);
     case 'corner-size': {
       const off = `${Math.abs(finding.by)} too ${finding.by < 0 ? 'small' : 'large'}`;
-      const place = `corner ${finding.backCorner + 1}`;
+      const place = `back corner ${finding.backCorner + 1}`;
       return {
         place,
         off,
-        says: `Back ${place} is ${off}.`,
+        says: `${capital(place)} is ${off}.`,
         more: `It meets front corner ${finding.frontCorner + 1}.`,
       };
     }
     case 'chain-skipped': {
-      const place = `corner ${finding.backCorner + 1}`;
-      return { place, off: 'a chain missed', says: `The join misses a chain of back ${place}.`, more: '' };
+      const place = `back corner ${finding.backCorner + 1}`;
+      return { place, off: 'a chain missed', says: `The join misses a chain of ${place}.`, more: '' };
     }
     case 'last-hole':
       return {
@@ -128,6 +128,8 @@ const ofWhole = (off: string, says: string, more: string): SaidFinding => ({
   more,
 });
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const timeOf = (by: number): string => (by < 0 ? 'early' : 'late');
 
 /** "Back corner 2 comes 2 late." "Back corner 2 comes 2 late, corner 3 1 late." What comes late is counted in the back's own order. */
@@ -142,7 +144,7 @@ function sayMoved(corners: readonly CornerMoved[], sides: readonly SideOff[]): S
     ({ backSide, by }) => `side ${backSide + 1} is ${Math.abs(by)} ${by < 0 ? 'short' : 'too long'}`,
   );
   return {
-    place: names.map(({ name }) => name).join(', '),
+    place: `back ${names.map(({ name }) => name).join(', ')}`,
     off: names.map(({ off }) => off).join(', '),
     says: `Back ${first?.name} comes ${first?.off}${others}.`,
     more: `So ${lengths.slice(0, -1).join(', ')} and ${lengths.at(-1)}.`,
@@ -153,14 +155,14 @@ function saySide({ backSide, by }: SideOff, sideCount: number, follows: boolean)
   const isRound = sideCount === 1;
   const off = Math.abs(by);
   const stitches = many(off, 'stitch', 'stitches');
-  const place = isRound ? 'the round' : `side ${backSide + 1}`;
+  const place = isRound ? 'the back' : `back side ${backSide + 1}`;
   const unsure = isRound
     ? 'The count does not tell where along it.'
     : 'The count tells the side, not the stitch.';
   return {
     place,
     off: `${off} ${by < 0 ? 'short' : 'too long'}`,
-    says: `${isRound ? 'The back' : `Back ${place}`} is ${stitches} ${by < 0 ? 'short' : 'too long'}.`,
+    says: `${capital(place)} is ${stitches} ${by < 0 ? 'short' : 'too long'}.`,
     more: follows ? 'That comes of the cause above.' : unsure,
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { positionToSpot, spotToPosition } from '../../src/drawing/scene.ts';
-import type { Part } from '../../src/table/draw-list.ts';
+import type { Label, Part } from '../../src/table/draw-list.ts';
 import {
   CHAINS,
   closeOf,
@@ -118,18 +118,16 @@ describe('the close-up', () => {
 });
 
 describe('the pieces apart', () => {
-  it('lay the back turned over: facing sides bear the same letter, mirrored', () => {
+  it('lay the back turned over: every side bears its own number, and those of the back tell what they meet, mirrored', () => {
     const view = wholeOf(sceneOf(makingOf(RECTANGLE), 0, { arrangement: 'apart' }));
-    const letters = (piece: string) =>
+    const sides = (piece: string) =>
       [0, 1, 2, 3].map((side) => view.labels.find(({ key }) => key === `${piece}.${side}`)!);
-    const [front, back] = [letters('front'), letters('back')];
-    expect(front.map(({ text }) => text)).toEqual([
-      'A \u00b7 58',
-      'B \u00b7 36',
-      'C \u00b7 58',
-      'D \u00b7 36',
-    ]);
-    expect(back.map(({ text }) => text)).toEqual(front.map(({ text }) => text));
+    const [front, back, meets] = [sides('front'), sides('back'), sides('meets')];
+    const texts = (labels: Label[]) => labels.map(({ text }) => text);
+    expect(texts(front)).toEqual(['1 \u00b7 58', '2 \u00b7 36', '3 \u00b7 58', '4 \u00b7 36']);
+    // The back runs the other way: front side 2 meets back side 4.
+    expect(texts(back)).toEqual(['1 \u00b7 58', '4 \u00b7 36', '3 \u00b7 58', '2 \u00b7 36']);
+    expect(texts(meets)).toEqual(['meets front 1', 'meets front 2', 'meets front 3', 'meets front 4']);
     expect(front[1]!.x).toBeLessThan(front[3]!.x);
     expect(back[1]!.x).toBeGreaterThan(back[3]!.x);
   });

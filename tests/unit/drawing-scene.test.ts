@@ -192,10 +192,14 @@ describe('the whole panel', () => {
 
   it('says the answer, both counts of each side, and which side is seen', () => {
     const texts = (making: Making) => wholeOf(sceneOf(making)).labels.map(({ text }) => text);
-    expect(texts(meets)).toEqual(expect.arrayContaining(['196 meet', 'front 58', 'back 58']));
+    expect(texts(meets)).toEqual(
+      expect.arrayContaining(['196 meet', 'front 1 \u00b7 58', 'back 1 \u00b7 58']),
+    );
     expect(texts(meets).some((text) => text.includes('seen from the front'))).toBe(true);
     const short = texts(makingOf(RECTANGLE, { mishaps: [ONE_SHORT] }));
-    expect(short).toEqual(expect.arrayContaining(['195 of 196 meet', 'back 57', 'no partner']));
+    expect(short).toEqual(
+      expect.arrayContaining(['195 of 196 meet', 'back 3 \u00b7 57', '1 short', 'no partner']),
+    );
   });
 
   it('draws a ruler with the number where corners clash, stitch by stitch', () => {
@@ -203,7 +207,7 @@ describe('the whole panel', () => {
     expect(drifted.pairing.clashes.length).toBeGreaterThan(0);
     const rulers = wholeOf(sceneOf(drifted)).signs.filter(({ kind }) => kind === 'ruler');
     expect(rulers).toHaveLength(drifted.pairing.clashes.length);
-    expect(rulers[0]).toMatchObject({ text: '\u22121' });
+    expect(rulers[0]).toMatchObject({ text: '1 apart' });
   });
 
   it.each([

@@ -1,19 +1,14 @@
 /**
- * Finding places for words so that none covers another, whatever the zoom.
+ * Finding places for words: never on yarn, never on each other, whatever the zoom.
  *
  * Words keep their size in CSS px while their places move apart as the view zooms in. Two labels overlap in one
  * range of zooms at most; a label that finds no free place shows from the zoom at which it has one.
  */
-import type { Box, Label, Sign } from '../../table/draw-list.ts';
+import { type Label, reachOf, type Sign } from '../../table/draw-list.ts';
+import { clearOfYarn, type Yarn } from './yarn.ts';
 
-/** Words that stand or fall together, with the places they may take, best first: the next where zoomed out further. */
-export type Item = {
-  /** Taken from here on: words that belong to a sign come before it. */
-  keepOff?: readonly Taken[];
-  places: readonly Label[][];
-  /** Shown where the zoom is too small for the words: shorter ones, or the same elsewhere, and so on. */
-  otherwise?: readonly Label[];
-};
+/** Words that stand or fall together, in the ways they may be said, best first: the next where zoomed out further. */
+export type Item = { places: readonly (readonly Label[])[] };
 
 /** A box of CSS px about a place in the world, shown within a range of zooms (CSS px a stitch). */
 export type Taken = {
@@ -27,37 +22,18 @@ export type Taken = {
   to: number;
 };
 
-/** Widths of a letter as shares of its height, on the generous side. */
-const REGULAR = 0.53;
-const BOLD = 0.57;
-/** A phone's view under a tall verdict, in CSS px: smaller than this nobody sees a whole panel. */
-const SMALL_VIEW = { width: 270, height: 160 };
-
-/** CSS px that a view leaves free around its bounds. */
-const VIEW_MARGIN = 16;
-
-function boxOfLabel(label: Label): Taken {
-  const room = label.plate === undefined ? { x: 2, y: 0 } : { x: label.px * 0.5 + 2, y: label.px * 0.28 + 2 };
-  const width = label.text.length * label.px * (label.bold ? BOLD : REGULAR);
-  const before = label.align === 'left' ? 0 : label.align === 'right' ? width : width / 2;
-  const [dx, dy] = [label.dx ?? 0, label.dy ?? 0];
-  const half = label.px * 0.55 + room.y;
-  return {
-    x: label.x,
-    y: label.y,
-    left: dx - before - room.x,
-    right: dx + width - before + room.x,
-    up: dy - half,
-    down: dy + half,
-    from: label.minPx ?? 0,
-    to: label.maxPx ?? Number.POSITIVE_INFINITY,
-  };
-}
+export const takenBy = (label: Label): Taken => ({
+  x: label.x,
+  y: label.y,
+  ...reachOf(label),
+  from: label.minPx ?? 0,
+  to: label.maxPx ?? Number.POSITIVE_INFINITY,
+});
 
 /** Boxes of signs that words must keep off. */
 export function boxesOfSigns(signs: readonly Sign[]): Taken[] {
   return signs.flatMap((sign) => {
-    const size = sign.kind === 'ring' ? [sign.px, sign.px] : sign.kind === 'arrow' ? [16, 9] : undefined;
+    const size = sign.kind === 'ring' ? [sign.px, sign.px] : sign.kind === 'arrow' ? [17, 11] : undefined;
     if (!size || !('x' in sign)) return [];
     const [across, down] = size as [number, number];
     const box = { left: -across, right: across, up: -down, down };
@@ -75,7 +51,7 @@ function zoomsBetween(by: number, low: number, high: number): [number, number] {
 }
 
 /** The zoom from which a box is clear of one that is taken: its own least if it always is. */
-function clearFrom(box: Taken, other: Taken): number {
+function clearOf(box: Taken, other: Taken): number {
   // They overlap while other - box lies between these, in CSS px.
   const across = zoomsBetween(other.x - box.x, box.left - other.right, box.right - other.left);
   const down = zoomsBetween(other.y - box.y, box.up - other.down, box.down - other.up);
@@ -85,71 +61,45 @@ function clearFrom(box: Taken, other: Taken): number {
 }
 
 /** Labels of the items, earlier items first to choose; those that never find room are left out. */
-export function placeLabels(items: readonly Item[], bounds: Box, signs: readonly Taken[] = []): Label[] {
-  const usual = Math.min(
-    SMALL_VIEW.width / Math.max(1e-6, bounds.x1 - bounds.x0),
-    SMALL_VIEW.height / Math.max(1e-6, bounds.y1 - bounds.y0),
-  );
+export function placeLabels(
+  items: readonly Item[],
+  yarn: readonly Yarn[],
+  signs: readonly Taken[] = [],
+): Label[] {
   const taken = [...signs];
   const placed: Label[] = [];
   const leastZoom = (labels: readonly Label[]) => {
     let least = 0;
-    for (const label of labels) {
-      const box = boxOfLabel(label);
-      least = Math.max(least, box.from);
-      // A box cleared of one may meet the next at a larger zoom; ranges are few, so twice is enough.
-      for (let turn = 0; turn < 2; turn++) {
-        for (const other of taken) least = Math.max(least, clearFrom({ ...box, from: least }, other));
-      }
+    const boxes = labels.map(takenBy);
+    for (const box of boxes) for (const one of yarn) least = Math.max(least, clearOfYarn(one, box));
+    // A box cleared of one may meet the next at a larger zoom: until none is met any more.
+    for (let before = -1; before < least && Number.isFinite(least); ) {
+      before = least;
+      for (const box of boxes)
+        for (const other of taken)
+          least = Math.max(least, clearOf({ ...box, from: Math.max(box.from, least) }, other));
     }
     return least;
   };
-  const put = (labels: readonly Label[], least: number) => {
-    for (const label of labels) {
-      if (!Number.isFinite(least) || least >= (label.maxPx ?? Number.POSITIVE_INFINITY)) continue;
-      const shown = least > (label.minPx ?? 0) ? { ...label, minPx: least } : label;
-      placed.push(shown);
-      taken.push(boxOfLabel(shown));
-    }
-  };
-  for (const { places, otherwise, keepOff } of items) {
-    taken.push(...(keepOff ?? []));
+  for (const { places } of items) {
     let below = Number.POSITIVE_INFINITY;
+    const own: Label[] = [];
     places.forEach((labels, turn) => {
-      if (below <= usual) return;
-      const limited = turn === 0 ? labels : labels.map((label) => nextPlace(label, turn, below));
-      const zoom = Math.max(leastZoom(limited), turn === 0 ? 0 : insideFrom(limited, bounds));
-      if (zoom >= below) return;
-      put(limited, zoom);
-      below = zoom;
+      const limited = labels.map((label) => limitedTo(label, turn, below));
+      const zoom = leastZoom(limited);
+      if (!Number.isFinite(zoom) || zoom >= below) return;
+      own.push(...limited.map((label) => (zoom > (label.minPx ?? 0) ? { ...label, minPx: zoom } : label)));
+      below = Math.max(zoom, ...limited.map(({ minPx }) => minPx ?? 0));
     });
-    for (const label of otherwise ?? []) {
-      const rest = Number.isFinite(below) ? { ...label, maxPx: below - 1e-4 } : label;
-      const zoom = leastZoom([rest]);
-      if (zoom >= below) continue;
-      put([rest], zoom);
-      below = zoom;
-    }
+    placed.push(...own);
+    taken.push(...own.map(takenBy));
   }
-  return placed;
+  return placed.filter(({ minPx, maxPx }) => (minPx ?? 0) < (maxPx ?? Number.POSITIVE_INFINITY));
 }
 
-function nextPlace(label: Label, turn: number, below: number): Label {
+/** A way of saying it that shows only below the zoom from which the way before it shows. */
+function limitedTo(label: Label, turn: number, below: number): Label {
   const maxPx = Math.min(label.maxPx ?? Number.POSITIVE_INFINITY, below - 1e-4);
-  return { ...label, key: `${label.key}.${turn}`, ...(Number.isFinite(maxPx) ? { maxPx } : {}) };
-}
-
-/** The zoom from which labels lie within what a view of the usual shape shows. */
-function insideFrom(labels: readonly Label[], bounds: Box): number {
-  const { width, height } = SMALL_VIEW;
-  const half = Math.max(bounds.x1 - bounds.x0, ((bounds.y1 - bounds.y0) * width) / height) / 2;
-  const middle = (bounds.x0 + bounds.x1) / 2;
-  const zooms = labels.map((label) => {
-    const { x, left, right } = boxOfLabel(label);
-    const [before, after] = [x - middle + half, middle + half - x];
-    const need = (by: number, room: number) =>
-      by <= 0 ? 0 : room <= 0 ? Number.POSITIVE_INFINITY : by / room;
-    return Math.max(need(-left - VIEW_MARGIN, before), need(right - VIEW_MARGIN, after));
-  });
-  return Math.max(0, ...zooms);
+  const key = turn === 0 ? label.key : `${label.key}.${turn}`;
+  return { ...label, key, ...(Number.isFinite(maxPx) ? { maxPx } : {}) };
 }

@@ -19,10 +19,21 @@ import {
   PARTNER,
   type Panel,
 } from './build.ts';
+import { findingLanes, findingSigns } from './finding-signs.ts';
 import { finder, type Lane, lineBetween } from './lanes.ts';
 import { boxesOfSigns, type Item, placeLabels } from './placing.ts';
 import { boxOf, type LaneStretch, linePoints } from './shape.ts';
-import { wordsInside } from './whole-words.ts';
+import { type Line, stackBeyond } from './stack.ts';
+import {
+  answer,
+  boundsOf,
+  cornerFinding,
+  cornerName,
+  inwards,
+  type Place,
+  placeOf,
+  sideWords,
+} from './whole-words.ts';
 
 /** Everything of a view that stays while the walk goes on, and what the moving signs need. */
 export type Fixture = {
@@ -34,6 +45,8 @@ export type Fixture = {
   /** The frame around a place of the ring as far in as the round being made (-1: the pair), and what the close-up shows. */
   frame(slot: number, working: number): Sign[];
   window(slot: number, half: number): Sign[];
+  /** What is wrong, and which of it is in hand (an index of the pairing's findings). */
+  findings(inHand: number | undefined): Sign[];
 };
 
 /** Outermost lane for words and flags. */
@@ -66,25 +79,42 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     buildFront(drawn, panel, placing),
     buildGaps(drawn, panel, { front, back: partner }),
   );
-  const words = wordsInside(drawn, panel, mirrored);
+  const place = placeOf(drawn, panel, { mirrored });
   const marker = markers(drawn, panel, mirrored);
   const rings = gapRings(drawn, panel, front, partner);
   const arrows = startSigns(panel, mirrored);
-  const alone = (label: Label): Item => ({ places: [[label]] });
+  const lanes = findingLanes(panel, mirrored);
+  const { findings } = drawn.pairing;
+  const sides = drawn.edge.sides.map((_, side) => side);
+  const isOff = (side: number) =>
+    findings.some((finding) => finding.code === 'side-off' && finding.frontSide === side);
   const items = [
-    ...words.answer,
-    ...gapWords(drawn, panel, mirrored),
-    { places: [], keepOff: boxesOfSigns(rings) },
-    ...words.rest,
-    ...(words.roomy ? startWords(panel, mirrored).map(alone) : []),
-    ...marker.labels.map(alone),
+    ...findings.map((finding) => cornerFinding(place, finding)),
+    ...[...sides.filter(isOff), ...sides.filter((side) => !isOff(side))].map((side) =>
+      sideWords(place, side),
+    ),
+    answer(place),
+    ...gapWords(drawn, place),
+    ...drawn.edge.corners.map((_, corner) => cornerName(place, corner)),
+    ...startWords(place),
+    ...marker.labels.map((label): Item => ({ places: [[label]] })),
   ];
+  const loud = findingSigns(drawn, ring, lanes, undefined);
+  const told = new Set(
+    findings
+      .flatMap((one) => (one.code === 'corner-moved' ? one.corners : []))
+      .map(({ frontCorner }) => frontCorner),
+  );
+  const clashes = clashRulers(drawn, panel, mirrored).filter(
+    (_, i) => !told.has(drawn.pairing.clashes[i]!.frontCorner),
+  );
   return {
     parts: [...built.parts, marker.part],
     sources: built.sources,
-    labels: placeLabels(items, words.bounds, boxesOfSigns(arrows)),
-    signs: [...rings, ...clashRulers(drawn, panel, mirrored), ...arrows],
-    bounds: words.bounds,
+    labels: placeLabels(items, [place.yarn], boxesOfSigns([...rings, ...arrows, ...loud])),
+    signs: [...rings, ...clashes, ...arrows],
+    bounds: boundsOf(place),
+    findings: (inHand) => (inHand === undefined ? loud : findingSigns(drawn, ring, lanes, inHand)),
     ...movingSigns(panel, front, mirrored),
   };
 }
@@ -142,30 +172,21 @@ function gapRings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
 }
 
 /** "no partner" beside the first few gaps: inside the ring, or outside where other words stand there. */
-function gapWords(drawn: Drawn, panel: Panel, mirrored: boolean): Item[] {
-  const within = finder(panel.lane(panel.depth + 0.9, mirrored));
-  const without = finder(panel.lane(OUTSIDE, mirrored));
+function gapWords(drawn: Drawn, place: Place): Item[] {
+  const within = finder(place.panel.lane(place.panel.depth + 0.3, place.mirrored));
+  const without = finder(place.panel.lane(OUTSIDE, place.mirrored));
   return drawn.pairing.gaps.slice(0, 6).map((gap, index) => {
-    const slot = gapSlot(panel, gap.run);
-    const { x, y, outX, outY } = { ...within(slot) };
-    const sideways = Math.abs(outX) > 0.6;
-    const align = (sideways ? outX > 0 : x > 0) ? 'right' : 'left';
-    const text = say.sayNoPartner(gap.count);
-    const type = { key: `gap.${index}`, text, px: 14, tone: Tone.gap, bold: true, plate: Tone.gap } as const;
-    // Below the side's own count, which stands in the same row.
-    const inside = (dy: number): Label => ({ ...type, x, y, dy, align });
-    const beyond = without(slot);
-    const outside: Label = {
-      ...type,
-      x: beyond.x,
-      y: beyond.y,
-      dx: sideways ? 14 * Math.sign(outX) : 0,
-      dy: sideways ? 0 : 20 * Math.sign(outY),
-      align: sideways ? (outX > 0 ? 'left' : 'right') : 'centre',
+    const slot = gapSlot(place.panel, gap.run);
+    const line: Line = {
+      key: `gap.${index}`,
+      text: say.sayNoPartner(gap.count),
+      px: 14,
+      tone: Tone.gap,
+      bold: true,
+      plate: Tone.gap,
     };
-    const row = sideways ? 0 : -Math.sign(outY) * 31;
-    const places = [inside(row), inside(row + 26), inside(row - 26), outside].map((label) => [label]);
-    return { places };
+    const outside = stackBeyond([line], without(slot), 12);
+    return { places: [...inwards(place, within(slot), [line]), outside] };
   });
 }
 
@@ -179,7 +200,7 @@ function clashRulers(drawn: Drawn, panel: Panel, mirrored: boolean): Sign[] {
     const from = cell.from + (cell.count - 1) / 2;
     const steps = Math.min(48, Math.max(2, Math.abs(late) * 2));
     const points = lineBetween(middle, from, from + Math.max(-count / 2, Math.min(count / 2, late)), steps);
-    return { kind: 'ruler', key: `drift.${frontCorner}`, points, tone: Tone.gap, text: say.sayDrift(late) };
+    return { kind: 'ruler', key: `drift.${frontCorner}`, points, tone: Tone.gap, text: say.sayApart(late) };
   });
 }
 
@@ -202,9 +223,9 @@ function markers(drawn: Drawn, panel: Panel, mirrored: boolean): { part: Part; l
       ticks.push({ x, y, angle, scale: 0.6, glyph: Glyph.tick, tone: Tone.marker, look: Look.plain });
       // The side's own number stands outside, in the middle of flat sides.
       if (Math.abs(outY) > 0.6 && Math.abs(stitch - count / 2) < 5) continue;
-      const place = { x: x + outX * 0.3, y: y + outY * 0.3, dx: 11 * outX, dy: 11 * outY };
-      const type = { text: `${stitch}`, px: 13, tone: Tone.marker, align: 'centre', minPx: 9 } as const;
-      labels.push({ key: `marker.${side}.${stitch}`, ...place, ...type });
+      const line: Line = { key: `marker.${side}.${stitch}`, text: `${stitch}`, px: 13, tone: Tone.marker };
+      const beyond = { x: x + outX * 0.4, y: y + outY * 0.4, outX, outY };
+      labels.push(...stackBeyond([line], beyond, 2, { minPx: 9 }));
     }
   });
   const marks = makeMarks(ticks.length);
@@ -234,31 +255,15 @@ function startSigns(panel: Panel, mirrored: boolean): Sign[] {
   ];
 }
 
-function startWords(panel: Panel, mirrored: boolean): Label[] {
-  const inside = finder(panel.lane(panel.depth + 1.5, mirrored));
-  const begin = inside(panel.ring.roundSlots(0)[0] ?? 0);
-  const start = { x: begin.x, y: begin.y, outX: begin.outX };
-  const join = finder(panel.lane(OUTSIDE - 0.5, mirrored))(panel.ring.slots.shift);
-  const common = { px: 13, tone: Tone.muted, minPx: 13 } as const;
-  const alignIn = (outX: number) => (outX > 0.6 ? 'right' : outX < -0.6 ? 'left' : 'centre');
-  const alignOut = (outX: number) => (outX > 0.6 ? 'left' : outX < -0.6 ? 'right' : 'centre');
+function startWords(place: Place): Item[] {
+  const { panel, mirrored } = place;
+  const limits = { minPx: 13 };
+  const line = (key: string, text: string): Line => ({ key, text, px: 13, tone: Tone.muted });
+  const begin = finder(panel.lane(panel.depth + 1.2, mirrored))(panel.ring.roundSlots(0)[0] ?? 0);
+  const join = finder(panel.lane(OUTSIDE - 0.2, mirrored))(panel.ring.slots.shift);
   return [
-    {
-      key: 'start.back',
-      ...common,
-      x: start.x,
-      y: start.y,
-      text: say.sayFoundationStart(),
-      align: alignIn(start.outX),
-    },
-    {
-      key: 'start.join',
-      ...common,
-      x: join.x,
-      y: join.y,
-      text: say.sayJoinStart(),
-      align: alignOut(join.outX),
-    },
+    { places: inwards(place, begin, [line('start.back', say.sayFoundationStart())], limits) },
+    { places: [stackBeyond([line('start.join', say.sayJoinStart())], join, 4, limits)] },
   ];
 }
 

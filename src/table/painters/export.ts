@@ -7,9 +7,9 @@ import { type CellKey, cellLayers, cellPlan } from '../glyphs/cells.ts';
 import type { Ink, Inks } from '../glyphs/inks.ts';
 import type { Layer } from '../glyphs/layer.ts';
 import { type Stamp, stampOf } from '../glyphs/stamps.ts';
-import { type Camera, fitBounds, type Rect } from '../view/camera.ts';
+import type { Camera, Rect } from '../view/camera.ts';
 import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from '../view/detail.ts';
-import { FIT_MARGIN_PX } from '../view/looking.ts';
+import { extentAt, FIT_MARGIN_PX, wantedCamera } from '../view/looking.ts';
 import { paintView } from './flat.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
 import { signShape } from './signs.ts';
@@ -50,14 +50,13 @@ export function escapeXml(text: string): string {
 
 type Frame = { region: Rect; camera: Camera };
 
-/** The whole of a view on a picture `width` px across. */
+/** The whole of a view, with all its words, on a picture `width` px across. */
 function frameFor(view: SceneView, width: number): Frame {
-  const across = Math.max(view.bounds.x1 - view.bounds.x0, 1);
-  const down = Math.max(view.bounds.y1 - view.bounds.y0, 1);
-  const inside = width - 2 * FIT_MARGIN_PX;
-  const height = Math.max(160, Math.ceil((inside * down) / across + 2 * FIT_MARGIN_PX));
-  const region = { x: 0, y: 0, width, height };
-  return { region, camera: fitBounds(view.bounds, region, FIT_MARGIN_PX) };
+  const tall = { x: 0, y: 0, width, height: width * 8 };
+  const { px } = wantedCamera({ ...view, id: 'whole' }, tall);
+  const box = extentAt(view, px, FIT_MARGIN_PX);
+  const region = { x: 0, y: 0, width, height: Math.max(160, Math.ceil(box.y1 - box.y0)) };
+  return { region, camera: { x: (box.x0 + box.x1) / 2 / px, y: (box.y0 + box.y1) / 2 / px, px } };
 }
 
 /** The view as an SVG document; an empty picture where there is no view. */

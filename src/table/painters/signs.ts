@@ -6,7 +6,7 @@
 import type { Sign } from '../draw-list.ts';
 import type { Inks } from '../glyphs/inks.ts';
 import { showsAt } from '../view/detail.ts';
-import { arc, at, count, lengthsAlong, placed, type Stroke } from './strokes.ts';
+import { arc, at, count, lengthsAlong, placed, type Stroke, stretch } from './strokes.ts';
 import type { Words } from './words.ts';
 
 export type SignShape = { strokes: Stroke[]; words: Words[] };
@@ -21,11 +21,16 @@ export function signShape(sign: Sign, inks: Inks, px: number, paper: string): Si
     case 'ring':
       return { strokes: ring(sign, ink.line, paper, px), words: [] };
     case 'window':
-      return { strokes: [{ points: sign.points, widthPx: 2, colour: ink.line, closed: true }], words: [] };
+      return { strokes: dashes(sign.points, px, ink.line), words: [] };
+    case 'band':
+      return {
+        strokes: haloed({ points: sign.points, widthPx: sign.px, colour: ink.line }, paper),
+        words: [],
+      };
     case 'arrow':
-      return { strokes: arrow(sign, ink.line, px), words: [] };
+      return { strokes: arrow(sign, ink.line, px, paper), words: [] };
     case 'ruler':
-      return ruler(sign, ink.line, px);
+      return ruler(sign, ink.line, px, paper);
     case 'flag':
       return flag(sign, ink.line, px);
   }
@@ -56,47 +61,67 @@ function frame(sign: Extract<Sign, { kind: 'frame' }>, colour: string, paper: st
 
 function ring(sign: Extract<Sign, { kind: 'ring' }>, colour: string, paper: string, px: number): Stroke[] {
   const points = arc(sign.x, sign.y, sign.px / px, 0, 2 * Math.PI, 40).slice(0, -2);
-  return haloed({ points, widthPx: 2.5, colour, closed: true }, paper);
+  return haloed({ points, widthPx: sign.strong ? 5 : 2.5, colour, closed: true }, paper);
+}
+
+/** Dashes of a closed outline in CSS px: a hint of where to look, and no part of the work. */
+const DASH = { on: 3, off: 5, most: 400 };
+
+function dashes(points: ArrayLike<number>, px: number, colour: string): Stroke[] {
+  const closed = [...Array.from(points), points[0] ?? 0, points[1] ?? 0];
+  const length = (lengthsAlong(closed).at(-1) ?? 0) * px;
+  const number = Math.min(DASH.most, Math.round(length / (DASH.on + DASH.off)));
+  return Array.from({ length: number }, (_, index) => ({
+    points: stretch(closed, index / number, (index + DASH.on / (DASH.on + DASH.off)) / number),
+    widthPx: 1.5,
+    colour,
+  }));
 }
 
 /** Half the length of an arrow, and of its barbs, in CSS px. */
-const ARROW = { shaft: 13, barb: 6 };
+const ARROW = { shaft: 14, barb: 8 };
 
-function arrow(sign: Extract<Sign, { kind: 'arrow' }>, colour: string, px: number): Stroke[] {
+function arrow(sign: Extract<Sign, { kind: 'arrow' }>, colour: string, px: number, paper: string): Stroke[] {
   const [shaft, barb] = [ARROW.shaft / px, ARROW.barb / px];
   const lines = [
     [-shaft, 0, shaft, 0],
     [shaft - barb, -barb, shaft, 0, shaft - barb, barb],
   ];
-  return lines.map((points) => ({
+  const strokes = lines.map((points) => ({
     points: placed(points, sign.x, sign.y, sign.angle),
-    widthPx: 2.5,
+    widthPx: 3.5,
     colour,
   }));
+  // All halos first: no line of the arrow is cut by another's.
+  const haloes = strokes.map((stroke) => ({ ...stroke, widthPx: 6, colour: paper }));
+  return [...haloes, ...strokes];
 }
 
-function ruler(sign: Extract<Sign, { kind: 'ruler' }>, colour: string, px: number): SignShape {
+function ruler(sign: Extract<Sign, { kind: 'ruler' }>, colour: string, px: number, paper: string): SignShape {
   const { points } = sign;
   const last = count(points) - 1;
   if (last < 1) return { strokes: [], words: [] };
   const ends = [endStroke(points, 0, 1, px), endStroke(points, last, last - 1, px)];
   const middle = middleOf(points);
   return {
-    strokes: [points, ...ends].map((path) => ({ points: path, widthPx: 2, colour })),
-    words: [
-      {
-        text: sign.text,
-        x: middle.x,
-        y: middle.y,
-        dx: 0,
-        dy: 0,
-        px: 14,
-        bold: true,
-        tone: sign.tone,
-        align: 'centre',
-        plate: sign.tone,
-      },
-    ],
+    strokes: [points, ...ends].flatMap((path) => haloed({ points: path, widthPx: 4, colour }, paper)),
+    words:
+      sign.text === ''
+        ? []
+        : [
+            {
+              text: sign.text,
+              x: middle.x,
+              y: middle.y,
+              dx: 0,
+              dy: 0,
+              px: 14,
+              bold: true,
+              tone: sign.tone,
+              align: 'centre',
+              plate: sign.tone,
+            },
+          ],
   };
 }
 
@@ -104,7 +129,7 @@ function ruler(sign: Extract<Sign, { kind: 'ruler' }>, colour: string, px: numbe
 function endStroke(points: ArrayLike<number>, end: number, next: number, px: number): number[] {
   const [a, b] = [at(points, end), at(points, next)];
   const angle = Math.atan2(b.y - a.y, b.x - a.x);
-  return placed([0, -6 / px, 0, 6 / px], a.x, a.y, angle);
+  return placed([0, -9 / px, 0, 9 / px], a.x, a.y, angle);
 }
 
 function middleOf(points: ArrayLike<number>): { x: number; y: number } {

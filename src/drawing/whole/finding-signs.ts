@@ -1,0 +1,108 @@
+/**
+ * What is wrong, as signs that are seen from across the room. Along a side that is off lies a band from corner to
+ * corner, for the count tells no more; a corner that moved shows where it is and where it belongs.
+ */
+import type { Finding } from '../../../core/index.ts';
+import { type Sign, Tone } from '../../table/draw-list.ts';
+import { sayApart } from '../../words/marks.ts';
+import type { Drawn, Ring } from '../ring.ts';
+import type { Panel } from './build.ts';
+import { type Lane, lineBetween } from './lanes.ts';
+import { cornerOf } from './whole-words.ts';
+
+const BAND = -1.35;
+/** Thickness of a band in CSS px, and of the one in hand. */
+const BAND_PX = { plain: 5, inHand: 9 };
+const RING_PX = { plain: 13, inHand: 18 };
+const MOST_STEPS = 64;
+
+export type FindingLanes = { band: Lane; front: Lane; seam: Lane; back: Lane };
+
+export const findingLanes = (panel: Panel, mirrored: boolean, aside = 0): FindingLanes => ({
+  band: panel.lane(BAND, mirrored, aside),
+  front: panel.lane(0, mirrored, aside),
+  seam: panel.lane(panel.partner / 2, mirrored, aside),
+  back: panel.lane(panel.edging(panel.ring.rounds.length - 2), mirrored, aside),
+});
+
+/** Where a finding is drawn, as a slot; undefined where it is about the whole. */
+export function slotOfFinding(drawn: Drawn, ring: Ring, finding: Finding): number | undefined {
+  const { cells, count, starts, shift, runs } = ring.slots;
+  const corner = cornerOf(finding);
+  if (corner !== undefined) return middleOf(cells[2 * corner + 1]);
+  switch (finding.code) {
+    case 'side-off': {
+      const { frontSide, backSide } = finding;
+      const gap = drawn.pairing.gaps.find((one) => one.frontSide === frontSide && one.backSide === backSide);
+      if (!gap || drawn.pairing.manner === 'stitch-by-stitch') return middleOf(cells[2 * frontSide]);
+      return (starts[gap.run]! + (runs[gap.run]!.count - 1) / 2 + shift) % Math.max(1, count);
+    }
+    case 'offset':
+    case 'last-hole':
+      return shift;
+    default:
+      return undefined;
+  }
+}
+
+const middleOf = (cell?: { from: number; count: number }): number | undefined =>
+  cell && cell.from + Math.max(0, cell.count - 1) / 2;
+
+/** Bands along what is off, thicker where it is in hand; rings and a ruler where corners should meet. */
+export function findingSigns(
+  drawn: Drawn,
+  ring: Ring,
+  lanes: FindingLanes,
+  inHand: number | undefined,
+): Sign[] {
+  return drawn.pairing.findings.flatMap((finding, index): Sign[] => {
+    const held = index === inHand;
+    const key = `finding.${index}`;
+    if (finding.code === 'side-off') return [sideBand(ring, lanes, finding.frontSide, { key, held })];
+    if (finding.code === 'corner-moved')
+      return finding.corners.flatMap(({ frontCorner, by }) => {
+        // Stitch by stitch the corner falls where all that came before brings it.
+        const late = drawn.pairing.clashes.find((clash) => clash.frontCorner === frontCorner)?.late ?? -by;
+        return cornersApart(ring, lanes, { corner: frontCorner, late, key: `${key}.${frontCorner}`, held });
+      });
+    const slot = slotOfFinding(drawn, ring, finding);
+    return slot === undefined ? [] : [ringAt(lanes.seam, slot, { key, held })];
+  });
+}
+
+type Shown = { key: string; held: boolean };
+
+function sideBand(ring: Ring, { band }: FindingLanes, side: number, { key, held }: Shown): Sign {
+  const { from, count } = ring.slots.cells[2 * side]!;
+  const steps = Math.max(2, Math.min(MOST_STEPS, count));
+  const points = lineBetween(band, from, from + Math.max(1, count - 1), steps);
+  return { kind: 'band', key, points, px: held ? BAND_PX.inHand : BAND_PX.plain, tone: Tone.gap };
+}
+
+/** `late`: how many places further along the join the back's corner lies. */
+type Apart = Shown & { corner: number; late: number };
+
+function cornersApart(ring: Ring, lanes: FindingLanes, { corner, late, key, held }: Apart): Sign[] {
+  const cell = ring.slots.cells[2 * corner + 1]!;
+  const from = middleOf(cell)!;
+  const half = ring.slots.count / 2;
+  const to = from + Math.max(-half, Math.min(half, late));
+  const steps = Math.min(MOST_STEPS, Math.max(2, Math.abs(late) * 2));
+  return [
+    {
+      kind: 'ruler',
+      key,
+      points: lineBetween(lanes.seam, from, to, steps),
+      tone: Tone.gap,
+      text: sayApart(late),
+    },
+    ringAt(lanes.front, from, { key: `${key}.front`, held }),
+    ringAt(lanes.back, to, { key: `${key}.back`, held }),
+  ];
+}
+
+function ringAt(lane: Lane, slot: number, { key, held }: Shown): Sign {
+  const points = lineBetween(lane, slot, slot, 1);
+  const px = held ? RING_PX.inHand : RING_PX.plain;
+  return { kind: 'ring', key, x: points[0]!, y: points[1]!, px, tone: Tone.gap, strong: true };
+}

@@ -1,0 +1,82 @@
+/**
+ * The band that the yarn of a panel takes, and whether words stand clear of it.
+ *
+ * Words keep their size in CSS px, so in the world they shrink towards their place as the view zooms in: once clear
+ * of the yarn they stay clear.
+ */
+import type { Taken } from './placing.ts';
+
+/** Closed lines, x, y pairs: no yarn lies outside the one, nor inside the other. */
+export type Yarn = { outer: Float32Array; inner: Float32Array };
+
+type Box = { x0: number; y0: number; x1: number; y1: number };
+
+/** Zooms between which words are tried, CSS px a stitch. */
+const ZOOMS = { least: 0.01, most: 96 };
+
+/** The zoom from which a box stands clear of the yarn; Infinity where it never does. */
+export function clearOfYarn(yarn: Yarn, box: Taken): number {
+  const isClear = (zoom: number) => standsClear(yarn, boxAt(box, zoom));
+  const least = Math.max(box.from, ZOOMS.least);
+  if (isClear(least)) return box.from;
+  if (!isClear(ZOOMS.most)) return Number.POSITIVE_INFINITY;
+  let [low, high] = [Math.log(least), Math.log(ZOOMS.most)];
+  for (let turn = 0; turn < 20; turn++) {
+    const middle = (low + high) / 2;
+    if (isClear(Math.exp(middle))) high = middle;
+    else low = middle;
+  }
+  return Math.exp(high);
+}
+
+/** The box in the world at a zoom, its place taken in. */
+function boxAt({ x, y, left, right, up, down }: Taken, zoom: number): Box {
+  return {
+    x0: x + Math.min(0, left) / zoom,
+    x1: x + Math.max(0, right) / zoom,
+    y0: y + Math.min(0, up) / zoom,
+    y1: y + Math.max(0, down) / zoom,
+  };
+}
+
+function standsClear({ outer, inner }: Yarn, box: Box): boolean {
+  const x = (box.x0 + box.x1) / 2;
+  const y = (box.y0 + box.y1) / 2;
+  if (!isWithin(outer, x, y)) return !crosses(outer, box);
+  return isWithin(inner, x, y) && !crosses(inner, box);
+}
+
+export function isWithin(line: ArrayLike<number>, x: number, y: number): boolean {
+  let within = false;
+  for (let i = 0, j = line.length - 2; i < line.length; j = i, i += 2) {
+    const ax = line[j]!;
+    const ay = line[j + 1]!;
+    const bx = line[i]!;
+    const by = line[i + 1]!;
+    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) within = !within;
+  }
+  return within;
+}
+
+/** Whether any piece of a closed line comes into a box. */
+export function crosses(line: ArrayLike<number>, box: Box): boolean {
+  for (let i = 0, j = line.length - 2; i < line.length; j = i, i += 2)
+    if (pieceCrosses(box, line[j]!, line[j + 1]!, line[i]! - line[j]!, line[i + 1]! - line[j + 1]!))
+      return true;
+  return false;
+}
+
+/** Liang and Barsky: the share of a piece that lies in a box is not empty. No lists are made here: it is asked often. */
+function pieceCrosses(box: Box, x: number, y: number, dx: number, dy: number): boolean {
+  let [from, to] = [0, 1];
+  for (let edge = 0; edge < 4; edge++) {
+    const way = edge === 0 ? -dx : edge === 1 ? dx : edge === 2 ? -dy : dy;
+    const room = edge === 0 ? x - box.x0 : edge === 1 ? box.x1 - x : edge === 2 ? y - box.y0 : box.y1 - y;
+    if (way === 0) {
+      if (room < 0) return false;
+    } else if (way < 0) from = Math.max(from, room / way);
+    else to = Math.min(to, room / way);
+    if (from > to) return false;
+  }
+  return true;
+}
