@@ -17,8 +17,8 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   const { openTable } = await import('./table/table.ts');
   const { settings } = store.snapshot();
   let underHand: Pointed | null = null;
-  // Where a hand moved the close-up to; forgotten with the next stitch.
-  let looking: { place: number; slot: number } | null = null;
+  // Where a hand moved the close-up to; forgotten with the next stitch, and the next finding.
+  let looking: { place: number; finding: number; slot: number } | null = null;
   const table = await openTable(panels.table, {
     theme: themeName(settings.theme),
     yarns: wornYarns(themeName(settings.theme), settings.yarns),
@@ -31,7 +31,8 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     onMoved: (view, { x }) => {
       const slot = view === 'close' && showing.scene ? slotUnder(showing.scene, x) : null;
       if (slot === null) return;
-      looking = { place: store.snapshot().place, slot };
+      const { place, finding } = store.snapshot();
+      looking = { place, finding, slot };
       draw();
     },
     flat: new URLSearchParams(location.search).has('flat'),
@@ -41,7 +42,7 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     const snapshot = store.snapshot();
     // Outside the walk the question is what will meet: all is shown as made.
     const preview = snapshot.tab !== 'walk';
-    if (looking?.place !== snapshot.place) looking = null;
+    if (looking?.place !== snapshot.place || looking.finding !== snapshot.finding) looking = null;
     const look = looking ? { look: looking.slot } : {};
     showing.scene = buildScene({ ...snapshot, preview, ...look }, showing.scene ?? undefined);
     table.draw(showing.scene);

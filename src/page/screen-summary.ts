@@ -1,7 +1,7 @@
 /** What is on the screen, in words, true in every state; and what to say when something has changed. */
 import type { Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
-import { sayVerdict } from '../words/verdict.ts';
+import { sayFinding, sayVerdict } from '../words/verdict.ts';
 import { sayStep, sayStepInOne } from '../words/walk/step.ts';
 
 /** Play area, details, hint: what this is, how it stands, what to do. */
@@ -26,6 +26,14 @@ export function screenSummary({ making, place, step, settings, tab }: Snapshot):
     .join(' ');
 }
 
+/** The finding that the drawing has come to. */
+function saySeen({ making, finding }: Snapshot): string {
+  const held = making.pairing.findings[finding];
+  if (!held) return '';
+  const { says, more } = sayFinding(held, making.edge.sides.length);
+  return `${says} ${more}`;
+}
+
 /** What the change from one snapshot to the next means to someone who only hears it; empty for nothing. */
 export function sayChange(before: Snapshot, now: Snapshot): string {
   const verdict = ({ making, settings }: Snapshot): string => {
@@ -36,6 +44,7 @@ export function sayChange(before: Snapshot, now: Snapshot): string {
     const says = verdict(now);
     if (says !== verdict(before)) return says;
   }
+  if (before.finding !== now.finding) return saySeen(now);
   const moved = before.place !== now.place || before.making.steps !== now.making.steps;
   if (moved && before.place !== now.place) return sayStepInOne(now.step, now.making, now.settings);
   if (before.playing && !now.playing) return sayStepInOne(now.step, now.making, now.settings);

@@ -4,6 +4,7 @@ import { NEXT_ID, PANEL_ID } from '../controls/ids.ts';
 import { edgePanel } from '../edge/panel.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
 import { stepBar } from '../walk/step-bar.ts';
+import { findingsBar } from './drawing/findings-bar.ts';
 import { type TableControls, tableRegion } from './drawing/table-region.ts';
 import { header, quickSettings, tabId } from './header.ts';
 import type { Later } from './later.ts';
@@ -34,7 +35,8 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
         ${quickSettings(snapshot, send, 'in-panel')} ${panelOf(snapshot, send, slots)}
       </div>
       </div>
-      <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)} ${stepBar(snapshot, send)}</div>
+      <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)}
+        ${tab === 'walk' ? stepBar(snapshot, send) : findingsBar(snapshot, send)}</div>
     </main>
     ${slots.later?.settingsDialog(snapshot, send, slots.controls)} ${slots.later?.keysDialog()}`;
 }

@@ -27,6 +27,8 @@ export type AppContext = {
   /** The person asked whether all can be read, and something cannot. */
   isChecked: boolean;
   pointed: Pointed | null;
+  /** Index of the pairing's finding that is shown; the first of a new pairing. */
+  finding: number;
   /** What follows from the project, or from what is looked at in its place. */
   derived: Derived;
   /** The last good making. */
@@ -57,11 +59,13 @@ const mostUndo = 200;
 /** The context once the project, or how it is joined, is another; the last good making stays where that fails. */
 export function withProject(context: AppContext, project: Project): AppContext {
   const derived = derive(context.preview?.project ?? project, context.settings, context.derived);
+  const making = derived.making ?? context.making;
   return {
     ...context,
     project,
     derived,
-    making: derived.making ?? context.making,
+    making,
+    finding: making.pairing === context.making.pairing ? context.finding : 0,
     isChecked: context.isChecked && derived.problems.length > 0,
   };
 }
@@ -118,6 +122,8 @@ export function after(context: AppContext, event: AppEvent): AppContext {
       return { ...context, tab: event.tab, typing: null };
     case 'POINT':
       return { ...context, pointed: event.at };
+    case 'LOOK_AT':
+      return { ...context, finding: event.finding };
     default:
       return context;
   }
@@ -204,6 +210,7 @@ export const appMachine = setup({
     tab: input.tab,
     isChecked: false,
     pointed: null,
+    finding: 0,
     derived: input.derived,
     making: input.making,
     preview: null,
@@ -237,6 +244,7 @@ export const appMachine = setup({
     SETTLE: { actions: 'change' },
     SHOW: { actions: 'change' },
     POINT: { actions: 'change' },
+    LOOK_AT: { actions: 'change' },
     NEXT: { target: '.resting', actions: ['forgetPoint', 'walk'] },
     BACK: { target: '.resting', actions: ['forgetPoint', 'walk'] },
     JUMP: { target: '.resting', actions: ['forgetPoint', 'walk'] },

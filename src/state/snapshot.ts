@@ -123,6 +123,8 @@ export type Snapshot = {
   cloth: Cloth | null;
   /** Place on the drawing pointed at: a round's node, or a pair of the join. */
   pointed: Pointed | null;
+  /** Which of the pairing's findings the drawing shows, outside the walk. */
+  finding: number;
 };
 
 export type Pointed = { round: 'front' | 'foundation' | 'edging'; edging: number; node: number };
@@ -146,6 +148,8 @@ export type AppEvent =
   | { type: 'SETTLE'; settings: Partial<Settings> }
   | { type: 'SHOW'; tab: Tab }
   | { type: 'POINT'; at: Pointed | null }
+  /** Shows one of the pairing's findings. */
+  | { type: 'LOOK_AT'; finding: number }
   | WalkEvent
   | { type: 'PLAY' }
   | { type: 'STOP' };

@@ -120,6 +120,7 @@ function compose(
     canRedo: context.future.length > 0,
     cloth: readCloth?.(context) ?? null,
     pointed: context.pointed,
+    finding: context.finding,
   };
 }
 

@@ -13,7 +13,7 @@ import { openFlatPainter } from './painters/flat.ts';
 import type { GpuCanvas, Painter } from './painters/painter.ts';
 import { fontOf } from './painters/words.ts';
 import type { Table, TableOptions, ViewId } from './table-face.ts';
-import { contains, isEmpty, type Rect } from './view/camera.ts';
+import { contains, isEmpty, type Rect, toScreen } from './view/camera.ts';
 import { listen } from './view/gestures.ts';
 import { follow, type Looking, panned, wantedCamera, zoomed } from './view/looking.ts';
 import { isOver } from './view/motion.ts';
@@ -213,6 +213,12 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
   }
 
   function lookAt(id: ViewId, x: number, y: number): void {
+    const { looking, region } = stateOf(id);
+    // What is in sight on the whole panel needs no moving.
+    if (id === 'whole' && looking !== null) {
+      const at = toScreen(looking.camera, region, x, y);
+      if (contains(region, at.x, at.y)) return;
+    }
     byHand(id, (looking) => ({
       ...looking,
       camera: { ...looking.camera, x, y: id === 'close' ? looking.camera.y : y },

@@ -8,6 +8,9 @@ export const sayFrontSide = (side: number | null, stitches: number): string =>
 export const sayBackSide = (side: number | null, stitches: number): string =>
   `back ${sayNumbered(side, stitches)}`;
 
+/** Both counts of a side that are the same, where there is little room. */
+export const sayBothSides = (stitches: number): string => `both ${stitches}`;
+
 /** "3 · 58". */
 export const sayNumbered = (side: number | null, stitches: number): string =>
   side === null ? `${stitches}` : `${side + 1} \u00b7 ${stitches}`;

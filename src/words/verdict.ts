@@ -48,13 +48,6 @@ export function sayCount(pairing: Pick<Pairing, 'pairs' | 'front' | 'back'>): st
   return pairing.pairs === all ? `${all} meet` : `${pairing.pairs} of ${all} meet`;
 }
 
-/** The first cause, as short as it goes: "back side 3: 1 short"; empty where all meets. */
-export function sayFirst([first]: readonly Finding[], sideCount: number): string {
-  if (!first) return '';
-  const { place, off } = sayFinding(first, sideCount);
-  return `${place}: ${off}`;
-}
-
 /** What follows from the first cause is no further cause. */
 function sayFurther(findings: readonly Finding[]): string {
   const further = findings.slice(1).filter(({ follows }) => !follows).length;
@@ -167,7 +160,7 @@ function saySide({ backSide, by }: SideOff, sideCount: number, follows: boolean)
   };
 }
 
-const SCALE: readonly Severity[] = ['eases-in', 'shows', 'puckers', 'cannot-join'];
+export const SCALE: readonly Severity[] = ['eases-in', 'shows', 'puckers', 'cannot-join'];
 
 /** The worst of all; nothing where only a hole is open. */
 export function worstOf(findings: readonly Finding[]): Severity | undefined {

@@ -45,6 +45,7 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
     before = run;
   }
   sayBack(said, ring, window, every);
+  sayMoved(said, drawn, ring, window);
   return said;
 }
 
@@ -77,10 +78,33 @@ function sayGap(
   const count = ring.slots.runs[run]!.count;
   const seen = Math.min(count, window.to - slot);
   const x = xOf(window, slot + (Math.min(seen, 12) - 1) / 2);
-  const y = lacks === 'front' ? -0.95 : PARTNER + 1.2;
+  // Beyond the stitches on the side of the lane that lacks one.
+  const row = lacks === 'front' ? { y: FLAGS, dy: 4 - NAME_ROW } : { y: window.bottom, dy: 19 };
   const text = say.sayNoPartner(count);
   const type = { px: 15, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
-  said.labels.push({ key: `gap.${slot}`, x, y, text, ...type });
+  said.labels.push({ key: `gap.${slot}`, x, ...row, text, ...type });
+}
+
+/** Nothing pinned, the corners that should meet lie apart: a ruler from the one to the other. */
+function sayMoved(said: Said, { pairing }: Drawn, ring: Ring, window: Window): void {
+  const count = Math.max(1, ring.slots.count);
+  for (const { frontCorner, late } of pairing.clashes) {
+    const cell = ring.slots.cells[2 * frontCorner + 1]!;
+    const first = cell.from + Math.max(0, cell.count - 1) / 2;
+    for (let turn = Math.floor(window.from / count); turn * count + first < window.to; turn++) {
+      const slot = turn * count + first;
+      if (slot < window.from) continue;
+      const [from, to] = [xOf(window, slot), xOf(window, slot + late)];
+      const points = Float32Array.of(from, 0.1, from, PARTNER / 2, to, PARTNER / 2, to, PARTNER - 0.1);
+      said.signs.push({
+        kind: 'ruler',
+        key: `apart.${slot}`,
+        points,
+        tone: Tone.gap,
+        text: say.sayApart(late),
+      });
+    }
+  }
 }
 
 function sayOpen(said: Said, window: Window, slot: number): void {

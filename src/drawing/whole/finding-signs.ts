@@ -4,7 +4,6 @@
  */
 import type { Finding } from '../../../core/index.ts';
 import { type Sign, Tone } from '../../table/draw-list.ts';
-import { sayApart } from '../../words/marks.ts';
 import type { Drawn, Ring } from '../ring.ts';
 import type { Panel } from './build.ts';
 import { type Lane, lineBetween } from './lanes.ts';
@@ -94,7 +93,7 @@ function cornersApart(ring: Ring, lanes: FindingLanes, { corner, late, key, held
       key,
       points: lineBetween(lanes.seam, from, to, steps),
       tone: Tone.gap,
-      text: sayApart(late),
+      text: '',
     },
     ringAt(lanes.front, from, { key: `${key}.front`, held }),
     ringAt(lanes.back, to, { key: `${key}.back`, held }),

@@ -2,13 +2,17 @@
  * Finding places for words: never on yarn, never on each other, whatever the zoom.
  *
  * Words keep their size in CSS px while their places move apart as the view zooms in. Two labels overlap in one
- * range of zooms at most; a label that finds no free place shows from the zoom at which it has one.
+ * range of zooms; what they leave free goes to the best way of saying it that has room there.
  */
 import { type Label, reachOf, type Sign } from '../../table/draw-list.ts';
 import { clearOfYarn, type Yarn } from './yarn.ts';
 
 /** Words that stand or fall together, in the ways they may be said, best first: the next where zoomed out further. */
-export type Item = { places: readonly (readonly Label[])[] };
+export type Item = {
+  places: readonly (readonly Label[])[];
+  /** The last way of saying it is kept free by those who choose before. */
+  must?: true;
+};
 
 /** A box of CSS px about a place in the world, shown within a range of zooms (CSS px a stitch). */
 export type Taken = {
@@ -50,17 +54,34 @@ function zoomsBetween(by: number, low: number, high: number): [number, number] {
   return [Math.min(a, b), Math.max(a, b)];
 }
 
-/** The zoom from which a box is clear of one that is taken: its own least if it always is. */
-function clearOf(box: Taken, other: Taken): number {
+/** Zooms from one to another. */
+type Zooms = readonly [from: number, to: number];
+
+/** The zooms at which two boxes overlap; empty where the first is above the last. */
+function overlapOf(box: Taken, other: Taken): Zooms {
   // They overlap while other - box lies between these, in CSS px.
   const across = zoomsBetween(other.x - box.x, box.left - other.right, box.right - other.left);
   const down = zoomsBetween(other.y - box.y, box.up - other.down, box.down - other.up);
-  const first = Math.max(across[0], down[0], box.from, other.from);
-  const last = Math.min(across[1], down[1], box.to, other.to);
-  return first < last ? last + 1e-4 : box.from;
+  return [Math.max(across[0], down[0], other.from), Math.min(across[1], down[1], other.to)];
 }
 
-/** Labels of the items, earlier items first to choose; those that never find room are left out. */
+/** What the blocked zooms leave, ascending. */
+function freeOf(blocked: readonly Zooms[]): Zooms[] {
+  const free: Zooms[] = [];
+  let from = 0;
+  for (const [low, high] of [...blocked].sort((one, other) => one[0] - other[0])) {
+    if (low - HAIR > from) free.push([from, low - HAIR]);
+    from = Math.max(from, high + HAIR);
+  }
+  if (from < MOST_ZOOM) free.push([from, Number.POSITIVE_INFINITY]);
+  return free;
+}
+
+/** Zooms closer than this are one, and no view is zoomed in further than that. */
+const HAIR = 1e-4;
+const MOST_ZOOM = 96;
+
+/** Labels of the items, earlier items first to choose; where there is no room for any way of saying it, nothing is said. */
 export function placeLabels(
   items: readonly Item[],
   yarn: readonly Yarn[],
@@ -68,38 +89,36 @@ export function placeLabels(
 ): Label[] {
   const taken = [...signs];
   const placed: Label[] = [];
-  const leastZoom = (labels: readonly Label[]) => {
-    let least = 0;
-    const boxes = labels.map(takenBy);
-    for (const box of boxes) for (const one of yarn) least = Math.max(least, clearOfYarn(one, box));
-    // A box cleared of one may meet the next at a larger zoom: until none is met any more.
-    for (let before = -1; before < least && Number.isFinite(least); ) {
-      before = least;
-      for (const box of boxes)
-        for (const other of taken)
-          least = Math.max(least, clearOf({ ...box, from: Math.max(box.from, least) }, other));
-    }
-    return least;
-  };
-  for (const { places } of items) {
-    let below = Number.POSITIVE_INFINITY;
+  const blockedFor = (box: Taken, later: readonly Taken[]): Zooms[] => [
+    [0, Math.max(box.from, ...yarn.map((one) => clearOfYarn(one, box)))],
+    ...[...taken, ...later].map((other) => overlapOf(box, other)).filter(([from, to]) => from < to),
+    ...(Number.isFinite(box.to) ? [[box.to, Number.POSITIVE_INFINITY] as const] : []),
+  ];
+  items.forEach(({ places }, turnOfItem) => {
+    const told: Zooms[] = [];
     const own: Label[] = [];
     places.forEach((labels, turn) => {
-      const limited = labels.map((label) => limitedTo(label, turn, below));
-      const zoom = leastZoom(limited);
-      if (!Number.isFinite(zoom) || zoom >= below) return;
-      own.push(...limited.map((label) => (zoom > (label.minPx ?? 0) ? { ...label, minPx: zoom } : label)));
-      below = Math.max(zoom, ...limited.map(({ minPx }) => minPx ?? 0));
+      if (labels.length === 0) return;
+      // The shortest way asks nobody to give way.
+      const later = turn === places.length - 1 ? [] : items.slice(turnOfItem + 1).flatMap(reservedBy);
+      const free = freeOf([...told, ...labels.flatMap((label) => blockedFor(takenBy(label), later))]);
+      free.forEach((zooms, part) => {
+        const suffix = turn + part === 0 ? '' : `.${turn}${part === 0 ? '' : `.${part}`}`;
+        own.push(...labels.map((label) => shownAt(label, `${label.key}${suffix}`, zooms)));
+        told.push(zooms);
+      });
     });
     placed.push(...own);
     taken.push(...own.map(takenBy));
-  }
-  return placed.filter(({ minPx, maxPx }) => (minPx ?? 0) < (maxPx ?? Number.POSITIVE_INFINITY));
+  });
+  return placed;
 }
 
-/** A way of saying it that shows only below the zoom from which the way before it shows. */
-function limitedTo(label: Label, turn: number, below: number): Label {
-  const maxPx = Math.min(label.maxPx ?? Number.POSITIVE_INFINITY, below - 1e-4);
-  const key = turn === 0 ? label.key : `${label.key}.${turn}`;
-  return { ...label, key, ...(Number.isFinite(maxPx) ? { maxPx } : {}) };
-}
+const reservedBy = ({ places, must }: Item): Taken[] => (must ? (places.at(-1) ?? []).map(takenBy) : []);
+
+const shownAt = (label: Label, key: string, [from, to]: Zooms): Label => ({
+  ...label,
+  key,
+  ...(from > HAIR ? { minPx: from } : {}),
+  ...(Number.isFinite(to) ? { maxPx: to } : {}),
+});

@@ -2,7 +2,7 @@
 import type { Finding } from '../../../core/index.ts';
 import { type Box, type Label, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
-import { sayCount, sayFinding, sayFirst } from '../../words/verdict.ts';
+import { sayCount, sayFinding } from '../../words/verdict.ts';
 import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
 import type { Item } from './placing.ts';
@@ -12,11 +12,13 @@ import type { Yarn } from './yarn.ts';
 
 /** Where words begin outside, in stitches from the front: beyond braid, markers and the band of a side that is off. */
 const OUTSIDE = -1.9;
-const OFF_GAP = 9;
+const OFF_GAP = 16;
 const PLAIN_GAP = 5;
 /** CSS px the panel is wide or high from which sides are told in full, and from which at all with words. */
 const FULL_PX = 430;
 const SHORT_PX = 110;
+/** Smaller panels have no room for the answer below them. */
+const BELOW_PX = 80;
 
 /** Steps along the arcs of a line that words keep off, in radians. */
 const FINE = 0.2;
@@ -82,9 +84,19 @@ export function answer(place: Place): Item {
     tone: Tone.ink,
     bold,
   });
-  const text = sayFirst(drawn.pairing.findings, drawn.edge.sides.length);
-  const cause = (px: number): Line[] =>
-    text === '' ? [] : [{ key: 'cause', text, px, tone: Tone.gap, bold: true }];
+  const [first] = drawn.pairing.findings;
+  const said = first && sayFinding(first, drawn.edge.sides.length);
+  const told = (key: string, text: string, px: number): Line => ({
+    key,
+    text,
+    px,
+    tone: Tone.gap,
+    bold: true,
+  });
+  const cause = (px: number): Line[] => (said ? [told('cause', `${said.place}: ${said.off}`, px)] : []);
+  const causeInTwo: Line[] = said
+    ? [told('cause.1', `${said.place}:`, 15), told('cause.2', said.off, 15)]
+    : [];
   const seen = say.saySeenTogether();
   const [seenFirst = '', seenThen = ''] = seen.split(', ');
   const muted = (key: string, words: string, px: number): Line => ({
@@ -97,14 +109,15 @@ export function answer(place: Place): Item {
     [count(36), ...cause(22), muted('seen', seen, 16)],
     [count(26), ...cause(19), muted('seen.1', `${seenFirst},`, 15), muted('seen.2', seenThen, 15)],
     [count(20, true), ...cause(16)],
+    [count(16, true), ...causeInTwo],
     [count(16, true)],
   ];
   const bottom = { x: centre.x, y: boxOf(yarn.outer).y1 + 0.9, outX: 0, outY: 1 };
   return {
     places: [
       ...inside.map((lines) => stackAt(lines, centre.x, centre.y)),
-      stackBeyond([count(16, true), ...cause(15)], bottom, 62),
-      stackBeyond([count(15, true)], bottom, 44),
+      stackBeyond([count(16, true), ...cause(15)], bottom, 62, { minPx: BELOW_PX / place.size }),
+      stackBeyond([count(15, true)], bottom, 44, { minPx: BELOW_PX / place.size }),
     ],
   };
 }
@@ -149,21 +162,23 @@ export function sideWords(place: Place, side: number): Item {
     ...(meeting ? [back(say.sayBackSide(isRound ? null : meeting.backSide, meeting.back), 15)] : []),
     ...(said ? [plate(said.off, 17)] : []),
   ];
-  const short = [
-    front(say.sayFrontSide(null, stitches), 14),
-    ...(meeting ? [back(say.sayBackSide(null, meeting.back), 14)] : []),
-    ...(said ? [plate(said.off, 15)] : []),
-  ];
-  const least = said
-    ? [plate(`${said.place}: ${said.off}`, 14)]
-    : [front(isRound ? `${stitches}` : `${side + 1}`, 13)];
+  const short =
+    meeting?.surplus === 0
+      ? [front(say.sayBothSides(stitches), 14)]
+      : [
+          front(say.sayFrontSide(null, stitches), 14),
+          ...(meeting ? [back(say.sayBackSide(null, meeting.back), 14)] : []),
+          ...(said ? [plate(said.off, 15)] : []),
+        ];
+  const least = [front(isRound ? `${stitches}` : `${side + 1}`, 13)];
   const gap = off ? OFF_GAP : PLAIN_GAP;
   return {
+    must: true,
     places: [
       stackBeyond(full, anchor, gap, { minPx: FULL_PX / size }),
       stackBeyond(short, anchor, gap, { minPx: SHORT_PX / size }),
+      ...(said ? [stackBeyond([plate(said.off, 15)], anchor, gap)] : []),
       stackBeyond(least, anchor, gap),
-      ...(said ? [stackBeyond([plate(said.off, 13)], anchor, gap)] : []),
     ],
   };
 }

@@ -171,10 +171,9 @@ function gapRings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
   });
 }
 
-/** "no partner" beside the first few gaps: inside the ring, or outside where other words stand there. */
+/** "no partner" inside the first few gaps, where there is room. */
 function gapWords(drawn: Drawn, place: Place): Item[] {
   const within = finder(place.panel.lane(place.panel.depth + 0.3, place.mirrored));
-  const without = finder(place.panel.lane(OUTSIDE, place.mirrored));
   return drawn.pairing.gaps.slice(0, 6).map((gap, index) => {
     const slot = gapSlot(place.panel, gap.run);
     const line: Line = {
@@ -185,8 +184,7 @@ function gapWords(drawn: Drawn, place: Place): Item[] {
       bold: true,
       plate: Tone.gap,
     };
-    const outside = stackBeyond([line], without(slot), 12);
-    return { places: [...inwards(place, within(slot), [line]), outside] };
+    return { places: inwards(place, within(slot), [line]) };
   });
 }
 

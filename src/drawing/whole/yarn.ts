@@ -1,8 +1,8 @@
 /**
  * The band that the yarn of a panel takes, and whether words stand clear of it.
  *
- * Words keep their size in CSS px, so in the world they shrink towards their place as the view zooms in: once clear
- * of the yarn they stay clear.
+ * Words keep their size in CSS px, so in the world they shrink towards their place as the view zooms in: the zooms
+ * are tried from the largest down.
  */
 import type { Taken } from './placing.ts';
 
@@ -11,33 +11,32 @@ export type Yarn = { outer: Float32Array; inner: Float32Array };
 
 type Box = { x0: number; y0: number; x1: number; y1: number };
 
-/** Zooms between which words are tried, CSS px a stitch. */
-const ZOOMS = { least: 0.01, most: 96 };
+/** Zooms between which words are tried, CSS px a stitch, and how close to each other. */
+const ZOOMS = { least: 0.02, most: 96, step: 1.3 };
 
 /** The zoom from which a box stands clear of the yarn; Infinity where it never does. */
 export function clearOfYarn(yarn: Yarn, box: Taken): number {
   const isClear = (zoom: number) => standsClear(yarn, boxAt(box, zoom));
   const least = Math.max(box.from, ZOOMS.least);
-  if (isClear(least)) return box.from;
   if (!isClear(ZOOMS.most)) return Number.POSITIVE_INFINITY;
-  let [low, high] = [Math.log(least), Math.log(ZOOMS.most)];
-  for (let turn = 0; turn < 20; turn++) {
+  let high = ZOOMS.most;
+  while (high > least && isClear(Math.max(least, high / ZOOMS.step))) high /= ZOOMS.step;
+  if (high <= least) return box.from;
+  let low = Math.max(least, high / ZOOMS.step);
+  for (let turn = 0; turn < 6; turn++) {
     const middle = (low + high) / 2;
-    if (isClear(Math.exp(middle))) high = middle;
+    if (isClear(middle)) high = middle;
     else low = middle;
   }
-  return Math.exp(high);
+  return high;
 }
 
-/** The box in the world at a zoom, its place taken in. */
-function boxAt({ x, y, left, right, up, down }: Taken, zoom: number): Box {
-  return {
-    x0: x + Math.min(0, left) / zoom,
-    x1: x + Math.max(0, right) / zoom,
-    y0: y + Math.min(0, up) / zoom,
-    y1: y + Math.max(0, down) / zoom,
-  };
-}
+const boxAt = ({ x, y, left, right, up, down }: Taken, zoom: number): Box => ({
+  x0: x + left / zoom,
+  x1: x + right / zoom,
+  y0: y + up / zoom,
+  y1: y + down / zoom,
+});
 
 function standsClear({ outer, inner }: Yarn, box: Box): boolean {
   const x = (box.x0 + box.x1) / 2;

@@ -19,7 +19,7 @@ const LEAST_CLOSE_PX = 6;
 const WORDS_MARGIN_PX = 6;
 /** Tried zooms lie this close; below the least the words must give way. */
 const ZOOM_STEP = 0.97;
-const LEAST_SHARE = 0.2;
+const LEAST_SHARE = 0.05;
 
 /** Bounds and all words that show with a stitch `px` CSS px wide, in CSS px from the world's origin. */
 export function extentAt({ bounds, labels }: SceneView, px: number, marginPx: number): Box {

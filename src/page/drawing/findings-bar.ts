@@ -1,0 +1,65 @@
+/**
+ * Below the drawing while counts are typed or a cause is looked for: what does not meet, one line each in the
+ * join's order, and which of them the drawing shows. Where all meets: what to do next.
+ */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Finding } from '../../../core/index.ts';
+import { RECIPE_ID } from '../../controls/ids.ts';
+import type { Send, Snapshot } from '../../state/snapshot.ts';
+import { sayFinding, saySeverity } from '../../words/verdict.ts';
+
+export function findingsBar(snapshot: Snapshot, send: Send): TemplateResult {
+  const { findings } = snapshot.making.pairing;
+  return html`<section class="findings ${findings.length === 0 ? 'all-meets' : ''}" aria-label="What does not meet">
+    ${findings.length === 0 ? whatNext(snapshot, send) : whatIsWrong(snapshot, send)}
+  </section>`;
+}
+
+function whatIsWrong(snapshot: Snapshot, send: Send): TemplateResult {
+  const { making, finding: held } = snapshot;
+  const { findings } = making.pairing;
+  const sides = making.edge.sides.length;
+  const look = (finding: number) => send({ type: 'LOOK_AT', finding });
+  const step = (by: number) => look((held + by + findings.length) % findings.length);
+  return html`<ol class="findings-list">
+      ${findings.map((finding, index) => line(finding, { sides, isHeld: index === held, look: () => look(index) }))}
+    </ol>
+    ${
+      findings.length < 2
+        ? nothing
+        : html`<div class="findings-moves">
+          <button type="button" class="button" aria-label="Show the one before" @click=${() => step(-1)}>‹</button>
+          <p><b>${held + 1}</b> of ${findings.length}</p>
+          <button type="button" class="button" aria-label="Show the next one" @click=${() => step(1)}>›</button>
+        </div>`
+    }`;
+}
+
+type Line = { sides: number; isHeld: boolean; look: () => void };
+
+function line(finding: Finding, { sides, isHeld, look }: Line): TemplateResult {
+  const { says, more } = sayFinding(finding, sides);
+  const bad = finding.severity && !finding.follows ? saySeverity(finding.severity) : '';
+  return html`<li class="finding ${isHeld ? 'held' : ''} ${finding.follows ? 'follows' : ''}">
+    <button type="button" class="finding-line" aria-current=${isHeld ? 'true' : nothing} @click=${look}>
+      <span class="finding-says">${says}</span>
+      <span class="finding-more">${more}</span>
+      ${bad === '' ? nothing : html`<span class="finding-bad">${bad}</span>`}
+    </button>
+  </li>`;
+}
+
+function whatNext({ tab }: Snapshot, send: Send): TemplateResult {
+  const toRecipe = (): void => {
+    const heading = document.getElementById(RECIPE_ID);
+    heading?.focus({ preventScroll: true });
+    heading?.scrollIntoView({ block: 'start' });
+  };
+  if (tab === 'wrong')
+    return html`<p class="next-says">As typed, both rounds meet. Type what you counted on your work.</p>`;
+  return html`<p class="next-says">Both rounds meet. Read the recipe for the back, then work it stitch by stitch.</p>
+    <div class="next-ways">
+      <button type="button" class="button" @click=${toRecipe}>Read the recipe</button>
+      <button type="button" class="button strong" @click=${() => send({ type: 'SHOW', tab: 'walk' })}>Walk it <span aria-hidden="true">›</span></button>
+    </div>`;
+}

@@ -1,0 +1,120 @@
+/**
+ * Words on the whole panel as it is first seen, in views from a small phone's to a wide screen's: never on yarn, on
+ * each other or outside. Places and sizes are measured anew here, from the marks and the letters.
+ */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Mishap } from '../../core/index.ts';
+import { type Label, type SceneView, Tone } from '../../src/table/draw-list.ts';
+import { middleOf } from '../../src/table/view/hit.ts';
+import { wantedCamera } from '../../src/table/view/looking.ts';
+import { CHAINS, makingOf, sceneOf, wholeOf } from '../unit/drawing-making.ts';
+
+type Box = { x0: number; y0: number; x1: number; y1: number };
+
+/** Views of the board: the narrowest phone is 320 px wide and keeps some of that for buttons. */
+const regions = fc
+  .record({ width: fc.integer({ min: 264, max: 2200 }), height: fc.integer({ min: 150, max: 1300 }) })
+  .map((size) => ({ x: 0, y: 0, ...size }));
+
+const mishaps = (sides: number) =>
+  fc.oneof<fc.Arbitrary<Mishap[]>[]>(
+    fc.constant<Mishap[]>([]),
+    fc
+      .nat(sides - 1)
+      .map((side) => [{ kind: 'stitch-missed' as const, round: 'edging' as const, side, place: 1 }]),
+    fc
+      .record({ corner: fc.nat(sides - 1), count: fc.constantFrom(-2, 1, 2) })
+      .map((moved) => [{ kind: 'corner-moved' as const, then: 'from-total' as const, ...moved }]),
+  );
+
+const panels = fc.array(fc.integer({ min: 6, max: 200 }), { minLength: 1, maxLength: 24 }).chain((sides) =>
+  fc.record({
+    sides: fc.constant(sides),
+    mishaps: mishaps(sides.length),
+    manner: fc.constantFrom('corner-to-corner' as const, 'stitch-by-stitch' as const),
+    hand: fc.constantFrom('left' as const, 'right' as const),
+    arrangement: fc.constantFrom('together' as const, 'apart' as const),
+  }),
+);
+
+/** Letters take no less room than this, as shares of their height. */
+const LETTER = { width: 0.45, height: 0.7 };
+
+function boxOf(label: Label, px: number): Box {
+  const width = label.text.length * label.px * LETTER.width;
+  const height = label.px * LETTER.height;
+  const left = label.align === 'left' ? 0 : label.align === 'right' ? -width : -width / 2;
+  const x0 = label.x * px + (label.dx ?? 0) + left;
+  const y0 = label.y * px + (label.dy ?? 0) - height / 2;
+  return { x0, y0, x1: x0 + width, y1: y0 + height };
+}
+
+const overlap = (a: Box, b: Box) => a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
+const YARN: readonly number[] = [Tone.front, Tone.edging, Tone.foundation];
+
+/** What is wrong with the words of a view, as first seen. */
+function faults(view: SceneView, region: { width: number; height: number; x: number; y: number }): string[] {
+  const { x, y, px } = wantedCamera(view, region);
+  const shown = view.labels.filter(({ minPx = 0, maxPx = Infinity }) => px >= minPx && px <= maxPx);
+  const boxes = shown.map((label) => boxOf(label, px));
+  const [halfWidth, halfHeight] = [region.width / 2, region.height / 2];
+  const frame = {
+    x0: x * px - halfWidth,
+    x1: x * px + halfWidth,
+    y0: y * px - halfHeight,
+    y1: y * px + halfHeight,
+  };
+  const yarn = view.parts.flatMap(({ marks, key }) =>
+    key === 'markers'
+      ? []
+      : Array.from({ length: marks.count }, (_, index) => ({
+          ...middleOf(marks, index),
+          tone: marks.tone[index]!,
+        })),
+  );
+  return shown.flatMap((label, i) => {
+    const box = boxes[i]!;
+    const isOutside = box.x0 < frame.x0 || box.x1 > frame.x1 || box.y0 < frame.y0 || box.y1 > frame.y1;
+    const covered = boxes.findIndex((other, j) => j > i && overlap(box, other));
+    const onYarn = yarn.some(
+      (mark) =>
+        YARN.includes(mark.tone) &&
+        overlap(box, { x0: mark.x * px, x1: mark.x * px, y0: mark.y * px, y1: mark.y * px }),
+    );
+    return [
+      ...(isOutside ? [`outside: ${label.text}`] : []),
+      ...(covered >= 0 ? [`${label.text} on ${shown[covered]!.text}`] : []),
+      ...(onYarn ? [`on yarn: ${label.text}`] : []),
+    ];
+  });
+}
+
+describe('words on the whole panel', () => {
+  test('stand clear of yarn, of each other and of the edge of the view', () => {
+    fc.assert(
+      fc.property(panels, regions, ({ sides, hand, arrangement, ...options }, region) => {
+        const making = makingOf({ sides, corner: CHAINS, counted: 'stitches-only' }, options);
+        expect(faults(wholeOf(sceneOf(making, 0, { hand, arrangement })), region)).toEqual([]);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('tell every side of a panel whose sides are much alike', () => {
+    const alike = fc.array(fc.integer({ min: 20, max: 50 }), { minLength: 3, maxLength: 12 });
+    fc.assert(
+      fc.property(alike, regions, (sides, region) => {
+        const making = makingOf({ sides, corner: CHAINS, counted: 'stitches-only' });
+        const view = wholeOf(sceneOf(making));
+        const { px } = wantedCamera(view, region);
+        const told = view.labels.filter(({ minPx = 0, maxPx = Infinity }) => px >= minPx && px <= maxPx);
+        const silent = sides.filter(
+          (_, side) => !told.some(({ key }) => key.split('.')[1] === `${side}` && key.startsWith('front.')),
+        );
+        expect(silent).toEqual([]);
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
