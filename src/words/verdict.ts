@@ -162,10 +162,10 @@ function saySide({ backSide, by }: SideOff, sideCount: number, follows: boolean)
 
 export const SCALE: readonly Severity[] = ['eases-in', 'shows', 'puckers', 'cannot-join'];
 
-/** The worst of all; nothing where only a hole is open. */
+/** The worst of all; nothing where a hole is open: that must be closed, however little the rest is off. */
 export function worstOf(findings: readonly Finding[]): Severity | undefined {
-  const steps = findings.map(({ severity }) => (severity ? SCALE.indexOf(severity) : -1));
-  return SCALE[Math.max(-1, ...steps)];
+  const steps = findings.map(({ severity }) => (severity === null ? -1 : SCALE.indexOf(severity)));
+  return steps.includes(-1) ? undefined : SCALE[Math.max(...steps)];
 }
 
 const SEVERITIES: Record<Severity, string> = {
