@@ -168,6 +168,12 @@ export function worstOf(findings: readonly Finding[]): Severity | undefined {
   return steps.includes(-1) ? undefined : SCALE[Math.max(...steps)];
 }
 
+/** What the choice of where a surplus goes does. */
+export const sayEasing = (easing: 'end' | 'spread'): string =>
+  easing === 'end'
+    ? 'Where one side has more than the other, the gap is drawn at the end of that side, beside the next corner.'
+    : 'Where one side has more than the other, the gaps are drawn spread evenly along that side, so that each is eased in alone.';
+
 const SEVERITIES: Record<Severity, string> = {
   'eases-in': 'eases in unseen',
   shows: 'shows when looked at',

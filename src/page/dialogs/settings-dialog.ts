@@ -4,6 +4,7 @@ import { icon } from '../../controls/icons.ts';
 import { KEYS_ID, SETTINGS_ID } from '../../controls/ids.ts';
 import { segmented } from '../../controls/segmented.ts';
 import type { Send, Settings, Snapshot } from '../../state/snapshot.ts';
+import { sayEasing } from '../../words/verdict.ts';
 import { savePictures } from '../drawing/save-picture.ts';
 import type { TableControls } from '../drawing/table-controls.ts';
 
@@ -105,7 +106,8 @@ function manner(settings: Settings, settle: (change: Partial<Settings>) => void)
               { value: 'spread', says: 'spread evenly' },
             ],
             (easing) => settle({ easing }),
-          )}</div>`
+          )}</div>
+          <p class="muted">${sayEasing(settings.easing)}</p>`
         : ''
     }
   </fieldset>`;
