@@ -156,8 +156,9 @@ function closeView(
   pointed: Pointed | null,
 ): SceneView {
   const { window } = close;
+  const gaps = ring.slots.runs.some(({ kind }) => kind.endsWith('alone'));
   const moving = movingWords(ring, window, focus, step, close);
-  const bounds = closeBounds(window, look);
+  const bounds = closeBounds(window, look, gaps);
   return {
     id: 'close',
     bounds,

@@ -19,7 +19,7 @@ function howBad(severity: Severity): TemplateResult {
   const step = SCALE.indexOf(severity);
   return html`<span class="how-bad" title="Our own judgement, from the share along the side and from the place."
     ><span class="how-bad-steps" aria-hidden="true">${SCALE.map((_, index) => html`<i class=${index <= step ? 'on' : ''}></i>`)}</span
-    > We judge: ${saySeverity(severity)}.</span>`;
+    > <span class="how-bad-word">We judge: ${saySeverity(severity)}.</span></span>`;
 }
 
 /** Meets: two lanes joined by bars. Easing: bars that lean together. Does not meet: a dashed hollow place. */

@@ -21,10 +21,11 @@ const TWO_ROWS = 22;
 type Said = { labels: Label[]; signs: Sign[] };
 
 /** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
-export function closeBounds(window: Window, slot: number): Box {
+export function closeBounds(window: Window, slot: number, gaps: boolean): Box {
   const x = xOf(window, slot);
   const [numbers, names] = [1.25, 0.5];
-  const [above, below] = window.working < 0 ? [numbers, names] : [names, numbers];
+  // What is said of a gap stands beyond the names.
+  const [above, below] = window.working < 0 ? [numbers, gaps ? 0.9 : names] : [names, numbers];
   return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: FLAGS - above, y1: window.bottom + below };
 }
 
@@ -157,6 +158,8 @@ function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: nu
 /** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
 export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Said {
   const edgings = ring.rounds.length - 1;
+  // Nothing being worked, what is wrong has the room.
+  const roomy = focus.placed ? {} : { minPx: TWO_ROWS };
   const type = { px: 14, tone: Tone.muted, align: 'left', pin: 'left' } as const;
   const x = xOf(window, focus.slot);
   const counting = window.working >= 0;
@@ -168,9 +171,19 @@ export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step
   const [above, below] = counting ? [single, second] : [second, single];
   const labels: Label[] = [
     { ...type, ...above, key: 'lane.front', x, text: say.sayFrontLane() },
-    { ...type, ...single, key: 'seen', x, text: say.saySeenClose(counting), align: 'right', pin: 'right' },
+    {
+      ...type,
+      ...single,
+      key: 'seen',
+      x,
+      text: say.saySeenClose(counting),
+      align: 'right',
+      pin: 'right',
+      ...roomy,
+    },
   ];
-  if (edgings === 1) labels.push({ ...type, ...below, key: 'lane.back', x, text: say.sayBackLane() });
+  if (edgings === 1)
+    labels.push({ ...type, ...below, ...roomy, key: 'lane.back', x, text: say.sayBackLane() });
   else {
     for (const { round, y } of window.rows) {
       const text = round === 0 ? say.sayFoundation() : say.sayEdging(round - 1);

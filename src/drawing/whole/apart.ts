@@ -124,6 +124,12 @@ function sideWords(place: Place, piece: 'front' | 'back', side: number): Item {
     return away ?? [];
   };
   return {
-    places: [straight(full, { minPx }), straight(short), stackBeyond(short, outside, 6), straight(least)],
+    places: [
+      straight(full, { minPx }),
+      stackBeyond(full, outside, 6, { minPx }),
+      straight(short),
+      stackBeyond(short, outside, 6),
+      straight(least),
+    ],
   };
 }

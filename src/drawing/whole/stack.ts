@@ -32,6 +32,28 @@ export function stackAt(lines: readonly Line[], x: number, y: number, limits: Li
   return labels.map((label) => ({ ...label, dy: (label.dy ?? 0) - half }));
 }
 
+/** The stack with the corner of its box that is nearest to a place so far from it: closer than `stackBeyond` at corners. */
+export function stackOffCorner(
+  lines: readonly Line[],
+  { x, y, outX, outY }: Towards,
+  gap: number,
+  limits: Limits = {},
+): Label[] {
+  const stack = stackAt(lines, x, y, limits);
+  const { width, height } = sizeOf(stack);
+  const across = Math.sign(outX) * (width / 2 + gap * Math.abs(outX));
+  const down = Math.sign(outY) * (height / 2 + gap * Math.abs(outY));
+  return stack.map((label) => ({ ...label, dx: across, dy: (label.dy ?? 0) + down }));
+}
+
+function sizeOf(stack: readonly Label[]): { width: number; height: number } {
+  const boxes = stack.map(reachOf);
+  return {
+    width: Math.max(...boxes.map(({ left, right }) => right - left)),
+    height: Math.max(...boxes.map(({ down }) => down)) - Math.min(...boxes.map(({ up }) => up)),
+  };
+}
+
 /**
  * The stack beyond a place, `gap` CSS px away. It lies wholly behind the line through the place that runs across
  * the way out; so beside a side of a convex panel it touches no yarn, at any zoom.
@@ -43,9 +65,7 @@ export function stackBeyond(
   limits: Limits = {},
 ): Label[] {
   const stack = stackAt(lines, x, y, limits);
-  const boxes = stack.map(reachOf);
-  const width = Math.max(...boxes.map(({ left, right }) => right - left));
-  const height = Math.max(...boxes.map(({ down }) => down)) - Math.min(...boxes.map(({ up }) => up));
+  const { width, height } = sizeOf(stack);
   const far = gap + (Math.abs(outX) * width + Math.abs(outY) * height) / 2;
   return stack.map((label) => ({ ...label, dx: outX * far, dy: (label.dy ?? 0) + outY * far }));
 }

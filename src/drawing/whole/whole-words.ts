@@ -7,18 +7,18 @@ import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
 import type { Item } from './placing.ts';
 import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
-import { type Line, stackAt, stackBeyond } from './stack.ts';
+import { type Line, stackAt, stackBeyond, stackOffCorner } from './stack.ts';
 import type { Yarn } from './yarn.ts';
 
 /** Where words begin outside, in stitches from the front: beyond braid, markers and the band of a side that is off. */
 const OUTSIDE = -1.9;
-const OFF_GAP = 16;
+const OFF_GAP = 13;
 const PLAIN_GAP = 5;
 /** CSS px the panel is wide or high from which sides are told in full, and from which at all with words. */
 const FULL_PX = 430;
 const SHORT_PX = 110;
 /** Smaller panels have no room for the answer below them. */
-const BELOW_PX = 80;
+const BELOW_PX = 150;
 
 /** Steps along the arcs of a line that words keep off, in radians. */
 const FINE = 0.2;
@@ -199,7 +199,8 @@ export function cornerFinding(place: Place, finding: Finding): Item {
   });
   return {
     places: [
-      stackBeyond([plate(`${where}: ${off}`, 17)], anchor, OFF_GAP, { minPx: FULL_PX / place.size }),
+      stackOffCorner([plate(`${where}: ${off}`, 17)], anchor, OFF_GAP, { minPx: FULL_PX / place.size }),
+      stackOffCorner([plate(off, 15)], anchor, OFF_GAP),
       stackBeyond([plate(off, 15)], anchor, OFF_GAP),
     ],
   };
