@@ -5,25 +5,13 @@
  * range of zooms; what they leave free goes to the best way of saying it that has room there.
  */
 import { type Label, reachOf, type Sign } from '../../table/draw-list.ts';
-import { clearOfYarn, type Yarn } from './yarn.ts';
+import { clearOfYarn, type Taken, type Yarn } from './yarn.ts';
 
 /** Words that stand or fall together, in the ways they may be said, best first: the next where zoomed out further. */
 export type Item = {
   places: readonly (readonly Label[])[];
   /** The last way of saying it is kept free by those who choose before. */
   must?: true;
-};
-
-/** A box of CSS px about a place in the world, shown within a range of zooms (CSS px a stitch). */
-export type Taken = {
-  x: number;
-  y: number;
-  left: number;
-  right: number;
-  up: number;
-  down: number;
-  from: number;
-  to: number;
 };
 
 export const takenBy = (label: Label): Taken => ({

@@ -4,7 +4,17 @@
  * Words keep their size in CSS px, so in the world they shrink towards their place as the view zooms in: the zooms
  * are tried from the largest down.
  */
-import type { Taken } from './placing.ts';
+/** A box of CSS px about a place in the world, shown within a range of zooms (CSS px a stitch). */
+export type Taken = {
+  x: number;
+  y: number;
+  left: number;
+  right: number;
+  up: number;
+  down: number;
+  from: number;
+  to: number;
+};
 
 /** Closed lines, x, y pairs: no yarn lies outside the one, nor inside the other. */
 export type Yarn = { outer: Float32Array; inner: Float32Array };
