@@ -166,7 +166,9 @@ export function sayFeedback(item: Item, answer: string, speech: Speech): Feedbac
         ? `${sentence(expected)}.`
         : right
           ? `It shows on ${expected}.`
-          : chosen(got, expected),
+          : question.kind === 'choice'
+            ? `You chose: ${got}. It is: ${expected}.`
+            : chosen(got, expected),
     why: sayWhy(item, speech),
     leads: right ? '' : sayLeads(item, answer, speech),
   };

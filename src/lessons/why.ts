@@ -10,8 +10,10 @@ type Terms = (id: TermId, form?: TermForm) => string;
 const WHY: Record<StepKind, (t: Terms) => string> = {
   'count-stitch': () => 'What is counted here decides every number of the back.',
   'count-corner': () => 'Corners are counted apart, because patterns differ in whether they take them in.', // read
-  'slip-knot': () => 'It holds the yarn on the hook, and can be drawn tight later.',
-  'start-chains': (t) => `They lift the hook to the height of a ${t('treble')}.`,
+  'slip-knot': () =>
+    'Let the yarn run around a finger of the other hand: every loop then comes out alike.',
+  'start-chains': (t) =>
+    `They lift the hook to the height of a ${t('treble')}. Not tight: the hook must go back into the first.`,
   'foundation-treble': (t) =>
     `Chain and ${t('treble')} grow together, so the edge gives. It curls until it is sewn: let it.`,
   'corner-chain': () => 'The chains give the stitches on both sides room to turn.',

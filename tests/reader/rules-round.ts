@@ -56,7 +56,8 @@ const FOUNDATION: RuleFor[] = [
     hands.loops = 1;
     hands.ends = 1;
   }),
-  rule('The loop slides when you pull the short end\\.'),
+  rule('Leave an end a hand long: you sew with it later\\.', (hands) => doing(hands, 'leave a long end')),
+  rule('The loop slides when you pull it\\.'),
   rule('Chain (\\d+)\\.', (hands, [chains]) => {
     must(hands.loops === 1 && hands.round.length === 0, 'chains cannot begin here');
     if (hands.stage === 'edging') {
@@ -288,7 +289,7 @@ const CLOSING: RuleFor[] = [
     must(hands.needle === 0, 'it makes one'),
   ),
   rule('With the starting end, sew the last base chain to the first\\.', (hands) =>
-    doing(hands, 'close the base', 'close the round'),
+    doing(hands, 'close the base', 'close the round', 'leave a long end'),
   ),
   rule('The base runs on without a step\\.'),
   rule('Weave both ends in on the wrong side\\.', (hands) => {

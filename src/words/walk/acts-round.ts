@@ -43,7 +43,8 @@ export const ROUND: Acts<RoundKind> = {
         },
   'slip-knot': () => ({
     act: 'Make a slip knot on the hook.',
-    check: 'The loop slides when you pull the short end.', // common practice
+    // Common practice, no source: that end closes the base of the ring later.
+    check: 'Leave an end a hand long: you sew with it later. The loop slides when you pull it.',
   }),
   'start-chains': ({ making }) => ({
     act: `Chain ${STARTING_CHAINS}.`,

@@ -178,6 +178,7 @@ describe.each([small, bag, round])('$name: not one instruction can be spared', (
 
   test('what is told beside the act is needed as well', () => {
     const needed = [
+      /^Leave an end a hand long/,
       /^Then down into the middle of the last V\.$/,
       /^Put your start marker in /,
       /count as none\.$/,
