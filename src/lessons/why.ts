@@ -10,8 +10,7 @@ type Terms = (id: TermId, form?: TermForm) => string;
 const WHY: Record<StepKind, (t: Terms) => string> = {
   'count-stitch': () => 'What is counted here decides every number of the back.',
   'count-corner': () => 'Corners are counted apart, because patterns differ in whether they take them in.', // read
-  'slip-knot': () =>
-    'Let the yarn run around a finger of the other hand: every loop then comes out alike.',
+  'slip-knot': () => 'Let the yarn run around a finger of the other hand: every loop then comes out alike.',
   'start-chains': (t) =>
     `They lift the hook to the height of a ${t('treble')}. Not tight: the hook must go back into the first.`,
   'foundation-treble': (t) =>
