@@ -73,7 +73,15 @@ function counts(plan: Plan, at: At): Question[] {
       expects: (told) => read(told)?.corners[corner] ?? 'not there',
     }),
   );
-  return [...sides, ...corners];
+  // One side more is hardly more to ask than one: a round is counted in one go.
+  const all: Question = {
+    key: `round.${nameOfRound(at)}`,
+    look: 'round',
+    ...at,
+    effort: of.total,
+    expects: (told) => (read(told)?.sides ?? []).join(', '),
+  };
+  return [...(of.sides.length > 1 ? [all] : []), ...sides, ...corners];
 }
 
 /** How the beginning and the end of a round lie: what stands there that the recipe did not ask for, if anything. */

@@ -32,6 +32,7 @@ export type Cause = Commonness & {
 export type Sure = 'most likely' | 'likely' | 'possible';
 
 export type LookAt =
+  | 'round'
   | 'side'
   | 'corner'
   | 'front'

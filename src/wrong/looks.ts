@@ -10,6 +10,8 @@ export function fieldOfLook({ look, round, edging = 0, side = 0, corner = 0 }: L
   switch (look) {
     case 'front':
       return fieldNames.frontAgain(side);
+    case 'round':
+      return fieldNames.workedSide(round === 'edging' ? edging : 'foundation', 0);
     case 'side':
       return fieldNames.workedSide(back, side);
     case 'corner':

@@ -20,19 +20,24 @@ export function nextCountCard(view: View): TemplateResult | typeof nothing {
   const { making, settings } = snapshot;
   const give = (found: Found): void => answer(view, nextCount, found);
   const field = fieldOfLook(nextCount);
-  const answers = nextCount.answers.slice(0, MOST_BUTTONS);
+  // A whole round has no one number to press: its fields take them.
+  const answers = nextCount.look === 'round' ? [] : nextCount.answers.slice(0, MOST_BUTTONS);
   return html`<section class="next-count" aria-labelledby="next-count-asks">
     <p class="muted">1 look tells most</p>
     <h4 id="next-count-asks">${sayLook(nextCount, making.plan, settings)}</h4>
-    <ul class=${answers.every(({ found }) => typeof found === 'number' && field) ? 'in-numbers' : 'in-words'}>
+    ${
+      answers.length === 0
+        ? nothing
+        : html`<ul class=${answers.every(({ found }) => typeof found === 'number' && field) ? 'in-numbers' : 'in-words'}>
       ${answers.map(
         ({ found, leaves }) => html`<li>
           <button type="button" class="button" @click=${() => give(found)}>${sayFound(nextCount, personsFound(nextCount, found, snapshot), settings)}</button>
           <span>${meaning(leaves, explanations, snapshot)}</span>
         </li>`,
       )}
-    </ul>
-    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field, snapshot, view.send)}>Another number</button>` : nothing}
+    </ul>`
+    }
+    ${field ? html`<button type="button" class="button another" @click=${() => goToField(field, snapshot, view.send)}>${answers.length === 0 ? 'Type them in' : 'Another number'}</button>` : nothing}
   </section>`;
 }
 

@@ -18,6 +18,8 @@ export function sayLook(look: Look, plan: Plan, speech: Speech): string {
   const side = isRound ? 'the round' : `side ${(look.side ?? 0) + 1}`;
   const corner = `corner ${(look.corner ?? 0) + 1}`;
   switch (look.look) {
+    case 'round':
+      return `Count every side of the ${round}.`;
     case 'side':
       return isRound ? `Count the ${round}.` : `Count ${side} of the ${round}.`;
     case 'corner':
