@@ -1,72 +1,51 @@
 /** Easing in: two of one piece with one of the other, spread along the side, on the way through the join. */
-import { ease } from '../join/ease.ts';
+import type { Adjustment } from '../hand/acts/acts.ts';
+import { takenInJoin } from '../join/taken-in.ts';
 import { limits } from '../limits.ts';
 import type { Plan } from '../types.ts';
 import { type Case, carryOut, withoutJoin } from './case.ts';
 import { type Meets, meetingOf } from './outcome.ts';
-import { isJoining, joinedBefore, joinedTo, meetingFor } from './stand.ts';
+import { isJoining, joinedBefore, meetingFor } from './stand.ts';
 import type { Cure, CurePlaces } from './types.ts';
 
 export function easeIn(of: Case): Cure | null {
   const { plan, done, explanation } = of;
   const meets = meetingOf(plan, done);
-  if (meets.reshaped || meets.kind === 'meets') return null;
-  const at = [...easedSides(plan, meets), ...easedCorners(plan, meets)];
-  if (at.length === 0 || at.some(({ places }) => places.length > limits.mishaps)) return null;
+  // Chain can only be joined to chain: a corner of another size is not eased in.
+  if (meets.reshaped || meets.kind === 'meets' || meets.cornersOff > 0) return null;
+  const taken = meets.sides.map((by, side) =>
+    by === 0 ? [] : takenInJoin(plan, plan.faces[side] as number, by),
+  );
+  const adjustments = taken.every((one) => one !== null) ? taken.flat() : [];
+  if (adjustments.length === 0 || adjustments.length > limits.mishaps) return null;
   return carryOut(of, {
     kind: 'ease-in',
     looks: meets.slight ? 'slight' : 'shows',
-    at,
+    at: placesOf(plan, meets, taken),
     mishaps: withoutJoin(explanation.mishaps),
-    // What is not slight, or lies in a corner, can be eased too, but it shows.
-    then: meets.slight && meets.cornersOff === 0 ? 'meets-with-easing' : 'does-not-meet',
+    adjustments,
+    // What is not slight can be eased too, but it shows.
+    then: meets.slight ? 'meets-with-easing' : 'does-not-meet',
     back: backFor(of, meets),
   });
 }
 
 /** What is joined comes out back to the first place that is eased. */
-function backFor({ plan, done, stand }: Case, { sides, corners }: Meets): { joined: number } | null {
+function backFor({ plan, done, stand }: Case, { sides }: Meets): { joined: number } | null {
   const meeting = isJoining(stand) ? meetingFor(plan, done) : null;
   if (!meeting) return null;
-  const befores = [
-    ...sides.flatMap((by, side) => (by === 0 ? [] : [joinedBefore(meeting, plan.faces[side] as number)])),
-    ...corners.flatMap((by, corner) =>
-      by === 0 ? [] : [joinedTo(meeting, plan.cornerFaces[corner] as number)],
-    ),
-  ];
+  const befores = sides.flatMap((by, side) =>
+    by === 0 ? [] : [joinedBefore(meeting, plan.faces[side] as number)],
+  );
   return befores.length > 0 ? { joined: Math.min(...befores) } : null;
 }
 
-function easedSides(plan: Plan, meets: Meets): CurePlaces[] {
-  return meets.sides.flatMap((by, side): CurePlaces[] => {
-    if (by === 0) return [];
+/** Told along the front, for so the join goes. */
+const placesOf = (plan: Plan, { sides }: Meets, taken: (Adjustment[] | null)[]): CurePlaces[] =>
+  sides.flatMap((by, side): CurePlaces[] => {
+    const places = (taken[side] ?? []).flatMap((one) => (one.kind === 'two-with-one' ? [one.place] : []));
+    if (by === 0 || places.length === 0) return [];
     const front = plan.faces[side] as number;
-    const longer = by > 0 ? (meets.back[side] as number) : (meets.front[front] as number);
-    const where = by > 0 ? { round: 'edging' as const, side } : { round: 'front' as const, side: front };
-    return [
-      {
-        ...where,
-        edging: plan.edgings.length - 1,
-        act: by > 0 ? 'two-back-with-one' : 'two-front-with-one',
-        places: ease(longer, Math.abs(by)),
-      },
-    ];
+    const act = by > 0 ? 'two-back-with-one' : 'two-front-with-one';
+    return [{ round: 'front', edging: plan.edgings.length - 1, side: front, act, places }];
   });
-}
-
-function easedCorners(plan: Plan, meets: Meets): CurePlaces[] {
-  return meets.corners.flatMap((by, corner): CurePlaces[] =>
-    by === 0
-      ? []
-      : [
-          {
-            round: 'edging',
-            edging: plan.edgings.length - 1,
-            side: corner,
-            corner,
-            act: by > 0 ? 'two-back-with-one' : 'two-front-with-one',
-            places: Array.from({ length: Math.abs(by) }, (_, place) => place),
-          },
-        ],
-  );
-}

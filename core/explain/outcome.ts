@@ -51,7 +51,8 @@ export function meetingOf(plan: Plan, { rounds, front, mishaps }: Done): Meets {
       );
   const cornersOff = corners.filter((by) => by !== 0).length;
   const joinOff =
-    mishaps.some(({ round }) => round === 'join') || mishaps.some(({ kind }) => kind === 'twisted');
+    mishaps.some(({ round, asked }) => round === 'join' && !asked) ||
+    mishaps.some(({ kind }) => kind === 'twisted');
   const slight =
     !reshaped && sides.every((by, j) => Math.abs(by) * oneIn <= (front[plan.faces[j] as number] as number));
   const isEven = !reshaped && cornersOff === 0 && sides.every((by) => by === 0);

@@ -6,8 +6,9 @@
  * the foundation.
  */
 import { joinMade } from '../hand/acts/doing.ts';
+import { begunWhereItFits } from '../join/corners.ts';
 import { laneOf, nodeAt } from '../join/lane.ts';
-import { frontCorners, type Meeting, meet } from '../join/meeting.ts';
+import { frontCorners, type Meeting, meet, pinchesOf } from '../join/meeting.ts';
 import type { Plan, Stand } from '../types.ts';
 import { sum } from '../whole.ts';
 import type { Done } from './outcome.ts';
@@ -28,7 +29,7 @@ export function meetingFor(plan: Plan, { rounds, front, mishaps, makings }: Done
   const last = rounds.at(-1);
   const making = makings.at(-1);
   if (!last || !making) return null;
-  return meet(
+  const begun = meet(
     laneOf(
       [...front],
       plan.edge.corners.map(({ size }) => size),
@@ -37,17 +38,24 @@ export function meetingFor(plan: Plan, { rounds, front, mishaps, makings }: Done
     { faces: plan.choices.start.side, twisted: false },
     joinMade(plan, mishaps),
   );
+  return begun && begunWhereItFits(begun);
 }
 
 /** Slip stitches made when the join has come to the end of a front side. */
 export function joinedTo(meeting: Meeting, frontSide: number): number {
   const corner = frontCorners(meeting).find((one) => one.corner === frontSide);
-  return Math.min(corner ? corner.at : meeting.front.total, pairsOf(meeting));
+  const passed = corner ? corner.at : meeting.front.total;
+  // Two of the front taken with one of the back are one slip stitch.
+  const taken = pinchesOf(meeting).filter(({ of, front }) => of === 'front' && front < passed).length;
+  return Math.min(passed - taken, pairsOf(meeting));
 }
 
-/** A place passed over has no partner, and a last hole left open is not joined. */
-const pairsOf = ({ front, back, start }: Meeting): number =>
-  Math.min(front.total, back.total - (start.skipped?.length ?? 0));
+/** A place passed over has no partner; of two taken together one has none of its own. */
+const pairsOf = ({ front, back, start }: Meeting): number => {
+  const taken = (piece: 'front' | 'back'): number =>
+    (start.together ?? []).filter(({ of }) => of === piece).length;
+  return Math.min(front.total - taken('front'), back.total - taken('back') - (start.skipped?.length ?? 0));
+};
 
 /** Slip stitches made before the join comes to a front side: up to the end of the corner before it. */
 export function joinedBefore(meeting: Meeting, frontSide: number): number {

@@ -1,6 +1,6 @@
 /** What `explain` answers with: causes, how they are told apart, and how to put them right. */
 
-import type { Act, ActKind, Mishap } from '../hand/acts/acts.ts';
+import type { ActKind, Adjustment, Mishap } from '../hand/acts/acts.ts';
 import type { Commonness } from '../hand/acts/entry.ts';
 import type { Tallies } from '../hand/tally.ts';
 import type { ActRound, Seen, Stand } from '../types.ts';
@@ -118,7 +118,7 @@ export type Cure = {
   frontSides?: FrontMiscount[];
   /** What is left of the mishaps afterwards, and what is worked otherwise on purpose; both for `work`. */
   mishaps: Mishap[];
-  adjustments: Act[];
+  adjustments: Adjustment[];
   /** The counts afterwards. */
   seenAfter: Seen;
   /** It meets afterwards, stitch for stitch, or with easing. */

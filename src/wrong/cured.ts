@@ -21,7 +21,8 @@ export function curedProject(snapshot: Snapshot, cure: Cure): Project {
     return {
       ...project,
       texts: { ...texts, ...writeCounts(onlyOff(cure.seenAfter, making.plan), project, making.edge) },
-      mishaps: [...cure.mishaps, ...cure.adjustments],
+      mishaps: cure.mishaps,
+      adjustments: cure.adjustments,
     };
   // The front's own number was wrong: the recipe follows it, and the back stays what it is.
   const counted = countedNumbers(snapshot);

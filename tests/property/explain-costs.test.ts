@@ -111,7 +111,7 @@ type Case = { plan: Plan; mishaps: Mishap[]; cure: Cure; stand: Stand };
 
 /** Cures of what was found for one mishap, from wherever the work may stand. */
 const cases: Case[] = (() => {
-  const draw = drawFrom(77);
+  const draw = drawFrom(76);
   return Array.from({ length: 90 }, () => {
     const plan = drawPlan(draw);
     const kind = kindsThatCountsShow[draw(kindsThatCountsShow.length)] as Mishap['kind'];
