@@ -13,6 +13,8 @@ import { openAids } from '../walk/aids.ts';
 import { stepPicture } from '../walk/hero.ts';
 import { mishapsFold } from '../walk/mishaps/fold.ts';
 import { walkPanel } from '../walk/panel.ts';
+import { stepBar } from '../walk/step-bar.ts';
+import { sayStep } from '../words/walk/step.ts';
 import { wrongTab } from '../wrong/tab.ts';
 import { keysDialog } from './dialogs/keys-dialog.ts';
 import { settingsDialog } from './dialogs/settings-dialog.ts';
@@ -20,6 +22,7 @@ import type { TableControls } from './drawing/table-controls.ts';
 import { twinGrid } from './drawing/twin-grid.ts';
 import type { Notices } from './notices/notices.ts';
 import { noticesStrip } from './notices/strip.ts';
+import { sayChange } from './say-change.ts';
 
 export { listenToKeys } from './keys.ts';
 
@@ -34,6 +37,10 @@ export type Later = {
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
   twinGrid: Panel;
   walkPanel: Panel;
+  stepBar: Panel;
+  /** Where the step stands in the making. */
+  sayWhere: (snapshot: Snapshot) => string;
+  sayChange: typeof sayChange;
   /** The picture of the step, or the stitch move by move. */
   stepPicture: (snapshot: Snapshot) => TemplateResult;
   workedPanel: Panel;
@@ -59,6 +66,9 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
     wrong: wrongTab(onChange),
     keysDialog,
     walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
+    stepBar,
+    sayWhere: ({ step, making, settings }) => sayStep(step, making, settings).where,
+    sayChange,
     stepPicture: (snapshot) => stepPicture(snapshot, aids),
     follow: aids.follow,
     stop: aids.stop,

@@ -3,11 +3,10 @@ import { render } from 'lit-html';
 import { fieldId } from '../controls/fields.ts';
 import { QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
-import { openQuestion } from '../walk/question-card.ts';
+import { openQuestion } from '../walk/open-question.ts';
 import { PROBLEM_PREFIX } from '../words/problems-view.ts';
 import { announcer } from './announcer.ts';
 import { type Rect, regionRects, TABLE_ID, type TableControls, type ViewId } from './drawing/table-region.ts';
-import { sayChange } from './screen-summary.ts';
 import { type Slots, shell } from './shell.ts';
 
 export type PanelsHost = {
@@ -43,7 +42,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
     render(shell(now, host.send, slots), root);
     setTitle(now);
     followQuestion(shown, now);
-    const message = now.playing ? '' : sayChange(shown, now);
+    const message = now.playing ? '' : slots.later?.sayChange(shown, now);
     if (message) voice.say(message);
     if (shown.tab !== now.tab) for (const listener of regionListeners) listener();
     shown = now;

@@ -3,7 +3,6 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { NEXT_ID, PANEL_ID } from '../controls/ids.ts';
 import { edgePanel } from '../edge/panel.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
-import { stepBar } from '../walk/step-bar.ts';
 import { findingsBar } from './drawing/findings-bar.ts';
 import { type TableControls, tableRegion } from './drawing/table-region.ts';
 import { header, quickSettings, tabId } from './header.ts';
@@ -28,7 +27,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
   return html`<a class="skip" href="#${aim.id}" @click=${(event: Event) => skip(event, aim.id)}>${aim.says}</a>
     ${header(snapshot, send)} ${slots.notices && slots.later?.notices(snapshot, send, slots.notices)}
     <main class="page tab-${tab}">
-      <p class="unseen">${screenSummary(snapshot)}</p>
+      <p class="unseen">${screenSummary(snapshot, slots.later?.sayWhere(snapshot))}</p>
       <div class="side">
       ${tab === 'walk' ? slots.later?.stepPicture(snapshot) : nothing}
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
@@ -36,7 +35,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
       </div>
       </div>
       <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)}
-        ${tab === 'walk' ? stepBar(snapshot, send) : findingsBar(snapshot, send)}</div>
+        ${tab === 'walk' ? (slots.later?.stepBar(snapshot, send) ?? html`<div class="bar"></div>`) : findingsBar(snapshot, send)}</div>
     </main>
     ${slots.later?.settingsDialog(snapshot, send, slots.controls)} ${slots.later?.keysDialog()}`;
 }

@@ -8,7 +8,7 @@ import { stageName } from '../words/walk/where.ts';
 import type { Aids } from './aids.ts';
 import { sayAloudState, textAloud } from './aloud.ts';
 import { sayAwake } from './awake.ts';
-import { openQuestion } from './question-card.ts';
+import { openQuestion } from './open-question.ts';
 import { JUMPS } from './step-bar.ts';
 
 /** Milliseconds a stitch. Never quicker than three changes a second. */

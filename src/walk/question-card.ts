@@ -3,13 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { NEXT_ID, QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { type Said, sayHeldBack } from '../words/walk/step.ts';
-
-type Asked = NonNullable<Snapshot['step']['asks']>;
-
-/** The question this step asks and nobody has answered yet. */
-export function openQuestion({ step, answered }: Snapshot): Asked | null {
-  return step.asks && !answered.includes(step.asks) ? step.asks : null;
-}
+import { openQuestion } from './open-question.ts';
 
 export function questionCard(snapshot: Snapshot, said: Said, send: Send): TemplateResult | typeof nothing {
   const asks = openQuestion(snapshot);

@@ -5,7 +5,8 @@ import { NEXT_ID, QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot, Unit } from '../state/snapshot.ts';
 import { dialectName, otherDialect } from '../words/terms.ts';
 import { type Said, sayNext, sayStep } from '../words/walk/step.ts';
-import { openQuestion, questionCard } from './question-card.ts';
+import { openQuestion } from './open-question.ts';
+import { questionCard } from './question-card.ts';
 
 export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
   const { step, making, settings } = snapshot;
