@@ -14,7 +14,7 @@ const keptSchema = v.object({
   version: v.literal(version),
   project: v.optional(v.unknown()),
   settings: v.optional(v.unknown()),
-  tab: v.fallback(v.picklist(['edge', 'cloth', 'walk', 'wrong']), 'edge'),
+  tab: v.fallback(v.picklist(['edge', 'cloth', 'walk', 'wrong', 'take-along']), 'edge'),
   /** Which edition of the walk the place counts in. */
   walk: v.fallback(v.picklist([1, walkEdition]), 1),
   place: v.fallback(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),

@@ -3,8 +3,10 @@ import * as v from 'valibot';
 import { type Act, actKinds, actOf, actRounds, asked, limits, needs } from '../../core/index.ts';
 import { isClothField } from '../state/cloth-fields.ts';
 import { rowOf } from '../state/fields.ts';
+import { isPatternField } from '../state/pattern-fields.ts';
 import { example } from '../state/project.ts';
 import type { Project } from '../state/snapshot.ts';
+import { cleanField } from './clean-text.ts';
 import { textSchema, wholeSchema } from './text.ts';
 
 const actFields = ['side', 'corner', 'place', 'count', 'end', 'then', 'of'] as const;
@@ -42,8 +44,11 @@ const choicesSchema = v.object({
 
 const fieldSchema = v.pipe(
   v.string(),
-  v.check((name) => rowOf(name) !== undefined || isClothField(name)),
+  v.check((name) => rowOf(name) !== undefined || isClothField(name) || isPatternField(name)),
 );
+
+const cleanTexts = (texts: Project['texts']): Project['texts'] =>
+  Object.fromEntries(Object.entries(texts).map(([field, text]) => [field, cleanField(field, text)]));
 
 const standSchema = v.variant('at', [
   v.object({ at: v.picklist(['foundation', 'sewn', 'finished']) }),
@@ -60,7 +65,7 @@ const entries = {
   cornersDiffer: v.boolean(),
   edgingCount: wholeSchema(1, limits.edgings),
   choices: choicesSchema,
-  texts: v.record(fieldSchema, textSchema),
+  texts: v.pipe(v.record(fieldSchema, v.string()), v.transform(cleanTexts)),
   mishaps: v.pipe(v.array(actSchema), v.maxLength(limits.mishaps)),
   adjustments: v.optional(v.pipe(v.array(adjustmentSchema), v.maxLength(limits.mishaps)), []),
   stands: v.exactOptional(standSchema),
@@ -94,8 +99,8 @@ const readableSchema = v.fallback(
     ),
     texts: v.pipe(
       v.optional(v.fallback(named, {}), () => ({ ...example.texts })),
-      v.transform((texts) => sifted(Object.entries(texts), v.tuple([fieldSchema, textSchema]))),
-      v.transform((texts): Project['texts'] => Object.fromEntries(texts)),
+      v.transform((texts) => sifted(Object.entries(texts), v.tuple([fieldSchema, v.string()]))),
+      v.transform((texts): Project['texts'] => cleanTexts(Object.fromEntries(texts))),
     ),
     mishaps: v.pipe(
       v.fallback(v.array(v.unknown()), []),

@@ -13,6 +13,7 @@ const TABS: { tab: Tab; says: string; short: string }[] = [
   { tab: 'cloth', says: 'Cloth', short: 'Cloth' },
   { tab: 'walk', says: 'Walk it', short: 'Walk' },
   { tab: 'wrong', says: 'What went wrong', short: 'Wrong' },
+  { tab: 'take-along', says: 'Take along', short: 'Take' },
 ];
 
 export const tabId = (tab: Tab): string => `tab-${tab}`;

@@ -9,6 +9,7 @@ import { recipePanel } from '../edge/recipe.ts';
 import { workedPanel } from '../edge/worked.ts';
 import { paceOf } from '../making/pace.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
+import { takeAlongTab } from '../take-along/tab.ts';
 import { openAids } from '../walk/aids.ts';
 import { stepPicture } from '../walk/hero.ts';
 import { mishapsFold } from '../walk/mishaps/fold.ts';
@@ -35,6 +36,7 @@ export type Later = {
   mishaps: Panel;
   notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
+  takeAlong: Panel;
   twinGrid: Panel;
   walkPanel: Panel;
   stepBar: Panel;
@@ -61,6 +63,7 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
     mishaps: mishapsFold(onChange),
     notices: noticesStrip,
     settingsDialog,
+    takeAlong: takeAlongTab(onChange),
     twinGrid,
     workedPanel,
     wrong: wrongTab(onChange),

@@ -14,6 +14,7 @@ export function screenSummary({ making, place, settings, tab }: Snapshot, where 
     cloth: 'Measure the panel to see how large to cut.',
     walk: 'Press Next to work one stitch.',
     wrong: 'Tell what you counted to find the cause.',
+    'take-along': 'Write the pattern out to take it along.',
   };
   return [
     `The drawing shows ${panel} with ${total} places on its edge, and the back that is joined to it.`,

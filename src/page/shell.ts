@@ -46,6 +46,7 @@ const SKIPS: Record<Tab, { id: string; says: string }> = {
   cloth: { id: PANEL_ID, says: 'Skip to your measures' },
   walk: { id: NEXT_ID, says: 'Skip to the step' },
   wrong: { id: PANEL_ID, says: 'Skip to what you counted' },
+  'take-along': { id: PANEL_ID, says: 'Skip to your pattern' },
 };
 
 function skip(event: Event, id: string): void {
@@ -61,6 +62,8 @@ function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
       return html`${slots.later?.walkPanel(snapshot, send)} ${lessonsButton(slots)} ${slots.later?.mishaps(snapshot, send)}`;
     case 'cloth':
       return slots.later?.cloth(snapshot, send) ?? html`<h2>Cloth</h2>`;
+    case 'take-along':
+      return slots.later?.takeAlong(snapshot, send) ?? html`<h2>Take along</h2>`;
     case 'wrong':
       return slots.later?.wrong(snapshot, send) ?? html`<h2>What went wrong</h2>`;
   }

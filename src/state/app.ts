@@ -6,7 +6,7 @@
  */
 
 import { assign, enqueueActions, type SnapshotFrom, setup } from 'xstate';
-import { cleanText } from '../input/clean-text.ts';
+import { cleanField } from '../input/clean-text.ts';
 import { withoutCounts, writeCounts } from '../input/counts.ts';
 import { type MakingInput, makingMachine } from '../making/machine.ts';
 import { type Derived, derive } from './derive.ts';
@@ -90,7 +90,11 @@ export function after(context: AppContext, event: AppEvent): AppContext {
   const { project } = context;
   switch (event.type) {
     case 'TYPE':
-      return changed(context, withTexts(project, { [event.field]: cleanText(event.text) }), event.field);
+      return changed(
+        context,
+        withTexts(project, { [event.field]: cleanField(event.field, event.text) }),
+        event.field,
+      );
     case 'CHANGE':
       return changed(context, withAllSides({ ...project, ...event.project, texts: project.texts }));
     case 'CLEAR_WORKED':

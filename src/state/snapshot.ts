@@ -27,7 +27,7 @@ export type Dialect = 'uk' | 'us';
 export type Hand = 'right' | 'left';
 export type Units = 'cm' | 'inch';
 export type ThemeChoice = 'auto' | 'light' | 'dark';
-export type Tab = 'edge' | 'cloth' | 'walk' | 'wrong';
+export type Tab = 'edge' | 'cloth' | 'walk' | 'wrong' | 'take-along';
 
 /**
  * Name of a text field: `side.0` (front side as counted), `corner` (size of every corner), `corner.0` (where

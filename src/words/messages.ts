@@ -1,6 +1,5 @@
 /** The shape of a catalogue. Every language fills all of it: one that lacks a sentence does not compile. */
 import type { AppProblemCode, AppProblemParams } from '../state/problem.ts';
-import type { PatternMessages } from './pattern/messages.ts';
 import type { Speaker } from './speaker.ts';
 
 /** What is wrong, by code. `label` is the visible name of the field, as it stands within a sentence: "side 3". */
@@ -8,4 +7,4 @@ export type ProblemMessages = {
   [Code in AppProblemCode]: (params: AppProblemParams[Code], speaker: Speaker, label: string) => string;
 };
 
-export type Catalogue = { problems: ProblemMessages; pattern: PatternMessages };
+export type Catalogue = { problems: ProblemMessages };

@@ -1,6 +1,5 @@
 /** English: every sentence, by what it is about. */
 import type { Catalogue } from '../messages.ts';
-import { pattern } from './pattern.ts';
 import { problems } from './problems.ts';
 
-export const english: Catalogue = { problems, pattern };
+export const english: Catalogue = { problems };

@@ -1,6 +1,5 @@
 /** The sentences of a written pattern, as a magazine prints them. */
 import type { Arm } from '../../../core/index.ts';
-import { ordinal } from '../numbers.ts';
 import type { PatternHeading, PatternMessages, WrittenLeg } from '../pattern/messages.ts';
 import type { Counts, Writer, WrittenCorner } from '../pattern/writing.ts';
 import { counted } from '../speaker.ts';
@@ -148,12 +147,6 @@ export const pattern: PatternMessages = {
     adds === 1
       ? `Close with the needle over the place where the yarn was joined: this makes the last stitch${cornered ? ' of side 1' : ''}.`
       : 'Close with the needle over the first stitch: this makes no stitch.',
-  adjustment: ({ kind, side, place, count = 1 }, { term }) => {
-    const from = ordinal(place + 1);
-    if (kind === 'stitch-missed')
-      return `On side ${number(side)}, ${term('miss')} ${count} at the ${from} stitch.`;
-    return `On side ${number(side)}, work ${count} more into the place of the ${from} stitch.`;
-  },
 
   sewing: [
     () =>
@@ -171,7 +164,7 @@ export const pattern: PatternMessages = {
     first
       ? `Lay panel and back wrong sides together, side ${number(first.back)} of the back against panel side ${number(first.panel)}.`
       : 'Lay panel and back wrong sides together, and mark a stitch of each that lie against each other.',
-  beginJoin: ({ side, back, fromCorner, corner: beside }) => {
+  beginJoin: ({ side, back, fromCorner, corner: beside }, writer) => {
     if (beside === null) return 'Join the yarn at the marked stitch of both.';
     const nearest =
       beside.size === 0
@@ -179,7 +172,7 @@ export const pattern: PatternMessages = {
         : beside.made === 'stitch'
           ? 'corner stitch'
           : 'nearest corner chain';
-    return `Join the yarn in place ${fromCorner} of panel side ${number(side)}, counted from its beginning, and in place ${fromCorner} of back side ${number(back)}, counted from its end; the ${nearest} is place 1.`;
+    return `Join the yarn in place ${writer.amount(fromCorner)} of panel side ${number(side)}, counted from its beginning, and in place ${writer.amount(fromCorner)} of back side ${number(back)}, counted from its end; the ${nearest} is place 1.`;
   },
   slipStitches: ({ pairs, cornered }, writer) =>
     `${writer.amount(pairs)} ${writer.short('slip-stitch')} through the inner two of the four loops, place by place${cornered ? ', corners to corners' : ''}.`,

@@ -1,7 +1,8 @@
 /** Every sentence of a written pattern. */
 import type { Arm } from '../../../core/index.ts';
+import type { Speaker } from '../speaker.ts';
 import type { TermId } from '../terms.ts';
-import type { Adjustment, Amount, Counts, Writer, WrittenCorner } from './writing.ts';
+import type { Amount, Counts, Writer, WrittenCorner } from './writing.ts';
 
 type Message<Params = void> = [Params] extends [void]
   ? (writer: Writer) => string
@@ -59,12 +60,11 @@ export type PatternMessages = {
   intoCorner: Message;
   increase: Message<{ count: Amount }>;
   closeEdging: Message<{ adds: 0 | 1; cornered: boolean }>;
-  adjustment: Message<Adjustment>;
 
   sewing: Message<{ cornered: boolean }>[];
 
   layTogether: Message<{ first: { panel: number; back: number } | null }>;
-  beginJoin: Message<{ side: number; back: number; fromCorner: number; corner: WrittenCorner | null }>;
+  beginJoin: Message<{ side: number; back: number; fromCorner: Amount; corner: WrittenCorner | null }>;
   slipStitches: Message<{ pairs: Amount; cornered: boolean }>;
   padIn: Message<{ last: number | null }>;
   lastHole: Message;
@@ -73,3 +73,43 @@ export type PatternMessages = {
   sizeHead: { size: string; panel: string; foundation: string; edging: string; total: string };
   sizeName: Message<{ index: number }>;
 };
+
+type Say<Params> = (params: Params, speaker: Speaker) => string;
+
+/** The place "Take along". */
+export type TakeAlongMessages = Record<
+  | 'heading'
+  | 'intro'
+  | 'yours'
+  | 'title'
+  | 'designer'
+  | 'notes'
+  | 'terms'
+  | 'termsBoth'
+  | 'copy'
+  | 'saveText'
+  | 'saveMarkdown'
+  | 'saveHtml'
+  | 'copied'
+  | 'notCopied'
+  | 'waits'
+  | 'pattern'
+  | 'sizes'
+  | 'sizesIntro'
+  | 'sizesField'
+  | 'rule'
+  | 'ruleField'
+  | 'ruleCount'
+  | 'ruleApply',
+  string
+> & {
+  saved: Say<{ file: string }>;
+  sizeWorks: Say<{ name: string; total: number }>;
+  sizeFails: Say<{ name: string; why: string }>;
+  sizeUnread: Say<{ line: string; sides: number }>;
+  sideOf: Say<{ side: number; name: string }>;
+  ringOf: Say<{ name: string }>;
+};
+
+/** What is fetched with the place "Take along", and no sooner. */
+export type TakeAlongCatalogue = { pattern: PatternMessages; takeAlong: TakeAlongMessages };

@@ -3,8 +3,9 @@
  * order; the counts at the end of every round are read off what `work` makes, adjustments carried out.
  */
 import { type Corner, countRound, type Plan, type Round, type Shape, work } from '../../../core/index.ts';
-import { catalogueOf } from '../catalogue.ts';
+import { adjustmentsIn, sayAdjustments } from '../adjustments.ts';
 import { STARTING_CHAINS } from '../walk/acts-round.ts';
+import { takeAlongIn } from './catalogue.ts';
 import type { Block, Section, Written } from './document.ts';
 import type { PatternHeading, PatternMessages, WrittenLeg } from './messages.ts';
 import { type Amount, type Counts, openWriter, type WriteOptions, type Writer } from './writing.ts';
@@ -64,7 +65,7 @@ function jobOf(sizes: Sizes, options: WriteOptions): Job {
     const made = work(plan, options.adjustments);
     return [made.foundation, ...made.edgings];
   });
-  const say = catalogueOf(writer.speaker).pattern;
+  const say = takeAlongIn(writer.speaker).pattern;
   return { ...sizes, first, options, say, writer, rounds, cornered: first.edge.corners.length > 0 };
 }
 
@@ -247,14 +248,19 @@ function cornersOf({ say, writer, first }: Job, round: number): string[] {
     : corners.map((corner, index) => say.oneCorner({ index, arm, corner }, writer));
 }
 
+/** What is to be worked otherwise in a round, in the words the recipe has for it. */
 function adjustments(
-  { options, say, writer }: Job,
-  round: 'foundation' | 'edging',
+  { options, first, rounds }: Job,
+  round: 'foundation' | 'edging' | 'join',
   edging: number,
 ): string[] {
-  return (options.adjustments ?? [])
-    .filter((act) => (act.round ?? 'foundation') === round && (act.edging ?? 0) === edging)
-    .map((act) => say.adjustment(act, writer));
+  const [own = []] = rounds;
+  const made = own[round === 'foundation' ? 0 : edging + 1] ?? own.at(-1);
+  const { terms, hand, units } = options;
+  const speech = { dialect: terms === 'us' ? terms : 'uk', hand, units } as const;
+  return adjustmentsIn(options.adjustments ?? [], round, edging).map((acts) =>
+    sayAdjustments(acts, first, made ? countRound(made).sides : [], speech),
+  );
 }
 
 const sewing = (job: Job): Section =>
@@ -267,7 +273,8 @@ const sewing = (job: Job): Section =>
 
 function join(job: Job): Section {
   const { say, writer, first, cornered } = job;
-  const { side, fromCorner } = first.choices.joinStart;
+  const { side } = first.choices.joinStart;
+  const fromCorner = each(job, ({ choices }) => choices.joinStart.fromCorner);
   const { corners } = first.edge;
   const beside = corners.at(side - 1) ?? null;
   const last = cornered && corners.length > 1 ? (side + corners.length - 1) % corners.length : null;
@@ -280,6 +287,7 @@ function join(job: Job): Section {
           writer,
         ),
         say.beginJoin({ side, back: first.faces.indexOf(side), fromCorner, corner: beside }, writer),
+        ...adjustments(job, 'join', 0),
         say.slipStitches({ pairs: each(job, ({ pairs }) => pairs), cornered }, writer),
         say.padIn({ last }, writer),
         say.lastHole(writer),

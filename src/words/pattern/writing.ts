@@ -1,5 +1,5 @@
 /** Who writes a pattern: terms of one dialect or of both, the hand, and numbers for one size or several. */
-import type { Act, CornerMade } from '../../../core/index.ts';
+import type { Adjustment, CornerMade } from '../../../core/index.ts';
 import type { Dialect, Hand, Units } from '../../state/snapshot.ts';
 import type { Language, Speaker } from '../speaker.ts';
 import { speakerOf } from '../speaker.ts';
@@ -9,9 +9,6 @@ import { type TermForm, type TermId, term } from '../terms.ts';
 export type Amount = readonly number[];
 
 export type WrittenTerms = Dialect | 'both';
-
-/** Acts that a pattern can ask for. */
-export type Adjustment = Extract<Act, { kind: 'stitch-missed' | 'stitch-doubled' }>;
 
 export type WriteOptions = {
   terms: WrittenTerms;

@@ -80,7 +80,7 @@ export function readPattern(text: string): ReadPattern {
       .map(edgingIn),
     markerEvery: Number(find(foundation, /after every (\d+)/)[0]),
     join: start ? { fromCorner: Number(start[1]), side: Number(start[2]) - 1 } : null,
-    pairs: Number(find(join, /\n3\. (\d+) /)[0]),
+    pairs: Number(find(join, /\n\d\. (\d+) (?:ss|sl st)/)[0]),
   };
 }
 

@@ -60,9 +60,9 @@ describe('a written pattern', () => {
 
   it('carries adjustments into the counts of their round and of those after it', () => {
     const text = textOf(cushion, {
-      adjustments: [{ kind: 'stitch-doubled', round: 'foundation', side: 1, place: 11 }],
+      adjustments: [{ kind: 'stitch-doubled', round: 'foundation', side: 1, place: 11, asked: true }],
     });
-    expect(text).toContain('On side 2, work 1 more into the place of the 12th stitch.');
+    expect(text).toContain('Side 2: 37, work 2 in the 12th.');
     const { foundation, edgings } = readPattern(text);
     expect(foundation.sides).toEqual([60, 37, 60, 36]);
     expect(edgings[0]?.counts.sides).toEqual([62, 39, 62, 38]);

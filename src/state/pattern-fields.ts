@@ -1,0 +1,15 @@
+/** What is typed for the written pattern; kept with the project as any other text. */
+import type { Field } from './snapshot.ts';
+
+export const patternFields = {
+  title: 'pattern.title',
+  designer: 'pattern.designer',
+  notes: 'pattern.notes',
+  /** `both` where UK and US terms stand beside each other. */
+  terms: 'pattern.terms',
+  /** One size a line: "small: 62, 38, 62, 38". */
+  sizes: 'pattern.sizes',
+} as const satisfies Record<string, Field>;
+
+const all: ReadonlySet<Field> = new Set(Object.values(patternFields));
+export const isPatternField = (field: Field): boolean => all.has(field);
