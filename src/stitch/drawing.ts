@@ -136,7 +136,7 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'finished':
       return cushion.whole(lying, {
         sides: front.sides.map(String),
-        all: `${step.done || making.plan.pairs}`,
+        all: `${neighbour({ step, making }, -1)?.done ?? making.plan.pairs}`,
         open: choices.open,
       });
     default:

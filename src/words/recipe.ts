@@ -13,6 +13,7 @@ import { adjustmentsIn, sayAdjustments } from './adjustments.ts';
 import { many, ordinal } from './numbers.ts';
 import { term } from './terms.ts';
 import { STARTING_CHAINS } from './walk/acts-round.ts';
+import { sayNearest } from './walk/nearest.ts';
 import type { Speech } from './words.ts';
 
 /** A run of foundation trebles and what follows it. */
@@ -260,12 +261,6 @@ function sayJoinStart({ choices, edge }: Plan): string {
   const { side, fromCorner } = choices.joinStart;
   const before = (side - 1 + edge.corners.length) % edge.corners.length;
   return `Begin on front side ${side + 1}, ${fromCorner} in from corner ${before + 1}: ${sayNearest(edge.corners[before])} is 1.`;
-}
-
-/** The place of a corner that is counted first from it. */
-export function sayNearest(corner: Corner | undefined): string {
-  if (corner === undefined || corner.size === 0) return 'the first stitch';
-  return corner.made === 'stitch' ? 'the corner stitch' : 'its nearest chain';
 }
 
 /** One line of the sums: whose, and the working. */

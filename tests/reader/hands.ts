@@ -54,6 +54,11 @@ export type Hands = {
   joined: number;
   skipped: { front: number; back: number };
   lastHole: boolean;
+  /** The front's place joined last. */
+  at: number;
+  /** What this leg must come to, where it was said, and how often its next place is worked into. */
+  comesTo: number | null;
+  times: { made: number; of: number } | null;
 };
 
 export const newHands = (words: Glossary, hand: Hand, front: FrontPiece): Hands => ({
@@ -91,6 +96,9 @@ export const newHands = (words: Glossary, hand: Hand, front: FrontPiece): Hands 
   joined: 0,
   skipped: { front: 0, back: 0 },
   lastHole: false,
+  at: 0,
+  comesTo: null,
+  times: null,
 });
 
 /** Does this act, which needs others to have been done before. */
@@ -108,6 +116,14 @@ export function beginRound(hands: Hands, stage: 'foundation' | 'edging'): void {
   hands.belowMarker = hands.marker;
   Object.assign(hands, { round: [], marker: -1, passed: 0, leg: 0, corner: null, into: null, needle: null });
   Object.assign(hands, { attached: null, firstGoes: null, attachChain: false, next: 0, done: new Set() });
+}
+
+/** A leg ends: it must have come to what was said of it. */
+function endLeg(hands: Hands): void {
+  must(hands.comesTo === null || hands.comesTo === hands.leg, 'it does not come to what was said');
+  must(hands.times === null || hands.times.made === hands.times.of, 'a stitch in the same place is missing');
+  hands.comesTo = null;
+  hands.times = null;
 }
 
 /** The hook leaves a corner: it must hold what was said. */
@@ -129,6 +145,7 @@ export function makeStitch(hands: Hands): void {
 /** One place of a corner, the `which`th of `of`. */
 export function makeCorner(hands: Hands, which: number, of: number, made: 'chain' | 'stitch'): void {
   must(hands.loops === 1, 'there is no loop on the hook');
+  if (hands.corner === null) endLeg(hands);
   hands.corner ??= { made: 0, of };
   must(hands.corner.made === which - 1 && hands.corner.of === of, 'another place of the corner is due');
   hands.corner.made += 1;
@@ -138,6 +155,7 @@ export function makeCorner(hands: Hands, which: number, of: number, made: 'chain
 export function endRound(hands: Hands): void {
   must(hands.loops === 1, 'there is no loop to end');
   leaveCorner(hands);
+  if (hands.stage === 'foundation' || (hands.stage === 'edging' && hands.attached !== null)) endLeg(hands);
   hands.loops = 0;
   hands.ends += 1;
 }

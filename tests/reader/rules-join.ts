@@ -82,6 +82,7 @@ function joinNext(hands: Hands, what: 'stitch' | 'corner', which: number | null)
     must(met === backMet, 'another chain of the back is met');
   }
   hands.joined += 1;
+  hands.at = front;
 }
 
 /** The front's corner of that number, and the back's that lies behind it. */
@@ -181,6 +182,7 @@ const JOIN: RuleFor[] = [
   rule('1 {slip} through both corner (?:chains|stitches)\\.', (hands) => joinNext(hands, 'corner', null)),
   rule('Join corner to corner, so that they meet\\.'),
   // Asked for beyond the recipe.
+  rule('1 {slip} goes through the inner loops of all 3\\.'),
   rule('Take 2 of the back with 1 of the front\\.', (hands) => {
     joinNext(hands, 'stitch', null);
     hands.skipped.back += 1;

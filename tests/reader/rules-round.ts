@@ -137,6 +137,22 @@ function intoNext(hands: Hands, isHidden: boolean): void {
   hands.next += 1;
 }
 
+/** Passes over stitches of the round below. */
+function skip(hands: Hands, count: number): void {
+  if (hands.into !== null) hands.next = hands.into.from + hands.into.size;
+  hands.into = null;
+  for (let i = 0; i < count; i++) {
+    must(at(hands.below, hands.next).kind === 'stitch', 'a corner comes next, no stitch');
+    hands.next += 1;
+  }
+}
+
+/** One of several in the same place. */
+function again({ times }: Hands, which: number, of = times?.of): void {
+  must(times !== null && times.of === of && times.made === which - 1, 'another one of them is due');
+  times.made = which;
+}
+
 /** Into the corner of the round below that comes next or is being worked into. */
 function intoCorner(hands: Hands, which: number | null, made: 'chain' | 'stitch'): void {
   must(hands.attachChain, 'the chain after attaching is missing');
@@ -227,14 +243,46 @@ const EDGING: RuleFor[] = [
   rule('The corner stitch stands before it\\.'),
   rule('It goes past the chains? you just made\\.'),
   // Asked for beyond the recipe.
-  rule('{miss} the next stitch\\.', (hands) => {
-    must(at(hands.below, hands.next).kind === 'stitch', 'a corner comes next, no stitch');
-    hands.next += 1;
+  rule('{miss} the next stitch\\.', (hands) => skip(hands, 1)),
+  rule('{miss} the next stitch, then 1 {short}, back loop only\\.', (hands) => {
+    skip(hands, 1);
+    intoNext(hands, false);
   }),
-  rule('Work 2 in this stitch\\.', (hands) => {
-    must(last(hands) === 'stitch', 'there is no stitch to work into again');
+  rule('{miss} the next (\\d+) stitches, then 1 {short}, back loop only\\.', (hands, [count]) => {
+    skip(hands, number(count));
+    intoNext(hands, false);
+  }),
+  rule('{miss} the next stitch, then 1 {short} into the corner\\.', (hands) => {
+    skip(hands, 1);
+    intoCorner(hands, 1, at(hands.below, hands.next).made);
+  }),
+  rule('Work (\\d+) in this (?:stitch|base chain)\\.', (hands, [count]) => {
+    must(hands.times === null || hands.times.made === hands.times.of, 'the last place is not done');
+    hands.times = { made: 0, of: number(count) };
+  }),
+  rule('The first: 1 {short}\\.', (hands) => {
+    intoNext(hands, hands.into !== null);
+    again(hands, 1);
+  }),
+  rule('The first: 1 {foundationStitch}\\.', (hands) => {
+    foundationStitch(hands);
+    again(hands, 1);
+  }),
+  rule('The (\\w+) of (\\d+) in the same stitch: 1 {short}\\.', (hands, [which, of]) => {
     makeStitch(hands);
+    again(hands, ordinalOf(which ?? ''), number(of));
   }),
+  rule('The (\\w+) of (\\d+) in the same base chain: 1 {foundationStitch}\\.', (hands, [which, of]) => {
+    foundationStitch(hands);
+    again(hands, ordinalOf(which ?? ''), number(of));
+  }),
+  rule('This (?:side|part) comes to (\\d+)\\.', (hands, [count]) => {
+    must(hands.comesTo === null || hands.comesTo === number(count), 'another number was said');
+    hands.comesTo = number(count);
+  }),
+  rule('This corner gets (\\d+) (?:chains?|stitch|stitches)\\.', (hands, [count]) =>
+    must(hands.corner?.of === number(count), 'another number was said'),
+  ),
 ];
 
 const needle =

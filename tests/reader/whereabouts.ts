@@ -11,7 +11,7 @@ function here(hands: Hands): Place {
   if (hands.stage === 'front') return onFront(hands, hands.counted - 1);
   if (hands.stage === 'join') {
     const start = hands.start?.front ?? 0;
-    return onFront(hands, hands.lastHole ? start : start + hands.joined + hands.skipped.front);
+    return onFront(hands, hands.lastHole || hands.joined === 0 ? start : hands.at);
   }
   if (hands.corner !== null)
     return { side: -1, corner: hands.passed + 1, made: hands.corner.made, of: hands.corner.of, part: '' };

@@ -1,8 +1,8 @@
 /** The sentences for joining front and back with slip stitches (common practice unless marked). */
 import type { StepKind } from '../../../core/index.ts';
 import { ordinalWord } from '../numbers.ts';
-import { sayNearest } from '../recipe.ts';
-import type { Sentences, Telling } from './telling.ts';
+import { sayNearest } from './nearest.ts';
+import { neighbour, type Sentences, type Telling } from './telling.ts';
 
 type JoinKind = Extract<
   StepKind,
@@ -87,15 +87,15 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
     act: 'Draw both ends inside with the needle.',
     caution: 'Count the needles and pins before you put them away.',
   }),
-  finished: ({ making }) => ({
-    act: 'Front and back are one piece.',
-    check: sayFinished(making),
-  }),
+  finished: (telling) => ({ act: 'Front and back are one piece.', check: sayFinished(telling) }),
 };
 
-function sayFinished({ plan: { edge, pairs, choices }, becomes }: Telling['making']): string {
-  if (choices.open !== undefined)
-    return `${pairs - (edge.sides[choices.open] ?? 0)} pairs, stitch to stitch. Side ${choices.open + 1} is the opening.`;
+/** How many pairs were joined, by the step before: acts beside the recipe may have taken 2 with 1. */
+function sayFinished(telling: Telling): string {
+  const { plan, becomes } = telling.making;
+  const { open } = plan.choices;
+  const pairs = neighbour(telling, -1)?.done ?? plan.pairs;
+  if (open !== undefined) return `${pairs} pairs, stitch to stitch. Side ${open + 1} is the opening.`;
   return becomes === 'cover'
     ? 'The cover is on its form.'
     : `${pairs} pairs, stitch to stitch, all the way round.`;
