@@ -1,6 +1,6 @@
 /** From typed text to what core asks for: the front's edge, and the choices for the back. */
 import type { Choices, Corner, EdgeInput } from '../../core/index.ts';
-import { clothFields } from '../state/cloth-fields.ts';
+import { becomesField, openSideField } from '../state/becomes-fields.ts';
 import { fieldNames } from '../state/fields.ts';
 import type { Project } from '../state/snapshot.ts';
 import { numberFrom, type Reader, readField } from './typed.ts';
@@ -59,8 +59,8 @@ export function readChoices(reader: Reader): Choices {
 
 /** A bag or pocket leaves a side open; a panel without sides to tell apart has none. */
 function openSide({ project: { sideCount, texts } }: Reader): Pick<Choices, 'open'> {
-  if (texts[clothFields.becomes] !== 'bag' || sideCount < 2) return {};
-  const side = readWhole(texts[clothFields.openSide] ?? '1');
+  if (texts[becomesField] !== 'bag' || sideCount < 2) return {};
+  const side = readWhole(texts[openSideField] ?? '1');
   return { open: side.ok ? Math.min(sideCount, Math.max(1, side.value)) - 1 : 0 };
 }
 

@@ -2,6 +2,7 @@
  * The fields of the cloth: one row each, with how its text is read and its bounds. Lengths are bounded in mm.
  * What is chosen by pressing is kept as text too, so that undo, keeping and links carry it.
  */
+import { becomesField, openSideField } from './becomes-fields.ts';
 import type { Field } from './snapshot.ts';
 
 export type ClothFieldRow =
@@ -23,8 +24,8 @@ export type YarnField = 'foundation' | 'edging' | 'join';
 
 export const clothFields = {
   front: 'cloth.front',
-  becomes: 'cloth.becomes',
-  openSide: 'cloth.open-side',
+  becomes: becomesField,
+  openSide: openSideField,
   outline: 'cloth.outline',
   width: (reading: 0 | 1): Field => `cloth.width.${reading}`,
   height: (reading: 0 | 1): Field => `cloth.height.${reading}`,

@@ -29,7 +29,7 @@ import {
 import { ordinaryFront, readCounts } from '../input/counts.ts';
 import { readChoices, readFront } from '../input/recipe.ts';
 import type { Reader } from '../input/typed.ts';
-import { clothFields } from './cloth-fields.ts';
+import { becomesField } from './becomes-fields.ts';
 import type { Becomes } from './cloth-types.ts';
 import { fieldAt } from './fields.ts';
 import type { AppProblem } from './problem.ts';
@@ -177,7 +177,7 @@ const same = <T>(last: T | undefined, now: T): T =>
 
 /** What it is to be, by the choice as it is kept; a cushion where none was made. */
 function becomesOf({ texts }: Project): Becomes {
-  const chosen = texts[clothFields.becomes];
+  const chosen = texts[becomesField];
   return chosen === 'bag' || chosen === 'cover' ? chosen : 'cushion';
 }
 
