@@ -63,6 +63,8 @@ describe('the picture of the stitch', () => {
     const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });
     const { page } = app;
     await setSmallPanel(page);
+    // The picture comes after the first look; until then the drawing stands in its place.
+    await page.locator('.inside-picture').waitFor();
     const before = await seen(page);
     expect(before.board.width).toBe(0);
     for (const [name, region] of [
