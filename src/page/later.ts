@@ -15,15 +15,17 @@ import { stepPicture } from '../walk/hero.ts';
 import { mishapsFold } from '../walk/mishaps/fold.ts';
 import { walkPanel } from '../walk/panel.ts';
 import { stepBar } from '../walk/step-bar.ts';
-import { sayStep } from '../words/walk/step.ts';
 import { wrongTab } from '../wrong/tab.ts';
 import { keysDialog } from './dialogs/keys-dialog.ts';
 import { settingsDialog } from './dialogs/settings-dialog.ts';
+import { findingsBar } from './drawing/findings-bar.ts';
 import type { TableControls } from './drawing/table-controls.ts';
 import { twinGrid } from './drawing/twin-grid.ts';
 import type { Notices } from './notices/notices.ts';
 import { noticesStrip } from './notices/strip.ts';
 import { sayChange } from './say-change.ts';
+import { screenSummary } from './screen-summary.ts';
+import { verdictChip } from './verdict-chip.ts';
 
 export { listenToKeys } from './keys.ts';
 
@@ -40,8 +42,9 @@ export type Later = {
   twinGrid: Panel;
   walkPanel: Panel;
   stepBar: Panel;
-  /** Where the step stands in the making. */
-  sayWhere: (snapshot: Snapshot) => string;
+  findingsBar: Panel;
+  verdictChip: (snapshot: Snapshot) => TemplateResult;
+  screenSummary: (snapshot: Snapshot) => string;
   sayChange: typeof sayChange;
   /** The picture of the step, or the stitch move by move. */
   stepPicture: (snapshot: Snapshot) => TemplateResult;
@@ -70,7 +73,9 @@ export function openLater(first: Snapshot, onChange: () => void): Later {
     keysDialog,
     walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
     stepBar,
-    sayWhere: ({ step, making, settings }) => sayStep(step, making, settings).where,
+    findingsBar,
+    verdictChip,
+    screenSummary,
     sayChange,
     stepPicture: (snapshot) => stepPicture(snapshot, aids),
     follow: aids.follow,

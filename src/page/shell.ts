@@ -3,12 +3,10 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { NEXT_ID, PANEL_ID } from '../controls/ids.ts';
 import { edgePanel } from '../edge/panel.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
-import { findingsBar } from './drawing/findings-bar.ts';
 import { type TableControls, tableRegion } from './drawing/table-region.ts';
 import { header, quickSettings, tabId } from './header.ts';
 import type { Later } from './later.ts';
 import type { Notices } from './notices/notices.ts';
-import { screenSummary } from './screen-summary.ts';
 
 /** Parts of the page that are made elsewhere. */
 export type Slots = {
@@ -27,7 +25,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
   return html`<a class="skip" href="#${aim.id}" @click=${(event: Event) => skip(event, aim.id)}>${aim.says}</a>
     ${header(snapshot, send)} ${slots.notices && slots.later?.notices(snapshot, send, slots.notices)}
     <main class="page tab-${tab}">
-      <p class="unseen">${screenSummary(snapshot, slots.later?.sayWhere(snapshot))}</p>
+      <p class="unseen">${slots.later?.screenSummary(snapshot)}</p>
       <div class="side">
       ${tab === 'walk' ? slots.later?.stepPicture(snapshot) : nothing}
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
@@ -35,7 +33,7 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
       </div>
       </div>
       <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)}
-        ${tab === 'walk' ? (slots.later?.stepBar(snapshot, send) ?? html`<div class="bar"></div>`) : findingsBar(snapshot, send)}</div>
+        ${tab === 'walk' ? (slots.later?.stepBar(snapshot, send) ?? html`<div class="bar"></div>`) : slots.later?.findingsBar(snapshot, send)}</div>
     </main>
     ${slots.later?.settingsDialog(snapshot, send, slots.controls)} ${slots.later?.keysDialog()}`;
 }

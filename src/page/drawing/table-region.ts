@@ -6,7 +6,6 @@ import { html, type TemplateResult } from 'lit-html';
 import { type IconName, icon } from '../../controls/icons.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import type { Later } from '../later.ts';
-import { verdictChip } from '../verdict-chip.ts';
 import type { TableControls, ViewId } from './table-controls.ts';
 
 export type { TableControls, ViewId } from './table-controls.ts';
@@ -24,7 +23,7 @@ export function tableRegion(
   return html`<section class="board" aria-label="The drawing" @pointerdown=${touch} @focusin=${touch}>
     <div id=${TABLE_ID} class="board-canvas"></div>
     <div class="view view-whole">
-      ${verdictChip(snapshot)}
+      ${later?.verdictChip(snapshot) ?? html`<p class="verdict"><b class="verdict-head">&nbsp;</b></p>`}
       <div class="room" data-region="whole"></div>
       ${viewButtons('whole', controls)} ${later?.twinGrid(snapshot, send)}
     </div>
