@@ -4,7 +4,7 @@
  */
 
 import { addTap, type Tap } from '../making/pace.ts';
-import type { Snapshot } from '../state/snapshot.ts';
+import type { Settings, Snapshot } from '../state/snapshot.ts';
 import { createStitch, type Stitch, variantOf } from '../stitch/index.ts';
 import { type Aloud, createAloud, textAloud } from './aloud.ts';
 import { type Awake, createAwake } from './awake.ts';
@@ -27,6 +27,12 @@ export function openAids(first: Snapshot, onChange: () => void): Aids {
   const stitch = createStitch(onChange);
   const awake = createAwake(onChange);
   const aloud = createAloud(onChange, () => last.settings.dialect);
+  // The first sentence must be spoken within the press itself; on a page just opened none may be, and the next step is.
+  const settle = ({ stayAwake, readAloud }: Settings, sentence: string): void => {
+    if (stayAwake !== awake.state().wanted) awake.want(stayAwake);
+    if (readAloud !== aloud.state().on) aloud.turn(readAloud, sentence);
+  };
+  settle(first.settings, '');
   const moved = (now: Snapshot): void => {
     if (!now.playing) taps = addTap(taps, { place: now.place, ms: performance.now() });
     aloud.say(textAloud(now.step, last.step, now.making, now.settings));
@@ -40,6 +46,8 @@ export function openAids(first: Snapshot, onChange: () => void): Aids {
     aloud,
     taps: () => taps,
     follow: (now) => {
+      if (now.settings !== last.settings)
+        settle(now.settings, textAloud(now.step, null, now.making, now.settings));
       if (now.place !== last.place) moved(now);
       last = now;
     },

@@ -31,7 +31,7 @@ export type AloudState = {
 
 export type Aloud = {
   state(): AloudState;
-  /** Call it straight from the press: the first sentence must be spoken within it. */
+  /** Call it straight from the press: the first sentence must be spoken within it. Empty, none is spoken yet. */
   turn(on: boolean, text: string): void;
   say(text: string): void;
   stop(): void;
@@ -124,7 +124,7 @@ export function createAloud(
     turn: (on, text) => {
       hush();
       become({ on, trouble: 'none' });
-      if (on) begin(text);
+      if (on && text !== '') begin(text);
     },
     say,
     stop: () => {

@@ -6,7 +6,7 @@ import { sayAhead } from '../making/pace.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { stageName } from '../words/walk/where.ts';
 import type { Aids } from './aids.ts';
-import { sayAloudState, textAloud } from './aloud.ts';
+import { sayAloudState } from './aloud.ts';
 import { sayAwake } from './awake.ts';
 import { openQuestion } from './open-question.ts';
 import { JUMPS } from './step-bar.ts';
@@ -22,23 +22,16 @@ export function walkPanel(snapshot: Snapshot, send: Send, aids: Aids): TemplateR
   return html`<div class="walk" data-keys="walk">
     <h2 class="unseen">Walk it</h2>
     ${jumps(snapshot, send)} ${playing(snapshot, send)}
-    ${standBy(snapshot, send, aids)} ${whereabouts(snapshot, send, aids)}
+    ${standBy(send, aids)} ${whereabouts(snapshot, send, aids)}
   </div>`;
 }
 
 /** Two switches whose words tell what really is, not what was wished. */
-function standBy({ step, making, settings }: Snapshot, send: Send, { awake, aloud }: Aids): TemplateResult {
+function standBy(send: Send, { awake, aloud }: Aids): TemplateResult {
   const on = awake.state();
   const voice = aloud.state();
-  const keepOn = (): void => {
-    awake.want(!on.wanted);
-    send({ type: 'SETTLE', settings: { stayAwake: !on.wanted } });
-  };
-  // The first sentence must be spoken within the press itself.
-  const read = (): void => {
-    aloud.turn(!voice.on, textAloud(step, null, making, settings));
-    send({ type: 'SETTLE', settings: { readAloud: !voice.on } });
-  };
+  const keepOn = (): void => send({ type: 'SETTLE', settings: { stayAwake: !on.wanted } });
+  const read = (): void => send({ type: 'SETTLE', settings: { readAloud: !voice.on } });
   return html`<section class="stand-by" aria-label="Beside your work">
     ${switchRow('Keep the screen on', on.wanted, sayAwake(on), keepOn)}
     ${switchRow('Read aloud', voice.on, sayAloudState(voice), read)}
