@@ -1,5 +1,7 @@
 /** Opens the page: what was kept, the state, the panels, and then the drawing. */
 
+import { render } from 'lit-html';
+import { missingPart, openAgain } from './controls/missing-part.ts';
 import type { Showing } from './draw-on-table.ts';
 import { deviceStore, heldText, keep } from './keep/device.ts';
 import { createNotices } from './page/notices/notices.ts';
@@ -7,6 +9,7 @@ import { mountPanels } from './page/page.ts';
 import { wearTheme } from './page-theme.ts';
 import { example, standardSettings } from './state/project.ts';
 import { openStore, type Start } from './state/store.ts';
+import { partMissing } from './words/notices.ts';
 
 const device = deviceStore();
 const held = heldText(device);
@@ -15,15 +18,21 @@ const atFirst: Start = { project: example, settings: standardSettings, tab: 'edg
 
 // What reads it is fetched only where there is something to read.
 if (held === null) open(atFirst);
-else import('./keep/storage.ts').then(({ readKept }) => open(readKept(device) ?? atFirst));
+else import('./keep/storage.ts').then(({ readKept }) => open(readKept(device) ?? atFirst), cannotOpen);
+
+/** What is kept cannot be read without its reader: nothing is opened in its place. */
+function cannotOpen(): void {
+  render(missingPart(), document.querySelector('main') as HTMLElement);
+}
 
 function open(start: Start): void {
   const store = openStore(start);
   const showing: Showing = { table: null, scene: null };
 
   const notices = createNotices();
-  let offered: Promise<() => void> | null = null;
-  const lessons = (): Promise<() => void> => {
+  const tellMissing = (): void => notices.add(partMissing(openAgain));
+  let offered: Promise<() => Promise<void>> | null = null;
+  const lessons = (): Promise<() => Promise<void>> => {
     offered ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
     return offered;
   };
@@ -36,15 +45,24 @@ function open(start: Start): void {
     snapshot: store.snapshot,
     send: store.send,
     notices,
-    openLessons: () => lessons().then((open) => open()),
+    openLessons: () =>
+      lessons()
+        .then((open) => open())
+        .catch(tellMissing),
+    onMissing: tellMissing,
   });
   const watching = import('./keep/watch.ts')
     .then(({ watchOver }) => watchOver(store, device, notices.add, opened))
-    .catch(() => store.subscribe((snapshot) => keep(device, snapshot)));
+    .catch(() => {
+      store.subscribe((snapshot) => keep(device, snapshot));
+      tellMissing();
+    });
   void import('./state/cloth.ts')
     .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
-    .catch(() => {});
-  const drawing = import('./draw-on-table.ts').then(({ showOnTable }) => showOnTable(store, panels, showing));
+    .catch(tellMissing);
+  const drawing = import('./draw-on-table.ts')
+    .then(({ showOnTable }) => showOnTable(store, panels, showing))
+    .catch(tellMissing);
   const ready = Promise.all([drawing, watching]);
 
   // For tests: the state and the draw list as data, and a way in for events.

@@ -4,7 +4,7 @@
  */
 import * as v from 'valibot';
 import { standardSettings } from '../state/project.ts';
-import type { Settings } from '../state/snapshot.ts';
+import { type Settings, tabs } from '../state/snapshot.ts';
 import type { Start } from '../state/store.ts';
 import { readProject } from './project.ts';
 import { settingsSchema } from './settings.ts';
@@ -14,7 +14,7 @@ const keptSchema = v.object({
   version: v.literal(version),
   project: v.optional(v.unknown()),
   settings: v.optional(v.unknown()),
-  tab: v.fallback(v.picklist(['edge', 'cloth', 'walk', 'wrong', 'take-along']), 'edge'),
+  tab: v.fallback(v.picklist(tabs), 'edge'),
   /** Which edition of the walk the place counts in. */
   walk: v.fallback(v.picklist([1, walkEdition]), 1),
   place: v.fallback(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),

@@ -22,7 +22,6 @@ const actSchema = v.pipe(
     place: v.exactOptional(wholeSchema(0, 2 * limits.stitches)),
     count: v.exactOptional(wholeSchema(-2 * limits.stitches, 2 * limits.stitches)),
     end: v.exactOptional(v.picklist(['before', 'after'])),
-    // biome-ignore lint/suspicious/noThenProperty: the model's name for how the next side is counted
     then: v.exactOptional(v.picklist(['from-corner', 'from-total'])),
     of: v.exactOptional(v.picklist(['front', 'back'])),
   }),

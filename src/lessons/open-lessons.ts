@@ -33,7 +33,7 @@ function keepText(device: Device | null, progress: unknown): void {
 }
 
 /** Gives back what opens the lessons. */
-export function offerLessons(store: Store, device: Device | null): () => void {
+export function offerLessons(store: Store, device: Device | null): () => Promise<void> {
   let sheet: HTMLDialogElement | null = null;
   let lessons: Lessons | null = null;
   let fetched: typeof import('./index.ts') | null = null;
@@ -73,11 +73,9 @@ export function offerLessons(store: Store, device: Device | null): () => void {
     store.subscribe(draw);
   };
   return () => {
-    // Pressed again while they are being fetched, they are not begun twice; where that failed, another press tries.
-    begun ??= begin().catch(() => {
-      begun = null;
-    });
-    begun.then(() => {
+    // Pressed again while they are being fetched, they are not begun twice.
+    begun ??= begin();
+    return begun.then(() => {
       draw();
       if (sheet && !sheet.open) sheet.showModal();
     });

@@ -4,17 +4,9 @@ import { icon } from '../controls/icons.ts';
 import { PANEL_ID, SETTINGS_ID } from '../controls/ids.ts';
 import { check } from '../controls/problem-summary.ts';
 import { segmented } from '../controls/segmented.ts';
-import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
+import { type Send, type Snapshot, type Tab, tabs } from '../state/snapshot.ts';
 import { mark } from './mark.ts';
-
-/** `short` is part of `says`, and stands for it where the page is narrow. */
-const TABS: { tab: Tab; says: string; short: string }[] = [
-  { tab: 'edge', says: 'Your edge', short: 'Edge' },
-  { tab: 'cloth', says: 'Cloth', short: 'Cloth' },
-  { tab: 'walk', says: 'Walk it', short: 'Walk' },
-  { tab: 'wrong', says: 'What went wrong', short: 'Wrong' },
-  { tab: 'take-along', says: 'Take along', short: 'Take' },
-];
+import { places } from './places.ts';
 
 export const tabId = (tab: Tab): string => `tab-${tab}`;
 
@@ -31,7 +23,7 @@ export function showTab(snapshot: Snapshot, send: Send, tab: Tab): void {
 export function header(snapshot: Snapshot, send: Send): TemplateResult {
   return html`<header class="head">
     <h1 class="brand">${mark()}<span class="brand-name">Ringtrue</span></h1>
-    ${tabs(snapshot, send)} ${quickSettings(snapshot, send)}
+    ${tabList(snapshot, send)} ${quickSettings(snapshot, send)}
     <button type="button" class="icon-button more-settings" aria-label="More settings" @click=${openSettings}>${icon('more')}</button>
   </header>`;
 }
@@ -39,9 +31,10 @@ export function header(snapshot: Snapshot, send: Send): TemplateResult {
 const openSettings = (): void =>
   (document.getElementById(SETTINGS_ID) as HTMLDialogElement | null)?.showModal();
 
-function tabs(snapshot: Snapshot, send: Send): TemplateResult {
+function tabList(snapshot: Snapshot, send: Send): TemplateResult {
   return html`<div class="tabs" role="tablist" aria-label="What to do" @keydown=${(event: KeyboardEvent) => moveTab(event, snapshot, send)}>
-    ${TABS.map(({ tab, says, short }) => {
+    ${tabs.map((tab) => {
+      const { says, short } = places[tab];
       const chosen = snapshot.tab === tab;
       return html`<button
         type="button"
@@ -59,17 +52,17 @@ function tabs(snapshot: Snapshot, send: Send): TemplateResult {
 }
 
 function moveTab(event: KeyboardEvent, snapshot: Snapshot, send: Send): void {
-  const here = TABS.findIndex(({ tab }) => tab === snapshot.tab);
+  const here = tabs.indexOf(snapshot.tab);
   const by: Record<string, number> = {
     ArrowRight: here + 1,
     ArrowLeft: here - 1,
     Home: 0,
-    End: TABS.length - 1,
+    End: tabs.length - 1,
   };
   const next = by[event.key];
   if (next === undefined) return;
   event.preventDefault();
-  const tab = TABS[(next + TABS.length) % TABS.length]?.tab ?? 'edge';
+  const tab = tabs.at(next % tabs.length) as Tab;
   showTab(snapshot, send, tab);
   requestAnimationFrame(() => document.getElementById(tabId(tab))?.focus());
 }

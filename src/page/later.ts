@@ -2,20 +2,19 @@
  * The parts that the first look at the page does not need. Fetched right after it, all at once, so that the
  * first number can be typed sooner.
  */
-import type { TemplateResult } from 'lit-html';
-import { clothTab } from '../cloth/tab.ts';
+import { html, type TemplateResult } from 'lit-html';
+import { fetchedPart, type Part } from '../controls/fetched-part.ts';
 import { moreChoices } from '../edge/more-choices.ts';
 import { recipePanel } from '../edge/recipe.ts';
 import { workedPanel } from '../edge/worked.ts';
 import { paceOf } from '../making/pace.ts';
-import type { Send, Snapshot } from '../state/snapshot.ts';
-import { takeAlongTab } from '../take-along/tab.ts';
+import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
 import { openAids } from '../walk/aids.ts';
 import { stepPicture } from '../walk/hero.ts';
+import { lessonsOffer } from '../walk/lessons-offer.ts';
 import { mishapsFold } from '../walk/mishaps/fold.ts';
 import { walkPanel } from '../walk/panel.ts';
 import { stepBar } from '../walk/step-bar.ts';
-import { wrongTab } from '../wrong/tab.ts';
 import { keysDialog } from './dialogs/keys-dialog.ts';
 import { settingsDialog } from './dialogs/settings-dialog.ts';
 import { findingsBar } from './drawing/findings-bar.ts';
@@ -23,33 +22,28 @@ import type { TableControls } from './drawing/table-controls.ts';
 import { twinGrid } from './drawing/twin-grid.ts';
 import type { Notices } from './notices/notices.ts';
 import { noticesStrip } from './notices/strip.ts';
+import { places } from './places.ts';
 import { sayChange } from './say-change.ts';
 import { screenSummary } from './screen-summary.ts';
 import { verdictChip } from './verdict-chip.ts';
 
 export { listenToKeys } from './keys.ts';
 
-type Panel = (snapshot: Snapshot, send: Send) => TemplateResult;
-
 export type Later = {
-  recipePanel: Panel;
-  moreChoices: Panel;
-  cloth: Panel;
-  mishaps: Panel;
+  recipePanel: Part;
+  moreChoices: Part;
+  panels: Record<Exclude<Tab, 'edge'>, Part>;
   notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
-  takeAlong: Panel;
-  twinGrid: Panel;
-  walkPanel: Panel;
-  stepBar: Panel;
-  findingsBar: Panel;
+  twinGrid: Part;
+  stepBar: Part;
+  findingsBar: Part;
   verdictChip: (snapshot: Snapshot) => TemplateResult;
   screenSummary: (snapshot: Snapshot) => string;
   sayChange: typeof sayChange;
   /** The picture of the step, or the stitch move by move. */
   stepPicture: (snapshot: Snapshot) => TemplateResult;
-  workedPanel: Panel;
-  wrong: Panel;
+  workedPanel: Part;
   keysDialog: () => TemplateResult;
   /** To be told every snapshot. */
   follow(now: Snapshot): void;
@@ -57,21 +51,29 @@ export type Later = {
 };
 
 /** `onChange` asks for a new rendering where the snapshot is the same. */
-export function openLater(first: Snapshot, onChange: () => void): Later {
+export function openLater(first: Snapshot, onChange: () => void, openLessons: () => void): Later {
   const aids = openAids(first, onChange);
+  const pace = (): number | null => paceOf(aids.taps());
+  const place = (tab: Tab, fetchPart: () => Promise<Part>): Part =>
+    fetchedPart(fetchPart, onChange, places[tab].says);
+  const mishaps = mishapsFold(onChange);
   return {
     recipePanel,
     moreChoices,
-    cloth: clothTab(onChange, () => paceOf(aids.taps())),
-    mishaps: mishapsFold(onChange),
+    panels: {
+      cloth: place('cloth', async () => (await import('../cloth/panel.ts')).openCloth(onChange, pace)),
+      walk: (snapshot, send) =>
+        html`${walkPanel(snapshot, send, aids)} ${lessonsOffer(openLessons)} ${mishaps(snapshot, send)}`,
+      wrong: place('wrong', async () => (await import('../wrong/panel.ts')).openWrong(onChange)),
+      'take-along': place('take-along', async () =>
+        (await import('../take-along/panel.ts')).openTakeAlong(onChange),
+      ),
+    },
     notices: noticesStrip,
     settingsDialog,
-    takeAlong: takeAlongTab(onChange),
     twinGrid,
     workedPanel,
-    wrong: wrongTab(onChange),
     keysDialog,
-    walkPanel: (snapshot, send) => walkPanel(snapshot, send, aids),
     stepBar,
     findingsBar,
     verdictChip,

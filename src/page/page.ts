@@ -14,6 +14,8 @@ export type PanelsHost = {
   subscribe(listener: () => void): () => void;
   snapshot(): Snapshot;
   send: Send;
+  /** A part could not be fetched. */
+  onMissing?(): void;
 } & Partial<Omit<Slots, 'later'>>;
 
 export type Panels = {
@@ -56,12 +58,14 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   draw();
   focusFirst(shown);
   let stopKeys = (): void => {};
-  void import('./later.ts').then(({ openLater, listenToKeys }) => {
-    if (stopped) return;
-    stopKeys = listenToKeys(host.snapshot, host.send);
-    slots.later = openLater(host.snapshot(), drawSoon);
-    drawSoon();
-  });
+  import('./later.ts')
+    .then(({ openLater, listenToKeys }) => {
+      if (stopped) return;
+      stopKeys = listenToKeys(host.snapshot, host.send);
+      slots.later = openLater(host.snapshot(), drawSoon, () => host.openLessons?.());
+      drawSoon();
+    })
+    .catch(() => host.onMissing?.());
   const stopListening = host.subscribe(() => {
     slots.later?.follow(host.snapshot());
     drawSoon();

@@ -1,12 +1,14 @@
 /** The page: head, the panel of the chosen tab, the drawing, and the step. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { NEXT_ID, PANEL_ID } from '../controls/ids.ts';
+import { PANEL_ID } from '../controls/ids.ts';
 import { edgePanel } from '../edge/panel.ts';
-import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
+import type { Send, Snapshot } from '../state/snapshot.ts';
 import { type TableControls, tableRegion } from './drawing/table-region.ts';
 import { header, quickSettings, tabId } from './header.ts';
 import type { Later } from './later.ts';
 import type { Notices } from './notices/notices.ts';
+import { noticeRow } from './notices/row.ts';
+import { places } from './places.ts';
 
 /** Parts of the page that are made elsewhere. */
 export type Slots = {
@@ -21,15 +23,19 @@ export type Slots = {
 
 export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
   const { tab } = snapshot;
-  const aim = SKIPS[tab];
-  return html`<a class="skip" href="#${aim.id}" @click=${(event: Event) => skip(event, aim.id)}>${aim.says}</a>
-    ${header(snapshot, send)} ${slots.notices && slots.later?.notices(snapshot, send, slots.notices)}
+  const { skip, says } = places[tab];
+  return html`<a class="skip" href="#${skip.to}" @click=${(event: Event) => skipTo(event, skip.to)}>${skip.says}</a>
+    ${header(snapshot, send)} ${slots.notices && noticesIn(slots.notices, snapshot, send, slots.later)}
     <main class="page tab-${tab}">
       <p class="unseen">${slots.later?.screenSummary(snapshot)}</p>
       <div class="side">
       ${tab === 'walk' ? slots.later?.stepPicture(snapshot) : nothing}
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
-        ${quickSettings(snapshot, send, 'in-panel')} ${panelOf(snapshot, send, slots)}
+        ${quickSettings(snapshot, send, 'in-panel')} ${
+          tab === 'edge'
+            ? edgePanel(snapshot, send, slots.later)
+            : (slots.later?.panels[tab](snapshot, send) ?? html`<h2>${says}</h2>`)
+        }
       </div>
       </div>
       <div class="stage">${tableRegion(snapshot, send, slots.controls, slots.later)}
@@ -38,38 +44,11 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
     ${slots.later?.settingsDialog(snapshot, send, slots.controls)} ${slots.later?.keysDialog()}`;
 }
 
-/** What most presses are for, past all that comes before it. */
-const SKIPS: Record<Tab, { id: string; says: string }> = {
-  edge: { id: PANEL_ID, says: 'Skip to your counts' },
-  cloth: { id: PANEL_ID, says: 'Skip to your measures' },
-  walk: { id: NEXT_ID, says: 'Skip to the step' },
-  wrong: { id: PANEL_ID, says: 'Skip to what you counted' },
-  'take-along': { id: PANEL_ID, says: 'Skip to your pattern' },
-};
+/** Until the later part is here, only what is told of the page itself can be said. */
+const noticesIn = (notices: Notices, snapshot: Snapshot, send: Send, later: Later | null): TemplateResult =>
+  later?.notices(snapshot, send, notices) ?? noticeRow(notices.list()[0], notices.dismiss);
 
-function skip(event: Event, id: string): void {
+function skipTo(event: Event, id: string): void {
   event.preventDefault();
   document.getElementById(id)?.focus();
 }
-
-function panelOf(snapshot: Snapshot, send: Send, slots: Slots): TemplateResult {
-  switch (snapshot.tab) {
-    case 'edge':
-      return edgePanel(snapshot, send, slots.later);
-    case 'walk':
-      return html`${slots.later?.walkPanel(snapshot, send)} ${lessonsButton(slots)} ${slots.later?.mishaps(snapshot, send)}`;
-    case 'cloth':
-      return slots.later?.cloth(snapshot, send) ?? html`<h2>Cloth</h2>`;
-    case 'take-along':
-      return slots.later?.takeAlong(snapshot, send) ?? html`<h2>Take along</h2>`;
-    case 'wrong':
-      return slots.later?.wrong(snapshot, send) ?? html`<h2>What went wrong</h2>`;
-  }
-}
-
-const lessonsButton = ({ openLessons }: Slots): TemplateResult =>
-  html`<div class="lessons-offer">
-    <h3>New to this?</h3>
-    <p>Practise a part on a small piece. Your work stays where it is.</p>
-    <button type="button" class="button" @click=${openLessons}>Open the lessons</button>
-  </div>`;

@@ -27,7 +27,9 @@ export type Dialect = 'uk' | 'us';
 export type Hand = 'right' | 'left';
 export type Units = 'cm' | 'inch';
 export type ThemeChoice = 'auto' | 'light' | 'dark';
-export type Tab = 'edge' | 'cloth' | 'walk' | 'wrong' | 'take-along';
+/** The places of the app, in the order of their tabs. */
+export const tabs = ['edge', 'cloth', 'walk', 'wrong', 'take-along'] as const;
+export type Tab = (typeof tabs)[number];
 
 /**
  * Name of a text field: `side.0` (front side as counted), `corner` (size of every corner), `corner.0` (where

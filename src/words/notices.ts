@@ -2,7 +2,7 @@
 
 /** One at a time of a key: telling it again replaces it. */
 export type Notice = {
-  key: 'kept-elsewhere' | 'not-kept' | 'newer-version' | 'mishap-unfit';
+  key: 'kept-elsewhere' | 'not-kept' | 'part-missing' | 'newer-version' | 'mishap-unfit' | 'choice-settled';
   says: string;
   /** Pressing an answer takes the notice away; one without `act` does only that. */
   answers: readonly { says: string; act?: () => void }[];
@@ -24,6 +24,13 @@ export const notKept = (): Notice => ({
   answers: [{ says: 'All right' }],
 });
 
+/** Without this part the page goes on, but cannot do all it should. */
+export const partMissing = (openAgain: () => void): Notice => ({
+  key: 'part-missing',
+  says: 'A part of the page could not be fetched.',
+  answers: [{ says: 'Open the page again', act: openAgain }, { says: 'Later' }],
+});
+
 export const newerVersion = (useIt: () => void): Notice => ({
   key: 'newer-version',
   says: 'A newer version is ready.',
@@ -35,4 +42,18 @@ export const mishapUnfit = (says: string, takeOut: () => void): Notice => ({
   key: 'mishap-unfit',
   says: `${says}.`,
   answers: [{ says: 'Take it out', act: takeOut }],
+});
+
+/** A panel with fewer sides lacks the side that a choice was on. */
+export const choiceSettled = (
+  gone: number,
+  fallen: readonly { name: string; side: number }[],
+  undo: () => void,
+): Notice => ({
+  key: 'choice-settled',
+  says: [
+    `There is no side ${gone} any more.`,
+    ...fallen.map(({ name, side }) => `Side ${side} is again the ${name}.`),
+  ].join(' '),
+  answers: [{ says: 'Undo', act: undo }],
 });

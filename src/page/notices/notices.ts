@@ -10,7 +10,14 @@ export type Notices = {
 };
 
 /** Work that could be lost comes first. */
-const ORDER: readonly Notice['key'][] = ['kept-elsewhere', 'not-kept', 'mishap-unfit', 'newer-version'];
+const ORDER: readonly Notice['key'][] = [
+  'kept-elsewhere',
+  'not-kept',
+  'part-missing',
+  'mishap-unfit',
+  'choice-settled',
+  'newer-version',
+];
 
 export function createNotices(): Notices {
   const listeners = new Set<() => void>();
