@@ -198,3 +198,40 @@ describe('the strip', () => {
     },
   );
 });
+
+describe('a part that does not come', () => {
+  const without = async (part: RegExp) => {
+    const app = await openApp({ fresh: true, wait: false });
+    await app.page.context().route(part, (route) => route.abort());
+    await app.page.evaluate(async () => {
+      for (const worker of await navigator.serviceWorker.getRegistrations()) await worker.unregister();
+      for (const name of await caches.keys()) await caches.delete(name);
+    });
+    await app.page.reload();
+    return app.page;
+  };
+  const again = (page: Page) => page.getByRole('button', { name: 'Open the page again' });
+
+  test('of what comes after the first look is told, and comes when the page is opened again', async () => {
+    const page = await without(/\/later-[^/]*\.js/);
+    await expect.poll(() => strip(page).textContent()).toMatch(/A part of the page could not be fetched\./);
+    await page.context().unrouteAll();
+    await again(page).click();
+    await expect.poll(() => page.getByText('More choices for the back').count()).toBe(1);
+  });
+
+  test('of a place is told in the place, and what was typed is there again', async () => {
+    const page = await without(/\/cloth-[^/]*\.js|\/panel-[^/]*\.js|\/take-along-[^/]*\.js/);
+    await page.waitForFunction(() => window.ringtrue !== undefined);
+    await sendEvent(page, type('70'));
+    await page.getByRole('tab', { name: 'Take along' }).click();
+    await expect
+      .poll(() => page.getByRole('tabpanel').textContent())
+      .toMatch(/This part could not be fetched\./);
+    await page.context().unrouteAll();
+    await page.getByRole('tabpanel').getByRole('button', { name: 'Open the page again' }).click();
+    await page.waitForFunction(() => window.ringtrue !== undefined);
+    await expect.poll(() => page.getByRole('tabpanel').textContent()).not.toMatch(/could not be fetched/);
+    expect(await side(page)).toBe('70');
+  });
+});
