@@ -144,6 +144,8 @@ export default defineConfig({
           maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // Polling ends with the first success; a busy machine may take more than the usual second.
+          expect: { poll: { timeout: 10_000 } },
         },
       },
     ],
