@@ -7,4 +7,3 @@ import './asked.css';
 export { createLessons, type Lessons, type LessonsOptions, type LessonsView } from './lessons.ts';
 export type { LessonEvent } from './machine.ts';
 export { lessonsPanel, type SendLesson } from './panel.ts';
-export { type Progress, readProgress } from './progress.ts';

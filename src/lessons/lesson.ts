@@ -13,28 +13,13 @@ import {
   type StepKind,
   steps,
 } from '../../core/index.ts';
+import type { LessonId, Level } from '../state/lesson-progress.ts';
 import type { PairId } from '../stitch/pairs.ts';
 import type { Told } from '../words/walk/telling.ts';
 import type { ChoiceId } from './choices.ts';
 import { choiceQuestion, gapQuestion, type Question, questionsOf, sideQuestion } from './questions.ts';
 
-/** In the order of the making; the last is about all of it. */
-export const LESSON_IDS = [
-  'whole',
-  'counting',
-  'foundation',
-  'closing',
-  'edging',
-  'mirrored',
-  'cloth',
-  'joining',
-  'miscounts',
-] as const;
-export type LessonId = (typeof LESSON_IDS)[number];
-
-/** `show`: nothing is asked. Then the last steps are hidden, then all. `memory`: all, on a later day. */
-export const LEVELS = ['show', 'last-hidden', 'all-hidden', 'memory'] as const;
-export type Level = (typeof LEVELS)[number];
+export { LESSON_IDS, LEVELS, type LessonId, type Level } from '../state/lesson-progress.ts';
 
 /** One thing shown and, where it is hidden, asked. */
 export type Item = {

@@ -1,12 +1,12 @@
 /** Holds the lessons for the page: the machine, the day, and the movement between two rests. */
 import { createActor } from 'xstate';
+import type { Progress } from '../state/lesson-progress.ts';
 import { movesOf } from '../stitch/moves.ts';
 import { browserMotion, MOVE_MS, type Motion } from '../stitch/stitch.ts';
 import { type Variant, variantOf } from '../stitch/variant.ts';
 import type { Speech } from '../words/words.ts';
 import { type Item, type LessonId, type Level, lessonOf } from './lesson.ts';
 import { type Answer, type LessonContext, type LessonEvent, lessonMachine } from './machine.ts';
-import type { Progress } from './progress.ts';
 
 export type LessonStage = 'choosing' | 'showing' | 'asking' | 'told' | 'finished';
 

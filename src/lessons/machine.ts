@@ -3,8 +3,9 @@
  * once. Skipping and asking for the worked step are always possible. The day comes with the event.
  */
 import { assign, setup } from 'xstate';
+import type { Progress } from '../state/lesson-progress.ts';
 import { isAsked, type LessonId, type Level, lessonOf } from './lesson.ts';
-import { finish, mayRemember, type Progress } from './progress.ts';
+import { finish, mayRemember } from './progress.ts';
 
 /** What became of an asked step: an option chosen, or the worked step asked for, or left out. */
 export type Answer = { option: string } | 'shown' | 'skipped';

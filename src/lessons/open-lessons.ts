@@ -3,6 +3,7 @@
  * kept on the device beside the work, and the work itself stays as it is.
  */
 import { html, render } from 'lit-html';
+import { readProgressText } from '../input/lesson-progress.ts';
 import type { Store as Device } from '../keep/device.ts';
 import type { Store } from '../state/store.ts';
 import type { Lessons } from './index.ts';
@@ -16,11 +17,11 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-function readText(device: Device | null): unknown {
+function readText(device: Device | null): string | null {
   try {
-    return JSON.parse(device?.getItem(key) ?? '{}');
+    return device?.getItem(key) ?? null;
   } catch {
-    return {};
+    return null;
   }
 }
 
@@ -58,7 +59,7 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
   const begin = async (): Promise<void> => {
     fetched = await import('./index.ts');
     const made = fetched.createLessons({
-      progress: fetched.readProgress(readText(device)),
+      progress: readProgressText(readText(device)),
       today,
       onChange: () => {
         keepText(device, lessons?.progress() ?? {});

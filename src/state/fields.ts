@@ -3,6 +3,7 @@
  * problems it can mend. Nothing else takes a field's name apart.
  */
 import { limits } from '../../core/index.ts';
+import { readWhole } from '../input/whole-number.ts';
 import type { Field, Project, Tab } from './snapshot.ts';
 
 export type FieldKind =
@@ -118,8 +119,8 @@ export function cornersShort(
   { texts, sideCount }: Pick<Project, 'texts' | 'sideCount'>,
   round: BackRound,
 ): number {
-  const told = texts[fieldNames.cornersShort(round)] ?? '';
-  return sideCount > 1 && /^\d{1,2}$/.test(told) ? Math.min(Number(told), sideCount - 1) : 0;
+  const told = readWhole(texts[fieldNames.cornersShort(round)] ?? '');
+  return sideCount > 1 && told.ok ? Math.max(0, Math.min(told.value, sideCount - 1)) : 0;
 }
 
 const edge: readonly [Tab] = ['edge'];

@@ -1,13 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { createActor, type SnapshotFrom } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
+import { readProgress, readProgressText } from '../../src/input/lesson-progress.ts';
 import { sayScore } from '../../src/lessons/finished.ts';
 import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from '../../src/lessons/lesson.ts';
 import { createLessons, stageOf } from '../../src/lessons/lessons.ts';
 import { type LessonEvent, lessonMachine } from '../../src/lessons/machine.ts';
 import { lessonsPanel } from '../../src/lessons/panel.ts';
-import { finish, mayRemember, type Progress, readProgress } from '../../src/lessons/progress.ts';
+import { finish, mayRemember } from '../../src/lessons/progress.ts';
 import { isRight } from '../../src/lessons/questions.ts';
+import type { Progress } from '../../src/state/lesson-progress.ts';
 import type { Motion } from '../../src/stitch/stitch.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
 import type { Speech } from '../../src/words/words.ts';
@@ -229,6 +231,18 @@ describe('what was learnt is kept', () => {
     ['a hostile key', JSON.parse('{"__proto__":{"levels":["show"],"lastDay":"2031-05-04"}}'), {}],
   ])('%s is read without trust', (_, kept, expected) => {
     expect(readProgress(kept)).toEqual(expected);
+  });
+
+  test.each<[string | null, Progress]>([
+    [null, {}],
+    ['', {}],
+    ['{"edging":', {}],
+    [
+      '{"edging":{"levels":["show"],"lastDay":"2031-05-04"}}',
+      { edging: { levels: ['show'], lastDay: '2031-05-04' } },
+    ],
+  ])('the text %j on the device is read without trust', (text, expected) => {
+    expect(readProgressText(text)).toEqual(expected);
   });
 
   test.each([
