@@ -181,7 +181,7 @@ function rests({ context }: SnapshotFrom<typeof makingMachine>): boolean {
 }
 
 export const appMachine = setup({
-  types: {} as { context: AppContext; events: AppEvent; input: AppInput },
+  types: {} as { context: AppContext; events: AppEvent; input: AppInput; children: { making: 'making' } },
   actors: { making: makingMachine },
   delays: { pace: ({ context }) => context.settings.pace },
   guards: { mustRest: ({ context }) => context.mustRest },
@@ -225,7 +225,7 @@ export const appMachine = setup({
   invoke: {
     id: 'making',
     src: 'making',
-    input: ({ context, event }) => makingInput(context, event),
+    input: ({ context: { making, walk } }) => ({ steps: making.steps, ...walk }),
     onSnapshot: {
       actions: assign(({ event: { snapshot } }) => ({
         mustRest: rests(snapshot),
@@ -263,9 +263,3 @@ export const appMachine = setup({
     },
   },
 });
-
-function makingInput(context: AppContext, event: unknown): MakingInput {
-  // The machine's own first event carries its input: where the making was left.
-  const given = (event as { input?: AppInput }).input;
-  return { steps: context.making.steps, place: given?.place ?? 0, answered: given?.answered ?? [] };
-}

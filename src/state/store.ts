@@ -44,10 +44,8 @@ export function openStore(start: Start): Store {
   const actor = createActor(appMachine, { input: { ...start, place, project, settled, derived, making } });
   const listeners = new Set<(snapshot: Snapshot) => void>();
   actor.start();
-  const child = actor.getSnapshot().children.making as unknown as {
-    getSnapshot(): MakingSnapshot;
-    subscribe(listener: () => void): unknown;
-  };
+  const child = actor.getSnapshot().children.making;
+  if (!child) throw new Error('The making is begun with the app');
   let readCloth: ClothReader | null = null;
   let current = compose(actor.getSnapshot(), child.getSnapshot(), readCloth);
   let told: { app: unknown; making: unknown } = { app: null, making: null };
