@@ -1,7 +1,7 @@
 /** Puts the panels on the page and keeps them true: one rendering for any number of changes in a frame. */
 import { render } from 'lit-html';
 import { fieldId } from '../controls/fields.ts';
-import { QUESTION_ID } from '../controls/ids.ts';
+import { PANEL_ID, QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { openQuestion } from '../walk/open-question.ts';
 import { PROBLEM_PREFIX } from '../words/problems-view.ts';
@@ -41,9 +41,13 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   const draw = (): void => {
     frame = 0;
     const now = host.snapshot();
+    const held = root.contains(document.activeElement);
     render(shell(now, host.send, slots), root);
     setTitle(now);
     followQuestion(shown, now);
+    // What was pressed is gone: the keyboard goes on from the panel.
+    if (held && !root.contains(document.activeElement))
+      document.getElementById(PANEL_ID)?.focus({ preventScroll: true });
     const message = now.playing ? '' : slots.later?.sayChange(shown, now);
     if (message) voice.say(message);
     if (shown.tab !== now.tab) for (const listener of regionListeners) listener();

@@ -106,3 +106,21 @@ test('what stands by the maker is on again after a reload', async () => {
   for (const name of ['Keep the screen on', 'Read aloud'])
     await expect.poll(() => page.getByRole('switch', { name }).getAttribute('aria-checked')).toBe('true');
 });
+
+describe('what is pressed and goes away leaves the keyboard on the panel', () => {
+  test.each<[string, 'edge' | 'wrong', RegExp]>([
+    ['the way on to the walk', 'edge', /^Walk it/],
+    ['the way to clear all counts', 'wrong', /^Clear all counts/],
+  ])('%s', async (_name, place, button) => {
+    const { page, expectClean } = await openApp();
+    await openCounts(page);
+    await type(page, 'worked.edging.0.1', '37');
+    if (place === 'edge') {
+      await type(page, 'worked.edging.0.1', '');
+      await page.getByRole('tab', { name: 'Your edge' }).click();
+    }
+    await page.getByRole('button', { name: button }).press('Enter');
+    await expect.poll(() => focused(page)).toBe('panel');
+    expectClean();
+  });
+});

@@ -1,6 +1,5 @@
 /** A calm strip under the head: one notice, with its answers beside it. */
 import { html, type TemplateResult } from 'lit-html';
-import { PANEL_ID } from '../../controls/ids.ts';
 import type { Notice } from '../../words/notices.ts';
 
 /** What it says is a live region, there before anything is said. */
@@ -14,8 +13,6 @@ export const noticeRow = (
           html`<button type="button" class="button" @click=${() => {
             dismiss(notice.key);
             act?.();
-            // The pressed button goes away: the keyboard goes on from the panel.
-            document.getElementById(PANEL_ID)?.focus({ preventScroll: true });
           }}>${says}</button>`,
       )}
     </div>`;
