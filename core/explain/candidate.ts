@@ -82,6 +82,7 @@ export const placeNames = (mishap: Mishap): string =>
     mishap.side !== undefined && `side ${mishap.side}`,
     mishap.corner !== undefined && `corner ${mishap.corner}`,
     mishap.end,
+    mishap.of,
     mishap.then,
     mishap.count !== undefined && `by ${mishap.count}`,
   ]

@@ -4,7 +4,7 @@ import { joinMade, type Settled } from '../hand/acts/doing.ts';
 import type { Tally } from '../hand/tally.ts';
 import { alignCorners, begunWhereItFits } from '../join/corners.ts';
 import { laneOf } from '../join/lane.ts';
-import { meet } from '../join/meeting.ts';
+import { meet, takenUp } from '../join/meeting.ts';
 import { sidesMet } from '../join/side-meetings.ts';
 import type { Plan } from '../types.ts';
 import type { JoinSeen } from './types.ts';
@@ -30,6 +30,6 @@ export function joinOf(
   const aligned = meeting.front.sizes.length === meeting.back.sizes.length ? null : alignCorners(meeting);
   return {
     drift: sidesMet(meeting, aligned).map(({ drift }) => drift),
-    leftOver: meeting.back.total - meeting.front.total,
+    leftOver: meeting.back.total - meeting.front.total - takenUp(meeting.start.together ?? []),
   };
 }

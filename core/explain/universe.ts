@@ -6,6 +6,7 @@
  * can show and are not tried: the ring twisted, and the last hole left open.
  */
 import { type AtRound, actOf, type Mishap } from '../hand/acts/acts.ts';
+import { firstBehindStart } from '../join/taken-in.ts';
 import type { Plan } from '../types.ts';
 import { type Candidate, candidateOf } from './candidate.ts';
 import { closingCanBe, edgingClosings, foundationClosings } from './closings.ts';
@@ -104,5 +105,12 @@ function joinsIn(plan: Plan, magnitudes: Magnitudes): Candidate[] {
   const skipped = plan.edge.corners.map((_, corner) =>
     candidateOf([{ kind: 'join-chain-skipped', round: 'join', corner }]),
   );
-  return [...offsets, ...turned, ...skipped];
+  const together = plan.edge.sides.flatMap((stitches, side) => {
+    const from = side === plan.choices.joinStart.side ? firstBehindStart(plan) : 0;
+    const place = from + Math.floor((stitches - from) / 2);
+    return (['back', 'front'] as const).map((of) =>
+      candidateOf([{ kind: 'two-with-one', round: 'join', side, place, of }], { anywhere: true }),
+    );
+  });
+  return [...offsets, ...turned, ...skipped, ...together];
 }

@@ -23,7 +23,7 @@ export function takenInJoin(plan: Plan, side: number, by: number): Adjustment[] 
 }
 
 /** Stitches of the side up to the pair where the yarn is attached, that one with them. */
-function firstBehindStart({ edge, choices }: Plan): number {
+export function firstBehindStart({ edge, choices }: Plan): number {
   const { side, fromCorner } = choices.joinStart;
   const corner = edge.corners[mod(side - 1, edge.corners.length || 1)];
   return fromCorner - ((corner?.size ?? 0) > 0 ? 1 : 0);

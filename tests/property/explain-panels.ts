@@ -94,8 +94,9 @@ export function anyMishap(plan: Plan): fc.Arbitrary<Mishap> {
       count: fc.integer({ min: -4, max: 6 }),
       end: fc.constantFrom('before' as const, 'after' as const),
       then: fc.constantFrom('from-corner' as const, 'from-total' as const),
+      of: fc.constantFrom('back' as const, 'front' as const),
     })
-    .map(({ kind, round, edging, side, corner, place, count, end, then }): Mishap => {
+    .map(({ kind, round, edging, side, corner, place, count, end, then, of: piece }): Mishap => {
       const rounds = roundsOf(kind);
       const { least = -9 } = entryOf(kind);
       const of = rounds[round % rounds.length] as ActRound;
@@ -108,6 +109,7 @@ export function anyMishap(plan: Plan): fc.Arbitrary<Mishap> {
         ...(entryOf(kind).count ? { count: Math.max(least, count) } : {}),
         end,
         then,
+        of: piece,
       });
     });
 }

@@ -90,6 +90,7 @@ export function drawMishap(draw: Draw, plan: Plan, kind: ActKind): Mishap {
     ...(count === undefined ? {} : { count }),
     end,
     then,
+    ...(has(kind, 'of') ? { of: pick(draw, ['back', 'front'] as const) } : {}),
   });
 }
 
@@ -125,7 +126,7 @@ export function leaveOut(draw: Draw, seen: Seen, oneIn: number): Seen {
 }
 
 /** The mishaps by name: all but which stitch of a side it was, which no count can tell. */
-const nameOf = ({ kind, round, edging, side, corner, count, end, then }: Mishap): string =>
+const nameOf = ({ kind, round, edging, side, corner, count, end, then, of }: Mishap): string =>
   JSON.stringify([
     kind,
     round,
@@ -135,5 +136,6 @@ const nameOf = ({ kind, round, edging, side, corner, count, end, then }: Mishap)
     end,
     kind.startsWith('stitch') ? (count ?? 1) : count,
     then,
+    of,
   ]);
 export const namesOf = (mishaps: readonly Mishap[]): string => mishaps.map(nameOf).sort().join();

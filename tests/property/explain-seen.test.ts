@@ -1,10 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mishapsOf, type Plan, type Seen } from '../../core/index.ts';
+import { readProject } from '../../src/input/project.ts';
+import { derive } from '../../src/state/derive.ts';
+import { fieldRows } from '../../src/state/fields.ts';
+import { example, standardSettings } from '../../src/state/project.ts';
 import { anyMishap, countsOf, plans, seenOf } from './explain-panels.ts';
 
 const numbers = (least: number, most: number, length: number) =>
   fc.array(fc.option(fc.integer({ min: least, max: most })), { minLength: length, maxLength: length });
+
+/** Those that the panels drawn here show. */
+const countFields = fieldRows
+  .filter(
+    ({ bears, round, index }) => bears === 'counts' && (round === 'foundation' || round === 0) && index < 6,
+  )
+  .map(({ field }) => field);
 
 /** Numbers that any hand can make: no side below what its arms and closings leave. */
 const typed = (plan: Plan): fc.Arbitrary<Seen> =>
@@ -85,11 +96,32 @@ describe('the numbers really worked', () => {
     );
   });
 
-  it('come as near as a hand can, and nothing throws', () => {
-    const wild = fc.oneof(fc.anything(), fc.record({ foundation: fc.anything(), edgings: fc.anything() }));
+  it('come as near as a hand can, whatever is typed in the fields of the counts', () => {
+    const numberTyped = fc.integer({ min: -5, max: 200 }).map(String);
+    const texts = fc.dictionary(
+      fc.constantFrom(...countFields),
+      fc.oneof(
+        numberTyped,
+        numberTyped,
+        fc.string({ unit: 'binary' }),
+        fc.constantFrom('62-63', '1e9', '٦٢'),
+      ),
+    );
     fc.assert(
-      fc.property(plans({ sides: [0, 5], stitches: [1, 9] }), wild, (plan, seen) => {
-        expect(Array.isArray(mishapsOf(plan, seen as Seen))).toBe(true);
+      fc.property(fc.integer({ min: 0, max: 6 }), texts, (sideCount, counted) => {
+        const sides = Object.fromEntries(Array.from({ length: sideCount }, (_, i) => [`side.${i}`, '40']));
+        const project = readProject({
+          ...example,
+          sideCount,
+          texts: { ...example.texts, ...sides, ...counted },
+        });
+        const { making, problems } = derive(project, standardSettings);
+        expect(making).not.toBeNull();
+        const unread = problems.map(({ at }) => at);
+        for (const field of unread) expect(counted).toHaveProperty([field]);
+        const { plan, seen } = making as NonNullable<typeof making>;
+        const made = countsOf(plan, mishapsOf(plan, seen));
+        expect(made.edgings).toHaveLength(plan.edgings.length);
       }),
     );
   });

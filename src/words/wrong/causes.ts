@@ -184,8 +184,8 @@ const REASONS: Record<CauseKind, (telling: Telling) => string> = {
     `The back is begun ${many(Math.abs(count), 'stitch', 'stitches')} ${count < 0 ? 'too soon' : 'too far on'}.`,
   'join-wrong-side': ({ mishap: { count = 0 } }) => `The back is turned by ${many(Math.abs(count), 'side')}.`,
   'join-chain-skipped': (t) => `1 place of ${corner(t)} is ${missed(t)} in the join.`,
-  'two-with-one': ({ mishap: { of = 'back' } }) =>
-    `2 of the ${of} are taken with 1 of the ${of === 'back' ? 'front' : 'back'}.`,
+  'two-with-one': ({ mishap: { of = 'back', side = 0 } }) =>
+    `Along front side ${side + 1}, 2 of the ${of} are taken with 1 of the ${of === 'back' ? 'front' : 'back'}.`,
   'last-hole': () => '1 pair is not joined: the one where the yarn is attached.',
   twisted: () => 'The ring has a turn in it. Every count stays as it is.',
   'front-miscounted': sayMiscount,
