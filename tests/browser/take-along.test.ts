@@ -37,7 +37,9 @@ describe('take along', () => {
     const paper = await saved(page, 'Save as a page');
     expect(paper.name).toBe('hazel-row-no-2.html');
     expect(paper.text).toContain('<h1>Hazel Row, No. 2</h1>');
-    expect(await page.getByRole('status').filter({ hasText: 'hazel-row-no-2.html' }).count()).toBe(1);
+    await expect
+      .poll(() => page.getByRole('status').filter({ hasText: 'hazel-row-no-2.html' }).count())
+      .toBe(1);
     expectClean();
   });
 

@@ -213,7 +213,9 @@ describe('forwards, back and straight there', () => {
       await sendEvent(page, { type: 'POINT', at: null });
       await drawn(page);
       const [board, inside] = [page.locator('.board'), page.locator('.inside-picture')];
-      return [await board.screenshot(), await inside.screenshot()].map(hash).join(' ');
+      // The browser rounds the edges of buttons now one way, now another: they are no part of the drawing.
+      const mask = [board.locator('.view-buttons')];
+      return [await board.screenshot({ mask }), await inside.screenshot()].map(hash).join(' ');
     };
     for (const to of [0, 40, 70, 110, 143]) {
       await sendEvent(page, { type: 'JUMP', to });
