@@ -17,7 +17,7 @@ import { walkPanel } from '../walk/panel.ts';
 import { stepBar } from '../walk/step-bar.ts';
 import { keysDialog } from './dialogs/keys-dialog.ts';
 import { settingsDialog } from './dialogs/settings-dialog.ts';
-import { findingsBar } from './drawing/findings-bar.ts';
+import { openFindingsBar } from './drawing/findings-bar.ts';
 import type { TableControls } from './drawing/table-controls.ts';
 import { twinGrid } from './drawing/twin-grid.ts';
 import type { Notices } from './notices/notices.ts';
@@ -75,7 +75,7 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
     workedPanel,
     keysDialog,
     stepBar,
-    findingsBar,
+    findingsBar: openFindingsBar(),
     verdictChip,
     screenSummary,
     sayChange,

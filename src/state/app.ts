@@ -107,6 +107,7 @@ export function after(context: AppContext, event: AppEvent): AppContext {
       return changed(context, withTexts(without, counts));
     }
     case 'OPEN':
+    case 'CHOOSE':
       return changed(context, event.project);
     case 'PREVIEW':
       return previewed(context, event);
@@ -249,6 +250,7 @@ export const appMachine = setup({
     SHOW: { actions: 'change' },
     POINT: { actions: 'change' },
     LOOK_AT: { actions: 'change' },
+    CHOOSE: { actions: 'change' },
     NEXT: { target: '.resting', actions: ['forgetPoint', 'walk'] },
     BACK: { target: '.resting', actions: ['forgetPoint', 'walk'] },
     JUMP: { target: '.resting', actions: ['forgetPoint', 'walk'] },

@@ -150,6 +150,8 @@ export type AppEvent =
   | { type: 'SETTLE'; settings: Partial<Settings> }
   | { type: 'SHOW'; tab: Tab }
   | { type: 'POINT'; at: Pointed | null }
+  /** Takes a project of other choices, as one step that can be undone. */
+  | { type: 'CHOOSE'; project: Project }
   /** Shows one of the pairing's findings. */
   | { type: 'LOOK_AT'; finding: number }
   | WalkEvent

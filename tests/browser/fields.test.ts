@@ -124,3 +124,23 @@ describe('what is pressed and goes away leaves the keyboard on the panel', () =>
     expectClean();
   });
 });
+
+describe('what would mend it', () => {
+  test('is offered where no back can be worked, taken with one press, and undone with one', async () => {
+    const { page, expectClean } = await openApp();
+    await type(page, 'side.1', '8');
+    await sendEvent(page, { type: 'CHANGE', project: { edgingCount: 3 } });
+    const before = (await readSnapshot(page)).project;
+    const told = page.locator('.findings');
+    await expect
+      .poll(() => told.textContent())
+      .toMatch(/Side 2 has 6 stitches and the 3 edging rounds add 6/);
+    await page.getByRole('button', { name: '2 edging rounds only' }).click();
+    const mended = await readSnapshot(page);
+    expect([mended.isStale, mended.project.edgingCount]).toEqual([false, 2]);
+    await expect.poll(() => focused(page)).toBe('panel');
+    await page.getByRole('button', { name: 'Undo' }).first().click();
+    expect((await readSnapshot(page)).project).toEqual(before);
+    expectClean();
+  });
+});

@@ -4,15 +4,52 @@
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Finding } from '../../../core/index.ts';
+import type { Part } from '../../controls/fetched-part.ts';
 import { RECIPE_ID } from '../../controls/ids.ts';
+import { type Mending, mendsFor } from '../../state/mends.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
+import { sayMend, sayMendsHead, sayStale } from '../../words/mends.ts';
+import { sayInApp } from '../../words/problems-view.ts';
 import { sayFinding, saySeverity } from '../../words/verdict.ts';
 
-export function findingsBar(snapshot: Snapshot, send: Send): TemplateResult {
-  const { findings } = snapshot.making.pairing;
-  return html`<section class="findings ${findings.length === 0 ? 'all-meets' : ''}" aria-label="What does not meet">
-    ${findings.length === 0 ? whatNext(snapshot, send) : whatIsWrong(snapshot, send)}
-  </section>`;
+export function openFindingsBar(): Part {
+  let searched: (Pick<Snapshot, 'project' | 'making'> & { mends: Mending[] }) | null = null;
+  /** Searched for once for a making. */
+  const mendsOf = (snapshot: Snapshot): Mending[] => {
+    const { project, making } = snapshot;
+    if (searched?.project !== project || searched.making !== making)
+      searched = { project, making, mends: mendsFor(snapshot) };
+    return searched.mends;
+  };
+  return (snapshot, send) => {
+    const { isStale, making, tab } = snapshot;
+    const allMeets = making.pairing.findings.length === 0 && !isStale;
+    const mends = tab === 'edge' && !allMeets ? mendsOf(snapshot) : [];
+    return html`<section class="findings ${allMeets ? 'all-meets' : ''}" aria-label="What does not meet">
+      ${allMeets ? whatNext(snapshot, send) : isStale ? whyNone(snapshot, mends) : whatIsWrong(snapshot, send)}
+      ${waysToMend(mends, isStale, send)}
+    </section>`;
+  };
+}
+
+/** A number that is still being typed is not told; what bars a back from numbers that are read, is. */
+function whyNone(snapshot: Snapshot, mends: readonly Mending[]): TemplateResult {
+  const [problem] = snapshot.problems;
+  const why = mends.length > 0 && problem ? `${sayInApp(problem, snapshot)}. ` : '';
+  return html`<p class="next-says">${why}${sayStale}</p>`;
+}
+
+/** Choices that would do, each one press away; undo takes it back. */
+function waysToMend(
+  mends: readonly Mending[],
+  isStale: boolean,
+  send: Send,
+): TemplateResult | typeof nothing {
+  if (mends.length === 0) return nothing;
+  return html`<div class="mends">
+    <p>${sayMendsHead(mends.length, isStale)}</p>
+    ${mends.map((mend) => html`<button type="button" class="button" @click=${() => send({ type: 'CHOOSE', project: mend.project })}>${sayMend(mend)}</button>`)}
+  </div>`;
 }
 
 function whatIsWrong(snapshot: Snapshot, send: Send): TemplateResult {
