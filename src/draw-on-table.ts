@@ -38,13 +38,15 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     flat: new URLSearchParams(location.search).has('flat'),
   });
   showing.table = table;
+  let regions = panels.regions();
   const draw = (): void => {
     const snapshot = store.snapshot();
     // Outside the walk the question is what will meet: all is shown as made.
     const preview = snapshot.tab !== 'walk';
     if (looking?.place !== snapshot.place || looking.finding !== snapshot.finding) looking = null;
     const look = looking ? { look: looking.slot } : {};
-    showing.scene = buildScene({ ...snapshot, preview, ...look }, showing.scene ?? undefined);
+    const hasClose = regions.close.width > 0;
+    showing.scene = buildScene({ ...snapshot, preview, hasClose, ...look }, showing.scene ?? undefined);
     table.draw(showing.scene);
   };
   const dress = (): void => {
@@ -53,9 +55,14 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   };
   let worn = store.snapshot().settings;
   let pointed = store.snapshot().pointed;
-  table.setRegions(panels.regions());
+  table.setRegions(regions);
   draw();
-  panels.onRegions(() => table.setRegions(panels.regions()));
+  panels.onRegions(() => {
+    const hadClose = regions.close.width > 0;
+    regions = panels.regions();
+    table.setRegions(regions);
+    if (regions.close.width > 0 !== hadClose) draw();
+  });
   panels.connect({
     ...table,
     fit: (view) => {

@@ -32,6 +32,8 @@ export type SceneInput = {
   pointed: Pointed | null;
   /** Shows all as made and joined, wherever the walk stands. */
   preview?: boolean;
+  /** The close-up is shown beside the whole. Default true. */
+  hasClose?: boolean;
   /** Slot that a hand moved the close-up to; where the finding in hand or the work is, if absent. */
   look?: number;
   /** Which of the pairing's findings is in hand; told of in the preview only. */
@@ -57,7 +59,7 @@ const memories = new WeakMap<Scene, Memory>();
 /** The scene of a snapshot. With the scene before it, everything unchanged is the same object. */
 export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const before = previous && memories.get(previous);
-  const { making, settings, step, pointed } = input;
+  const { making, settings, step, pointed, hasClose = true } = input;
   const { hand, arrangement } = settings;
   const ring = ringFor(making);
   const sameRing = before?.ring === ring && before.drawn.plan === making.plan && before.hand === hand;
@@ -86,7 +88,14 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const closeParts = withMade(close.parts, close.sources, progress, before?.closeParts);
   const scene: Scene = {
     views: [
-      wholeView(ring, { fixture, parts: whole, focus, look, pointed, findings: shownFindings(input) }),
+      wholeView(ring, {
+        fixture,
+        parts: whole,
+        focus,
+        look: hasClose ? look : null,
+        pointed,
+        findings: shownFindings(input),
+      }),
       closeView(ring, close, closeParts, focus, look, step, pointed),
     ],
   };
@@ -130,13 +139,15 @@ type Whole = {
   fixture: Fixture;
   parts: Part[];
   focus: Focus;
-  look: number;
+  /** Where the close-up looks, if it is shown. */
+  look: number | null;
   pointed: Pointed | null;
   findings: number | undefined;
 };
 
 function wholeView(ring: Ring, { fixture, parts, focus, look, pointed, findings }: Whole): SceneView {
-  const signs = [...fixture.signs, ...fixture.findings(findings), ...fixture.window(look, HALF_WIDTH)];
+  const signs = [...fixture.signs, ...fixture.findings(findings)];
+  if (look !== null) signs.push(...fixture.window(look, HALF_WIDTH));
   if (focus.placed) signs.push(...fixture.frame(focus.slot, focus.working));
   const at = pointed && pointedOn(ring, pointed);
   if (at)

@@ -131,7 +131,6 @@ export function movingSigns(
   const last = panel.lane(panel.edging(panel.ring.rounds.length - 2), mirrored, aside);
   const [findPosts, findLast] = [finder(posts), finder(last)];
   const windowOut = panel.lane(-0.8, mirrored, aside);
-  const windowIn = panel.lane(panel.depth + 0.1, mirrored, aside);
   return {
     frame(slot, working) {
       const deep = working === 0;
@@ -148,13 +147,30 @@ export function movingSigns(
       // On a small ring the close-up shows nearly all of it: an outline would tell nothing.
       if (panel.ring.slots.count < 5 * half) return [];
       const outside = lineBetween(windowOut, slot - reach, slot + reach, 24);
-      const inside = lineBetween(windowIn, slot + reach, slot - reach, 24);
+      const inside = straightAcross(outside, findPosts(slot), panel.depth + 0.9);
       const points = new Float32Array(outside.length + inside.length);
       points.set(outside);
       points.set(inside, outside.length);
       return [{ kind: 'window', key: 'window', points, tone: Tone.muted }];
     },
   };
+}
+
+/** A line as far from another as told, on the side of a point, and run the other way. */
+function straightAcross(line: Float32Array, towards: { x: number; y: number }, far: number): number[] {
+  const count = line.length / 2;
+  return Array.from({ length: count }, (_, n) => {
+    const i = count - 1 - n;
+    const [before, after] = [Math.max(0, i - 1), Math.min(count - 1, i + 1)];
+    const along = Math.atan2(
+      line[2 * after + 1]! - line[2 * before + 1]!,
+      line[2 * after]! - line[2 * before]!,
+    );
+    const [x, y] = [line[2 * i]!, line[2 * i + 1]!];
+    const [acrossX, acrossY] = [-Math.sin(along), Math.cos(along)];
+    const side = Math.sign(acrossX * (towards.x - x) + acrossY * (towards.y - y)) || 1;
+    return [x + side * far * acrossX, y + side * far * acrossY];
+  }).flat();
 }
 
 /** Slot of the first place of a gap, in the middle of its stretch. */

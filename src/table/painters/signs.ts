@@ -21,7 +21,7 @@ export function signShape(sign: Sign, inks: Inks, px: number, paper: string): Si
     case 'ring':
       return { strokes: ring(sign, ink.line, paper, px), words: [] };
     case 'window':
-      return { strokes: dashes(sign.points, px, ink.line), words: [] };
+      return { strokes: brackets(sign.points, ink.line, px, paper), words: [] };
     case 'band':
       return {
         strokes: haloed({ points: sign.points, widthPx: sign.px, colour: ink.line }, paper),
@@ -64,18 +64,26 @@ function ring(sign: Extract<Sign, { kind: 'ring' }>, colour: string, paper: stri
   return haloed({ points, widthPx: sign.strong ? 5 : 2.5, colour, closed: true }, paper);
 }
 
-/** Dashes of a closed outline in CSS px: a hint of where to look, and no part of the work. */
-const DASH = { on: 3, off: 5, most: 400 };
+/** How far a bracket's feet reach along the lanes, in CSS px. */
+const FOOT = 7;
 
-function dashes(points: ArrayLike<number>, px: number, colour: string): Stroke[] {
-  const closed = [...Array.from(points), points[0] ?? 0, points[1] ?? 0];
-  const length = (lengthsAlong(closed).at(-1) ?? 0) * px;
-  const number = Math.min(DASH.most, Math.round(length / (DASH.on + DASH.off)));
-  return Array.from({ length: number }, (_, index) => ({
-    points: stretch(closed, index / number, (index + DASH.on / (DASH.on + DASH.off)) / number),
-    widthPx: 1.5,
-    colour,
-  }));
+/** Brackets across the lanes at both ends of a stretch: where the close-up looks, and no part of the work. */
+function brackets(points: ArrayLike<number>, colour: string, px: number, paper: string): Stroke[] {
+  const all = Array.from(points);
+  const [outer, inner] = [all.slice(0, all.length / 2), all.slice(all.length / 2)];
+  return [
+    [inner, outer],
+    [outer, inner],
+  ].flatMap(([to, from]) => {
+    const path = [...to!, ...from!];
+    const lengths = lengthsAlong(path);
+    const across = lengths.slice(count(to!) - 1, count(to!) + 1);
+    const [start, end] = [across[0]! - FOOT / px, across[1]! + FOOT / px].map((at) => at / lengths.at(-1)!);
+    return haloed(
+      { points: stretch(path, Math.max(0, start!), Math.min(1, end!)), widthPx: 2, colour },
+      paper,
+    );
+  });
 }
 
 /** Half the length of an arrow, and of its barbs, in CSS px. */
