@@ -1,6 +1,6 @@
 /** Words and signs of the close-up: numbers of stitches, corners, gaps, the pair at hand and the hook's target. */
 import type { Step } from '../../../core/index.ts';
-import { type Box, type Label, type Sign, Tone } from '../../table/draw-list.ts';
+import { type Box, type Label, reachOf, type Sign, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
 import { type Focus, targetOf } from '../focus.ts';
 import type { Drawn, Ring } from '../ring.ts';
@@ -23,9 +23,9 @@ type Said = { labels: Label[]; signs: Sign[] };
 /** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
 export function closeBounds(window: Window, slot: number, gaps: boolean): Box {
   const x = xOf(window, slot);
-  const [numbers, names] = [1.25, 0.5];
+  const [numbers, names] = [1.4, 0.5];
   // What is said of a gap stands beyond the names.
-  const [above, below] = window.working < 0 ? [numbers, gaps ? 0.9 : names] : [names, numbers];
+  const [above, below] = window.working < 0 ? [numbers, gaps ? 1.25 : names] : [names, numbers];
   return { x0: x - HALF_WIDTH, x1: x + HALF_WIDTH, y0: FLAGS - above, y1: window.bottom + below };
 }
 
@@ -39,13 +39,12 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
     const { front, back, run } = slotAt(ring.slots, slot);
     const stretch = front < 0 ? undefined : stretches.find((one) => front < one.to);
     if (stretch) sayFront(said, window, stretch, front, every, slot);
-    const lacks = front < 0 ? 'front' : back < 0 ? 'back' : null;
-    if (lacks && run !== before && !ring.slots.runs[run]!.together)
-      sayGap(said, ring, window, slot, lacks, run);
+    if ((front < 0 || back < 0) && run !== before && !ring.slots.runs[run]!.together)
+      sayGap(said, ring, window, { slot, run });
     if (ring.slots.runs[run]!.kind === 'open') sayOpen(said, window, slot);
     before = run;
   }
-  sayBack(said, ring, window, every);
+  sayBack(said, ring, window, { every, arms: armsOf(drawn) });
   sayMoved(said, drawn, ring, window);
   return said;
 }
@@ -68,22 +67,14 @@ function sayFront(said: Said, window: Window, at: Stretch, front: number, every:
 const CORNER_TYPE = { px: 15, tone: Tone.front, bold: true, align: 'centre' } as const;
 
 /** Said once for a stretch of empty places, in its middle; the part of it that lies in this window. */
-function sayGap(
-  said: Said,
-  ring: Ring,
-  window: Window,
-  slot: number,
-  lacks: 'front' | 'back',
-  run: number,
-): void {
+function sayGap(said: Said, ring: Ring, window: Window, { slot, run }: { slot: number; run: number }): void {
   const count = ring.slots.runs[run]!.count;
   const seen = Math.min(count, window.to - slot);
-  const x = xOf(window, slot + (Math.min(seen, 12) - 1) / 2);
-  // Beyond the stitches on the side of the lane that lacks one.
-  const row = lacks === 'front' ? { y: FLAGS, dy: 4 - NAME_ROW } : { y: window.bottom, dy: 19 };
+  const x = xOf(window, slot + (Math.min(seen, 4) - 1) / 2);
   const text = say.sayNoPartner(count);
   const type = { px: 15, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
-  said.labels.push({ key: `gap.${slot}`, x, ...row, text, ...type });
+  // Below all stitches, where nothing else is said.
+  said.labels.push({ key: `gap.${slot}`, x, y: window.bottom, dy: 19, text, ...type });
 }
 
 /** Nothing pinned, the corners that should meet lie apart: a ruler from the one to the other. */
@@ -120,7 +111,13 @@ function sayOpen(said: Said, window: Window, slot: number): void {
 }
 
 /** The back's own corners by its own numbers, and numbers below the round being made. */
-function sayBack(said: Said, ring: Ring, window: Window, every: number): void {
+/** Stitches of the edging at a corner that stand over no post. */
+const armsOf = ({ plan }: Drawn): number =>
+  plan.edgings.reduce((count, { arm: [before, after] }) => count + before + after, 0);
+
+type Counted = { every: number; arms: number };
+
+function sayBack(said: Said, ring: Ring, window: Window, counted: Counted): void {
   const index = window.working < 0 ? ring.rounds.length - 1 : window.working;
   const slots = ring.roundSlots(index);
   const count = Math.max(1, ring.slots.count);
@@ -132,21 +129,38 @@ function sayBack(said: Said, ring: Ring, window: Window, every: number): void {
     for (const range of nodesWithin(slots, count, from - 0.5, to - 0.5)) {
       for (let node = range.from; node < range.to; node++) {
         const stretch = ring.rounds[index]!.stretches.find((one) => node < one.to);
-        if (stretch) sayNode(said, window, stretch, node, base + slots[node]!, every);
+        if (stretch) sayNode(said, window, stretch, { node, slot: base + slots[node]! }, counted);
       }
     }
   }
 }
 
-function sayNode(said: Said, window: Window, at: Stretch, node: number, slot: number, every: number): void {
+function sayNode(
+  said: Said,
+  window: Window,
+  at: Stretch,
+  { node, slot }: { node: number; slot: number },
+  { every, arms }: Counted,
+): void {
   if (node >= at.cornerFrom) {
     if (node > at.cornerFrom) return;
     // Slots fall along the back, so the corner lies before its first chain. Below it there are no posts.
     const x = xOf(window, slot - (at.to - at.cornerFrom - 1) / 2);
     const text = say.sayBackCorner(at.corner);
-    const type = { px: 14, tone: Tone.muted, align: 'centre' } as const;
-    const y = window.rows.at(-1)!.round === 0 ? window.bottom - 0.35 : window.bottom + 0.3;
-    said.labels.push({ key: `back-corner.${slot}`, x, y, text, ...type });
+    const isBetweenPosts = window.rows.at(-1)!.round === 0;
+    const y = isBetweenPosts ? window.bottom - 0.35 : window.bottom + 0.3;
+    const label: Label = {
+      key: `back-corner.${slot}`,
+      x,
+      y,
+      text,
+      px: 14,
+      tone: Tone.muted,
+      align: 'centre',
+    };
+    const { left, right } = reachOf(label);
+    const room = at.to - at.cornerFrom + arms;
+    said.labels.push(isBetweenPosts ? { ...label, minPx: (right - left) / room } : label);
     return;
   }
   const stitch = node - at.from + 1;
