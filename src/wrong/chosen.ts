@@ -1,6 +1,7 @@
 /** What was pressed on the tab so far. No part of the project: it is gone with the page. */
 import type { Explanation, Found, Look } from '../../core/index.ts';
 import type { Project } from '../state/snapshot.ts';
+import type { StoryId } from '../words/wrong/stories.ts';
 import type { Cured } from './cured.ts';
 
 export type LookedAt = Look & { found: Found };
@@ -18,6 +19,8 @@ export type Chosen = {
   done: { project: Project; cured: Cured } | null;
   /** A story was told: the page goes to the answer once it is there. */
   arriving: boolean;
+  /** The story told leaves counts open: the story, until they are cleared. */
+  asked: StoryId | null;
   /** Which way a field without a number yet is meant: early or on the front. */
   minus: Readonly<Record<string, boolean>>;
 };
@@ -29,6 +32,7 @@ export const nothingChosen: Chosen = {
   previewed: null,
   done: null,
   arriving: false,
+  asked: null,
   minus: {},
 };
 

@@ -2,11 +2,11 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { goToField } from '../controls/go-to.ts';
 import { check, problemSummary } from '../controls/problem-summary.ts';
-import { fieldNames } from '../state/fields.ts';
+import { fieldNames, rowOf } from '../state/fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
 import { sayLooking, sayTogether, sayWays } from '../words/wrong/causes.ts';
-import { type StoryId, sayStory } from '../words/wrong/stories.ts';
+import { type StoryId, sayAskedFor, sayStory } from '../words/wrong/stories.ts';
 import { type Answer, createAsking } from './asking.ts';
 import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
@@ -20,12 +20,12 @@ import type { Question } from './search/question.ts';
 import { inThread } from './search/thread.ts';
 import { backToCounts } from './showing.ts';
 import { standsRow } from './stands.ts';
-import { seenOfStory, storiesFor } from './stories.ts';
+import { fieldAskedFor, seenOfStory, storiesFor } from './stories.ts';
 import type { View } from './view.ts';
 
 /** Something was counted, though it may not be readable yet. */
 const hasCounts = ({ making, problems }: Snapshot): boolean =>
-  Object.keys(making.seen).length > 0 || problems.some(({ at }) => /^(worked|seen)\./.test(at));
+  Object.keys(making.seen).length > 0 || problems.some(({ at }) => rowOf(at)?.bears === 'counts');
 
 const RESULT_ID = 'wrong-result';
 
@@ -80,6 +80,7 @@ export function wrongPanel(
     <section class="seen" aria-labelledby="seen-heading">
       <h3 id="seen-heading">${isCounted || isDone ? 'What you counted' : 'Or enter what you counted'}</h3>
       ${isCounted || isDone ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
+      ${chosen.asked && !isDone ? html`<p class="asked-for" role="status">${sayAskedFor(chosen.asked)}</p>` : nothing}
       ${standsRow(snapshot, send)} ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
       ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
     </section>
@@ -102,8 +103,10 @@ function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult
   const tell = (id: StoryId): void => {
     const seen = seenOfStory(id, plan);
     if (!seen) return;
-    choose({ ...nothingChosen, arriving: true });
+    const asked = fieldAskedFor(id, plan);
+    choose({ ...nothingChosen, arriving: asked === null, asked: asked === null ? null : id });
     send({ type: 'TAKE_SEEN', seen });
+    if (asked !== null) goToField(asked, snapshot, send);
   };
   return html`<section class="stories" aria-label="Usual stories">
     <h3>Which of these is yours?</h3>

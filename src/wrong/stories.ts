@@ -1,5 +1,11 @@
-/** The usual stories, each as the counts that it means on this panel. */
-import { type ActKind, actOf, countRound, type Plan, roundsOf, type Seen, work } from '../../core/index.ts';
+/**
+ * The usual stories, each as the counts that it tells on this panel.
+ *
+ * Rule: what is not told is left open. Which side it was, and how many stitches it has, is asked for.
+ */
+import { actOf, countRound, type Plan, type Seen, work } from '../../core/index.ts';
+import { fieldNames } from '../state/fields.ts';
+import type { Field } from '../state/snapshot.ts';
 import { STORY_IDS, type StoryId } from '../words/wrong/stories.ts';
 
 type Shape = Pick<Plan['foundation'], 'sides' | 'corners'>;
@@ -30,6 +36,16 @@ const off = ({ sides }: Shape, by: (side: number) => number): Counts => ({
   sides: sides.map((count, side) => count + by(side)),
 });
 
+/** Of a ring without corners its side is all of it. */
+const inAll = (round: Shape & { total: number }, by: number): Counts =>
+  round.corners.length === 0 ? off(round, () => by) : { ...blank(round), total: round.total + by };
+
+/** The last edging's total changed. */
+function lastInAll(plan: Plan, by: number): Seen {
+  const last = plan.edgings.length - 1;
+  return { edgings: plan.edgings.map((round, n) => (n === last ? inAll(round, by) : blank(round))) };
+}
+
 const blank = ({ sides }: Shape): Counts => ({ sides: sides.map(() => null) });
 
 const only =
@@ -42,17 +58,13 @@ const STORIES: Record<StoryId, Story> = {
   'every-side-one-short': (plan) => (isRound(plan) ? null : lastOff(plan, () => -1)),
   'one-too-many-after-closing': (plan) => (isRound(plan) ? null : lastOff(plan, only(0, 1))),
   'one-more-each-round': (plan) =>
-    plan.edgings.length < 2 ? null : { edgings: plan.edgings.map((round, n) => off(round, only(0, n + 1))) },
-  'no-longer-fits': (plan) =>
-    plan.edgings.length < 2 || isRound(plan)
-      ? null
-      : { edgings: plan.edgings.map((round, n) => off(round, only(1 % sidesOf(plan), n === 0 ? 0 : -1))) },
-  'one-side-short': (plan) => (sidesOf(plan) < 2 ? null : lastOff(plan, only(1, -1))),
-  'long-and-short': (plan) =>
-    sidesOf(plan) < 3 ? null : lastOff(plan, (side) => (side === 1 ? 2 : side === 2 ? -2 : 0)),
+    plan.edgings.length < 2 ? null : { edgings: plan.edgings.map((round, n) => inAll(round, n + 1)) },
+  'no-longer-fits': (plan) => (plan.edgings.length < 2 || isRound(plan) ? null : {}),
+  'one-side-short': (plan) => (sidesOf(plan) < 2 ? null : lastInAll(plan, -1)),
+  'long-and-short': (plan) => (sidesOf(plan) < 3 ? null : {}),
   'corner-missing': cornerMissing,
   'sides-swapped': sidesSwapped,
-  'one-too-many-in-all': (plan) => (isRound(plan) ? lastOff(plan, only(0, 1)) : null),
+  'one-too-many-in-all': (plan) => lastInAll(plan, 1),
   'corners-early': (plan) =>
     isRound(plan) ? null : { join: { drift: plan.edge.sides.map(() => -2), leftOver: 0 } },
   'earlier-and-earlier': (plan) =>
@@ -62,26 +74,31 @@ const STORIES: Record<StoryId, Story> = {
   'left-over': () => ({ join: { leftOver: 2 } }),
 };
 
-/** What a hand gets that forgets the second corner of the last edging. */
+/** The last edging has a side fewer than planned; what the others have is not told. */
 function cornerMissing(plan: Plan): Seen | null {
   if (sidesOf(plan) < 2 || isRound(plan)) return null;
-  return lastMade(plan, 'corner-forgotten', 1);
+  const last = plan.edgings.length - 1;
+  return {
+    edgings: plan.edgings.map((round, n) => ({
+      sides: n === last ? round.sides.slice(1).map(() => null) : round.sides.map(() => null),
+    })),
+  };
 }
 
 /** Told apart from the recipe only where the order shows in the numbers. */
 function sidesSwapped(plan: Plan): Seen | null {
   if (sidesOf(plan) < 3) return null;
-  const seen = lastMade(plan, 'order-not-mirrored');
-  const made = seen?.edgings?.at(-1)?.sides;
-  return made?.every((count, side) => count === plan.edgings.at(-1)?.sides[side]) ? null : seen;
-}
-
-function lastMade(plan: Plan, kind: ActKind, corner = 0): Seen | null {
   const last = plan.edgings.length - 1;
-  const [first] = roundsOf(kind);
-  const round = roundsOf(kind).includes('edging') ? 'edging' : first;
-  const made = work(plan, [actOf(kind, { round, edging: last, corner })]).edgings[last];
+  const made = work(plan, [actOf('order-not-mirrored', { round: 'plan' })]).edgings[last];
   if (!made) return null;
   const { sides } = countRound(made);
+  if (sides.every((count, side) => count === plan.edgings[last]?.sides[side])) return null;
   return { edgings: plan.edgings.map((planned, n) => (n === last ? { sides } : blank(planned))) };
+}
+
+/** The field in which the person's own numbers begin, for a story that leaves them open. */
+export function fieldAskedFor(id: StoryId, plan: Plan): Field | null {
+  const asks: readonly StoryId[] = ['no-longer-fits', 'long-and-short', 'corner-missing'];
+  if (!asks.includes(id)) return null;
+  return fieldNames.workedSide(id === 'no-longer-fits' ? 0 : plan.edgings.length - 1, 0);
 }

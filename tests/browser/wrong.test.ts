@@ -144,8 +144,17 @@ describe('what was counted', () => {
 
   test('with a corner too few has a side fewer, and the forgotten corner is named', async () => {
     const { page, expectClean } = await openTab();
-    await tell(page, 'There is a corner too few.');
+    const planned = await lastEdging(page);
+    await story(page, 'There is a corner too few.').click();
+    await expect
+      .poll(() => page.locator('.asked-for').textContent())
+      .toMatch(/Type what you counted on each side\./);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('field-worked-edging-0-0');
     expect(await field(page, 'worked.edging.0.3').count()).toBe(0);
+    // No number is there that the person did not type.
+    expect((await readSnapshot(page)).making.seen).toEqual({});
+    await page.keyboard.type(`${planned[0]}`);
+    await causes(page).first().waitFor();
     await expect
       .poll(() => page.getByLabel('This round has a corner too few').first().isChecked())
       .toBe(true);

@@ -6,7 +6,7 @@ import type { Project } from '../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../src/state/store.ts';
 import { curedProject, goesOnAt, indexInList, onlyOff } from '../../src/wrong/cured.ts';
 import { fieldOfLook, personsFound } from '../../src/wrong/looks.ts';
-import { seenOfStory, storiesFor } from '../../src/wrong/stories.ts';
+import { fieldAskedFor, seenOfStory, storiesFor } from '../../src/wrong/stories.ts';
 import { explanationOf, PANELS, planOf, seenOf } from './wrong-panels.ts';
 
 const opened: Store[] = [];
@@ -114,18 +114,32 @@ describe('what is seen', () => {
 });
 
 describe('the usual stories', () => {
-  test.each(PANELS)('on %s can all be told, and each is something else than the recipe', (_name, plan) => {
+  test.each(PANELS)('on %s can all be told, and each is or asks for something else', (_name, plan) => {
     const stories = storiesFor(plan);
     expect(stories.length).toBeGreaterThan(1);
-    const all = stories.map((id) => JSON.stringify(seenOfStory(id, plan)));
+    const all = stories.map((id) => JSON.stringify([seenOfStory(id, plan), fieldAskedFor(id, plan)]));
     expect(new Set(all).size).toBe(all.length);
     const recipe = seenOf(plan, []);
     for (const id of stories) {
       const told = seenOfStory(id, plan);
-      if (told?.join) continue;
+      if (told?.join || fieldAskedFor(id, plan) !== null) continue;
       const last = told?.edgings?.at(-1)?.sides;
       expect(last, id).not.toEqual(recipe.edgings.at(-1)?.sides);
     }
+  });
+
+  test('what a story does not tell is left open', () => {
+    const plan = planOf([30, 20, 30, 20]);
+    const open = [null, null, null, null];
+    const total = plan.edgings[0]?.total ?? 0;
+    expect(seenOfStory('one-side-short', plan)).toEqual({ edgings: [{ sides: open, total: total - 1 }] });
+    expect(seenOfStory('one-too-many-in-all', plan)).toEqual({
+      edgings: [{ sides: open, total: total + 1 }],
+    });
+    expect(seenOfStory('corner-missing', plan)).toEqual({ edgings: [{ sides: [null, null, null] }] });
+    expect(seenOfStory('long-and-short', plan)).toEqual({});
+    for (const id of ['corner-missing', 'long-and-short'] as const)
+      expect(fieldAskedFor(id, plan)).toBe('worked.edging.0.0');
   });
 
   test('a round panel has no corner to come early', () => {

@@ -42,3 +42,9 @@ const SAYS: Record<StoryId, string> = {
 };
 
 export const sayStory = (id: StoryId): string => SAYS[id];
+
+/** What a story leaves open: the person's own numbers are asked for. */
+export const sayAskedFor = (id: StoryId): string =>
+  id === 'no-longer-fits'
+    ? `${sayStory(id)} Type what each round has, from the first on.`
+    : `${sayStory(id)} Type what you counted on each side.`;
