@@ -73,7 +73,11 @@ function everyCorner(
           ),
         ],
   );
-  return [...chains, ...armsMissed, habit(hiddenAt(corners, at))];
+  const over =
+    arm[0] + arm[1] === 0
+      ? []
+      : [habit(corners.map((corner) => actOf('corner-worked-over', { ...at, corner })))];
+  return [...chains, ...armsMissed, ...over, habit(hiddenAt(corners, at))];
 }
 
 const hiddenAt = (corners: number[], at: AtRound): Mishap[] =>

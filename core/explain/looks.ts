@@ -166,7 +166,9 @@ function cornersOf(plan: Plan, at: At): Question[] {
         expects: ({ mishaps }) => {
           const missed = mishaps.find(
             (each) =>
-              each.kind === 'arm-missed' && inRound(each, at) && each.corner === corner && each.end === end,
+              inRound(each, at) &&
+              each.corner === corner &&
+              (each.kind === 'corner-worked-over' || (each.kind === 'arm-missed' && each.end === end)),
           );
           const asked = arm[i] as number;
           return missed ? Math.max(0, asked - (missed.count ?? asked)) : asked;

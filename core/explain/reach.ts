@@ -152,6 +152,7 @@ function mostBy(plan: Plan, one: Settled, corner: number): number {
   const count = Math.abs(one.count ?? 1);
   if (isMovedOnEdging(one)) return count + corner;
   if (one.kind === 'corner-chains') return Math.max(corner, count);
+  if (one.kind === 'corner-worked-over') return Math.max(...(plan.edgings[one.edging]?.arm ?? [0]));
   if (one.kind === 'order-not-mirrored') return Number.POSITIVE_INFINITY;
   // What becomes of its chains; the sides it lays together are no matter of more or less.
   if (one.kind === 'corner-forgotten') return corner;

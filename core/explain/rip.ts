@@ -41,7 +41,7 @@ export function placeOfMishap(
   const last = Math.max(0, making.length - 1);
   if (changesStitches && round === 0) {
     // The start side ends in the closing.
-    const off = (one.count ?? 1) + (one.side === 0 ? 2 : 0);
+    const off = Math.abs(one.count ?? 1) + (one.side === 0 ? 2 : 0);
     return { round, node: Math.max(0, endOfSide(making, one.side ?? 0) - off) };
   }
   const mark = markOf(making, one) ?? last;

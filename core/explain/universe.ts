@@ -52,7 +52,23 @@ function stitchesIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: numb
         );
     }
   });
+  if (at.round === 'foundation') candidates.push(...markersIn(plan, magnitudes));
   return candidates;
+}
+
+/** Whole markers by which a side was seen to be off. */
+function markersIn(plan: Plan, { ofSide }: Magnitudes): Candidate[] {
+  return plan.foundation.sides.flatMap((_, side) => {
+    const place = placeOnSide(plan, 0, side);
+    const sizes = (ofSide[side] ?? []).filter((by) => by % plan.choices.markerEvery === 0);
+    return sizes.flatMap((by) =>
+      [-by, by].map((count) =>
+        candidateOf([{ kind: 'marker-miscounted', round: 'foundation', side, place, count }], {
+          anywhere: true,
+        }),
+      ),
+    );
+  });
 }
 
 function cornersIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: number): Candidate[] {
@@ -86,7 +102,8 @@ function armsAt(plan: Plan, at: AtRound, round: number, corner: number): Candida
       candidateOf([actOf('arm-missed', { ...at, corner, end, count: less + 1 })]),
     ),
   );
-  return [...missed, candidateOf([actOf('hidden-missed', { ...at, corner })])];
+  const over = arm[0] + arm[1] > 0 ? [candidateOf([actOf('corner-worked-over', { ...at, corner })])] : [];
+  return [...missed, ...over, candidateOf([actOf('hidden-missed', { ...at, corner })])];
 }
 
 const closingsIn = (plan: Plan, at: AtRound): Candidate[] =>

@@ -26,15 +26,17 @@ export function judge(meeting: Meeting, findings: Findings): Verdict {
   return { kind: easable && slight && pinned ? 'meets-with-easing' : 'does-not-meet', reasons };
 }
 
-function wholeReasons(meeting: Meeting, { betterTurn }: Findings): Reason[] {
+function wholeReasons(meeting: Meeting, { betterTurn, sides }: Findings): Reason[] {
   const reasons: Reason[] = [];
   const { front, back, start } = meeting;
   if (meeting.twisted) reasons.push({ code: 'twisted' });
   if (front.sizes.length !== back.sizes.length)
     reasons.push({ code: 'corner-count', by: back.sizes.length - front.sizes.length });
-  if (isFrontsOrder(meeting)) reasons.push({ code: 'wrong-order' });
-  // Turned among equal sides, or begun elsewhere on a round, nobody notices and nothing is wrong.
-  if (betterTurn !== 0) reasons.push({ code: 'turned', by: betterTurn });
+  // Where every side meets, as among equal ones or where all is taken in, nobody notices and nothing is wrong.
+  const isOff = sides.some(({ surplus }) => surplus !== 0);
+  if (isOff && isFrontsOrder(meeting)) reasons.push({ code: 'wrong-order' });
+  if (isOff && betterTurn !== 0) reasons.push({ code: 'turned', by: betterTurn });
+  // On a round there is no corner to be off.
   if ((start.offset ?? 0) !== 0 && front.sizes.length > 0)
     reasons.push({ code: 'offset', by: start.offset as number });
   return reasons;

@@ -128,6 +128,11 @@ function onFoundation(plan: Plan, mishap: Mishap): Counts | null {
       const left = trebleLeft(plan, side, place);
       return left === null ? null : add(side, -Math.min(count, left));
     }
+    case 'marker-miscounted': {
+      // No more can be missed than the leg still has.
+      const left = trebleLeft(plan, side, place);
+      return left === null ? null : add(side, count < 0 ? -Math.min(-count, left) : count);
+    }
     case 'stitch-doubled':
       return trebleLeft(plan, side, place) === null ? null : add(side, count);
     case 'corner-moved': {
@@ -198,6 +203,8 @@ function onEdging(plan: Plan, below: Counts, n: number, mishap: Mishap): Counts 
       const arm = mishap.end === 'before' ? armBefore : armAfter;
       return add(mishap.end === 'before' ? corner : next, -Math.min(arm, mishap.count ?? arm));
     }
+    case 'corner-worked-over':
+      return { sides: grown(grown(sides, corner, -armBefore), next, -armAfter), corners };
     case 'hidden-missed':
       return below.sides[next] === 1 || next === 0 ? null : add(next, -1);
     case 'corner-chains':

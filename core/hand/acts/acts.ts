@@ -13,12 +13,14 @@ import { closingWorked } from './closing-worked.ts';
 import { cornerChains } from './corner-chains.ts';
 import { cornerForgotten } from './corner-forgotten.ts';
 import { cornerMoved } from './corner-moved.ts';
+import { cornerWorkedOver } from './corner-worked-over.ts';
 import type { ActParts, Entry, Field, When, WhyNot } from './entry.ts';
 import { hiddenMissed } from './hidden-missed.ts';
 import { joinChainSkipped } from './join-chain-skipped.ts';
 import { joinOffset } from './join-offset.ts';
 import { joinWrongSide } from './join-wrong-side.ts';
 import { lastHole } from './last-hole.ts';
+import { markerMiscounted } from './marker-miscounted.ts';
 import { orderNotMirrored } from './order-not-mirrored.ts';
 import { startCounted } from './start-counted.ts';
 import { stitchDoubled } from './stitch-doubled.ts';
@@ -34,10 +36,12 @@ const kinds = {
   'closing-beside-first': closingBesideFirst,
   'stitch-missed': stitchMissed,
   'stitch-doubled': stitchDoubled,
+  'marker-miscounted': markerMiscounted,
   'corner-moved': cornerMoved,
   'corner-forgotten': cornerForgotten,
   'corner-chains': cornerChains,
   'arm-missed': armMissed,
+  'corner-worked-over': cornerWorkedOver,
   'hidden-missed': hiddenMissed,
   'attach-doubled': attachDoubled,
   'closing-worked': closingWorked,

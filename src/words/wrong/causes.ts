@@ -162,6 +162,12 @@ const REASONS: Record<CauseKind, (telling: Telling) => string> = {
   'stitch-missed': (t) =>
     `${counted(t, t.mishap.count ?? 1)} of ${side(t)} are ${missed(t)}.`.replace(/^(1 .*) are /, '$1 is '),
   'stitch-doubled': (t) => `${counted(t, t.mishap.count ?? 1)} too many on ${side(t)}, where one belongs.`,
+  'marker-miscounted': (t) => {
+    const by = t.mishap.count ?? 0;
+    const markers = Math.abs(by) / t.plan.choices.markerEvery;
+    const were = `${many(markers, 'marker')} too ${by < 0 ? 'many' : 'few'} ${markers === 1 ? 'was' : 'were'} counted`;
+    return `On ${side(t)}, ${were}: ${counted(t, Math.abs(by))} ${by < 0 ? 'short' : 'too many'}.`;
+  },
   'corner-moved': (t) => {
     const by = t.mishap.count ?? 0;
     const turn = `${capital(corner(t))} comes ${many(Math.abs(by), 'stitch', 'stitches')} ${by < 0 ? 'early' : 'late'}.`;
@@ -177,6 +183,7 @@ const REASONS: Record<CauseKind, (telling: Telling) => string> = {
       t.mishap.count ?? t.plan.edgings[t.mishap.edging ?? 0]?.arm[t.mishap.end === 'after' ? 1 : 0] ?? 1;
     return `${counted(t, n)} ${t.mishap.end ?? 'before'} ${corner(t)} ${n === 1 ? 'is' : 'are'} left out.`;
   },
+  'corner-worked-over': (t) => `${capital(corner(t))} is worked, and nothing goes into the corner below it.`,
   'hidden-missed': (t) => `1 stitch after ${corner(t)} lies under it, and is ${missed(t)}.`,
   'attach-doubled': () => '1 stitch goes into the attach place. The closing covers that place again.',
   'closing-worked': () => '1 stitch goes into the closing below. Nothing belongs there.',

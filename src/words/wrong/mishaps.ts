@@ -106,12 +106,20 @@ const STORIES: Record<ActKind, Story> = {
       ? `${two(t)} stand in one base chain. You count one.`
       : `${two(t)} go into one stitch.`,
   ],
+  'marker-miscounted': () => [
+    'A marker miscounted',
+    'You count by markers, and take one too many or too few.',
+  ],
   'corner-moved': () => ['A corner early or late', 'You work the corner before the side is full, or after.'],
   'corner-forgotten': () => ['A corner forgotten', 'You work straight on where a corner belongs.'],
   'corner-chains': (t) => [`Too many or too few corner ${things(t)}`, 'One corner gets another size.'],
   'arm-missed': (t) => [
     `A stitch of the corner ${missed(t)}`,
     `You leave out what goes into the corner, before its ${things(t)} or after.`,
+  ],
+  'corner-worked-over': (t) => [
+    'A corner worked over',
+    `You work the corner’s ${things(t)} and put no stitch into the corner below.`,
   ],
   'hidden-missed': (t) => [
     `The hidden stitch ${missed(t)}`,
@@ -184,6 +192,7 @@ type HowMuch = (count: number, plan: Plan, dialect: Speech['dialect']) => string
 const HOW_MUCH: Partial<Record<ActKind, HowMuch>> = {
   'stitch-missed': (by, _plan, dialect) => (by === 1 ? '' : `${by} ${term('miss', dialect, 'done')}`),
   'stitch-doubled': (by) => (by === 1 ? '' : `${by} more`),
+  'marker-miscounted': sayDirection('marker-miscounted'),
   'corner-moved': sayDirection('corner-moved'),
   'corner-chains': (by, plan) =>
     plan.edge.corners[0]?.made === 'stitch' ? many(by, 'stitch', 'stitches') : many(by, 'chain'),
@@ -199,8 +208,11 @@ function sayDirection(kind: ActKind): HowMuch {
 }
 
 /** Both ways in which a signed number goes. */
-export const directionWords = (kind: ActKind): { early: string; late: string } =>
-  kind === 'join-offset' ? { early: 'too soon', late: 'too far on' } : { early: 'early', late: 'late' };
+export function directionWords(kind: ActKind): { early: string; late: string } {
+  if (kind === 'join-offset') return { early: 'too soon', late: 'too far on' };
+  if (kind === 'marker-miscounted') return { early: 'short', late: 'too many' };
+  return { early: 'early', late: 'late' };
+}
 
 /** What the number of a kind counts. */
 export function countLabel(kind: ActKind, plan: Plan): string {
