@@ -9,7 +9,7 @@ import { mountPanels } from './page/page.ts';
 import { wearTheme } from './page-theme.ts';
 import { example, standardSettings } from './state/project.ts';
 import { openStore, type Start } from './state/store.ts';
-import { partMissing } from './words/notices.ts';
+import { partMissing } from './words/part-missing.ts';
 
 const device = deviceStore();
 const held = heldText(device);

@@ -24,13 +24,6 @@ export const notKept = (): Notice => ({
   answers: [{ says: 'All right' }],
 });
 
-/** Without this part the page goes on, but cannot do all it should. */
-export const partMissing = (openAgain: () => void): Notice => ({
-  key: 'part-missing',
-  says: 'A part of the page could not be fetched.',
-  answers: [{ says: 'Open the page again', act: openAgain }, { says: 'Later' }],
-});
-
 export const newerVersion = (useIt: () => void): Notice => ({
   key: 'newer-version',
   says: 'A newer version is ready.',
