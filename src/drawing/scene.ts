@@ -21,6 +21,7 @@ import { EVERYTHING, madeOf, type Progress, progressAt, type Source } from './pr
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import { slotAt } from './slots.ts';
 import { buildApart } from './whole/apart.ts';
+import { buildDiagram } from './whole/diagram.ts';
 import { slotOfFinding } from './whole/finding-signs.ts';
 import { buildWhole, type Fixture } from './whole/whole.ts';
 
@@ -54,6 +55,12 @@ type Memory = {
   closeParts: Part[];
 };
 
+const builders: Record<Settings['arrangement'], typeof buildWhole> = {
+  together: buildWhole,
+  apart: buildApart,
+  diagram: buildDiagram,
+};
+
 const memories = new WeakMap<Scene, Memory>();
 
 /** The scene of a snapshot. With the scene before it, everything unchanged is the same object. */
@@ -74,9 +81,7 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const fixture =
     sameRing && before.arrangement === arrangement
       ? before.fixture
-      : arrangement === 'apart'
-        ? buildApart(making, ring, hand)
-        : buildWhole(making, ring, hand);
+      : builders[arrangement](making, ring, hand);
   const look = input.look === undefined ? focus.slot : onRing(ring, input.look);
   const window = windowFor(ring, look, hand, focus.working);
   const close =

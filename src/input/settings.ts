@@ -14,7 +14,7 @@ export const settingsSchema = (standard: Settings) =>
       theme: v.fallback(v.picklist(['auto', 'light', 'dark']), standard.theme),
       manner: v.fallback(v.picklist(['corner-to-corner', 'stitch-by-stitch']), standard.manner),
       easing: v.fallback(v.picklist(['end', 'spread']), standard.easing),
-      arrangement: v.fallback(v.picklist(['together', 'apart']), standard.arrangement),
+      arrangement: v.fallback(v.picklist(['together', 'apart', 'diagram']), standard.arrangement),
       yarns: v.fallback(
         v.object({
           front: v.fallback(colour, standard.yarns.front),

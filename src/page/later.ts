@@ -20,6 +20,7 @@ import { settingsDialog } from './dialogs/settings-dialog.ts';
 import { openFindingsBar } from './drawing/findings-bar.ts';
 import type { TableControls } from './drawing/table-controls.ts';
 import { twinGrid } from './drawing/twin-grid.ts';
+import { viewButtons } from './drawing/view-buttons.ts';
 import type { Notices } from './notices/notices.ts';
 import { noticesStrip } from './notices/strip.ts';
 import { places } from './places.ts';
@@ -36,6 +37,7 @@ export type Later = {
   notices: (snapshot: Snapshot, send: Send, notices: Notices) => TemplateResult;
   settingsDialog: (snapshot: Snapshot, send: Send, controls: () => TableControls | null) => TemplateResult;
   twinGrid: Part;
+  viewButtons: typeof viewButtons;
   stepBar: Part;
   findingsBar: Part;
   verdictChip: (snapshot: Snapshot) => TemplateResult;
@@ -72,6 +74,7 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
     notices: noticesStrip,
     settingsDialog,
     twinGrid,
+    viewButtons,
     workedPanel,
     keysDialog,
     stepBar,

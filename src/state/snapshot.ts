@@ -70,8 +70,8 @@ export type Settings = {
   manner: Manner;
   /** Where a surplus is eased in: at the end of the side or spread along it (corner to corner only). */
   easing: 'end' | 'spread';
-  /** One ring inside the other, or front and back as two panels. */
-  arrangement: 'together' | 'apart';
+  /** One ring inside the other, front and back as two panels, or the foundation as a diagram. */
+  arrangement: 'together' | 'apart' | 'diagram';
   /** Hex colours `#rrggbb`. */
   yarns: { front: string; edging: string; foundation: string };
   /** Milliseconds a stitch while playing. */

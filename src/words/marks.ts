@@ -51,3 +51,12 @@ export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 
 /** With the pieces apart: the front side that a back side meets. */
 export const sayMeets = (frontSide: number): string => `meets front ${frontSide + 1}`;
+
+/** The ring diagram: which side of the back a leg belongs to, what a corner has, and all of the foundation. */
+export const sayLeg = (side: number | null): string => (side === null ? 'in the round' : `side ${side + 1}`);
+export const sayCornerSize = (
+  size: number,
+  { corners }: { corners: { made: 'chain' | 'stitch' }[] },
+): string => (corners[0]?.made === 'stitch' ? `${size} st` : `${size} ch`);
+export const sayFoundationTotal = (total: number): string => `${total} in all, corners too`;
+export const saySeenFoundation = (): string => 'foundation, right side up';

@@ -85,6 +85,10 @@ export const scenes: PictureScene[] = [
   { name: 'first-visit-whole', whole: true, devices: ['phone'] },
   ...panels,
   {
+    name: 'diagram',
+    events: [{ type: 'SETTLE', settings: { arrangement: 'diagram' } }, ...sides([52, 44, 38, 30])],
+  },
+  {
     name: 'apart',
     events: [{ type: 'SETTLE', settings: { arrangement: 'apart' } }, ...sides([52, 44, 38, 30])],
   },

@@ -34,7 +34,7 @@ const panels = fc.array(fc.integer({ min: 6, max: 200 }), { minLength: 1, maxLen
     mishaps: mishaps(sides.length),
     manner: fc.constantFrom('corner-to-corner' as const, 'stitch-by-stitch' as const),
     hand: fc.constantFrom('left' as const, 'right' as const),
-    arrangement: fc.constantFrom('together' as const, 'apart' as const),
+    arrangement: fc.constantFrom('together' as const, 'apart' as const, 'diagram' as const),
   }),
 );
 

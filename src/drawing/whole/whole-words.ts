@@ -46,6 +46,10 @@ export function placeOf(
   return { drawn, panel, mirrored, aside, yarn, size: Math.max(box.x1 - box.x0, box.y1 - box.y0) };
 }
 
+/** A closed line so far in, as it is drawn. */
+export const lineOf = ({ panel, mirrored, aside }: Place, inset: number): Float32Array =>
+  laid(linePoints(panel.stretches(inset), FINE), mirrored, aside);
+
 const laid = (points: Float32Array, mirrored: boolean, aside: number): Float32Array =>
   points.map((value, index) => (index % 2 === 0 ? aside + (mirrored ? -value : value) : value));
 

@@ -44,6 +44,7 @@ export function settingsDialog(
         [
           { value: 'together', says: 'together' },
           { value: 'apart', says: 'apart' },
+          { value: 'diagram', says: 'diagram' },
         ],
         (arrangement) => settle({ arrangement }),
       )}
