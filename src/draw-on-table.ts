@@ -3,12 +3,16 @@
  * change of the state becomes a scene, and what a hand does on the table becomes an event.
  */
 import { buildScene, positionToSpot, slotUnder, spotToPosition } from './drawing/scene.ts';
+import { turnBack } from './drawing/whole/turning.ts';
 import type { Panels } from './page/page.ts';
 import { darkWanted, themeName, wornYarns } from './page-theme.ts';
 import type { Pointed } from './state/snapshot.ts';
 import type { Store } from './state/store.ts';
-import type { Scene, Spot } from './table/draw-list.ts';
+import type { Scene, SceneView, Spot } from './table/draw-list.ts';
 import type { Table } from './table/table.ts';
+import { wantsLessMotion } from './table/view/motion.ts';
+
+const TURN_MS = 1400;
 
 export type Showing = { table: Table | null; scene: Scene | null };
 
@@ -39,6 +43,8 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   });
   showing.table = table;
   let regions = panels.regions();
+  /** The frame asked for while the back turns over; 0 where it lies. */
+  let turning = 0;
   const draw = (): void => {
     const snapshot = store.snapshot();
     // Outside the walk the question is what will meet: all is shown as made.
@@ -47,7 +53,22 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     const look = looking ? { look: looking.slot } : {};
     const hasClose = regions.close.width > 0;
     showing.scene = buildScene({ ...snapshot, preview, hasClose, ...look }, showing.scene ?? undefined);
-    table.draw(showing.scene);
+    if (turning === 0) table.draw(showing.scene);
+  };
+  /** The back turns over onto the front, or away from it, before one's eyes; then what is to be shown is drawn. */
+  const turn = (isLaidOn: boolean): void => {
+    const snapshot = store.snapshot();
+    const settings = { ...snapshot.settings, arrangement: 'apart' as const };
+    const apart = buildScene({ ...snapshot, settings, preview: snapshot.tab !== 'walk' });
+    const start = performance.now();
+    const frame = (now: number): void => {
+      const passed = Math.min(1, (now - start) / TURN_MS);
+      turning = passed < 1 ? requestAnimationFrame(frame) : 0;
+      if (turning === 0) draw();
+      else table.draw({ views: apart.views.map((view) => turnedView(view, isLaidOn ? passed : 1 - passed)) });
+    };
+    cancelAnimationFrame(turning);
+    turning = requestAnimationFrame(frame);
   };
   const dress = (): void => {
     const { theme, yarns } = store.snapshot().settings;
@@ -73,6 +94,9 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
     },
   });
   store.subscribe((snapshot) => {
+    const { arrangement } = snapshot.settings;
+    const isTurned = arrangement !== worn.arrangement && ![arrangement, worn.arrangement].includes('diagram');
+    if (isTurned && !wantsLessMotion()) turn(arrangement === 'together');
     if (snapshot.settings.theme !== worn.theme || snapshot.settings.yarns !== worn.yarns) dress();
     worn = snapshot.settings;
     draw();
@@ -83,6 +107,10 @@ export async function showOnTable(store: Store, panels: Panels, showing: Showing
   });
   darkWanted.addEventListener('change', dress);
 }
+
+/** Slow at both ends, as a hand lays a piece down. */
+const turnedView = (view: SceneView, passed: number): SceneView =>
+  view.id === 'whole' ? turnBack(view, (1 - Math.cos(Math.PI * passed)) / 2) : view;
 
 const positionOf = (showing: Showing, spot: Spot) => showing.scene && spotToPosition(showing.scene, spot);
 

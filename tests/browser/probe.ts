@@ -6,6 +6,8 @@ export type Probe = {
   send(event: AppEvent): void;
   snapshot(): Snapshot;
   scene(): Scene;
+  /** Null until the drawing is there. `frames`: how many were drawn so far. */
+  table(): { frames(): number } | null;
   /** Fulfilled once the drawing is on the screen. */
   ready?: Promise<unknown>;
 };

@@ -93,3 +93,48 @@ describe('a wheel over the drawing', () => {
     expectClean();
   });
 });
+
+describe('the back turned over onto the front', () => {
+  const boundsOf = (page: Page) =>
+    page.evaluate(() => window.ringtrue!.scene()?.views.find(({ id }) => id === 'whole')?.bounds);
+  const frames = (page: Page) => page.evaluate(() => window.ringtrue!.table()?.frames() ?? 0);
+  const rest = async (page: Page): Promise<void> => {
+    let before = -1;
+    await expect
+      .poll(async () => {
+        const now = await frames(page);
+        const isResting = now === before;
+        before = now;
+        return isResting;
+      })
+      .toBe(true);
+  };
+
+  test('is seen on its way, and rests where it lies', async () => {
+    const { page, expectClean } = await openApp();
+    await page.getByRole('button', { name: 'Lay the pieces apart' }).click();
+    await rest(page);
+    const apart = await boundsOf(page);
+    const before = await frames(page);
+    await page.getByRole('button', { name: 'Lay the back on the front' }).click();
+    await rest(page);
+    expect((await frames(page)) - before).toBeGreaterThan(5);
+    const laid = await boundsOf(page);
+    expect(laid!.x1 - laid!.x0).toBeLessThan((apart!.x1 - apart!.x0) / 1.5);
+    await page.waitForTimeout(300);
+    const still = await frames(page);
+    await page.waitForTimeout(500);
+    expect(await frames(page)).toBe(still);
+    expectClean();
+  });
+
+  test('is a cut where less motion is wanted', async () => {
+    const { page } = await openApp({ reducedMotion: true });
+    await page.getByRole('button', { name: 'Lay the pieces apart' }).click();
+    await rest(page);
+    const before = await frames(page);
+    await page.getByRole('button', { name: 'Lay the back on the front' }).click();
+    await rest(page);
+    expect((await frames(page)) - before).toBeLessThanOrEqual(4);
+  });
+});

@@ -20,7 +20,7 @@ const MOST_RINGS = 24;
 export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const panel = layPanel(drawn, ring, 0);
   const box = laneBox(panel.stretches(0), false);
-  const pad = Math.max(3, 0.08 * Math.max(box.x1 - box.x0, box.y1 - box.y0));
+  const pad = Math.max(3, 0.15 * Math.max(box.x1 - box.x0, box.y1 - box.y0));
   const aside = (box.x1 - box.x0) / 2 + pad;
   const left = hand === 'left';
   // Lying flat, the far loop of every stitch is the outer one.

@@ -4,7 +4,7 @@
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { type IconName, icon } from '../../controls/icons.ts';
-import type { Send, Snapshot } from '../../state/snapshot.ts';
+import type { Send, Settings, Snapshot } from '../../state/snapshot.ts';
 import type { TableControls, ViewId } from './table-controls.ts';
 
 const ZOOM_STEP = 1.5;
@@ -45,13 +45,17 @@ function buttonsOf(view: ViewId): ViewButton[] {
   ];
 }
 
-/** From the yarn to the ring diagram and back. */
-function lookButton({ settings: { arrangement } }: Snapshot, send: Send): TemplateResult {
-  const isDiagram = arrangement === 'diagram';
-  const says = isDiagram ? 'Draw the yarn' : 'Draw the foundation as a diagram';
-  return html`<button type="button" class="view-button" aria-label=${says} title=${says}
-    @click=${() => send({ type: 'SETTLE', settings: { arrangement: isDiagram ? 'together' : 'diagram' } })}
-  >${icon(isDiagram ? 'yarn' : 'diagram')}</button>`;
+/** To the pieces apart, with the back turning over before one's eyes, and to the ring diagram; and back. */
+function looks({ settings: { arrangement } }: Snapshot, send: Send): TemplateResult {
+  const look = (to: Settings['arrangement'], name: IconName, says: string): TemplateResult =>
+    html`<button type="button" class="view-button" aria-label=${says} title=${says}
+      @click=${() => send({ type: 'SETTLE', settings: { arrangement: to } })}>${icon(name)}</button>`;
+  if (arrangement === 'diagram') return look('together', 'yarn', 'Draw the yarn');
+  return html`${
+    arrangement === 'together'
+      ? look('apart', 'apart', 'Lay the pieces apart')
+      : look('together', 'together', 'Lay the back on the front')
+  }${look('diagram', 'diagram', 'Draw the foundation as a diagram')}`;
 }
 
 export function viewButtons(
@@ -90,6 +94,6 @@ export function viewButtons(
       aria-expanded="false"
       @click=${(event: Event) => fold(event)}
     >${icon('ways')}</button>
-    ${view === 'whole' ? lookButton(snapshot, send) : nothing}
+    ${view === 'whole' ? looks(snapshot, send) : nothing}
   </div>`;
 }
