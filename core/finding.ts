@@ -10,8 +10,11 @@
  */
 export type Severity = 'eases-in' | 'shows' | 'puckers' | 'cannot-join';
 
-/** A side of the back against the front side it meets; `by` is back minus front, `of` the front's stitches. */
-export type SideOff = { frontSide: number; backSide: number; by: number; of: number };
+/**
+ * A side of the back against the front side it meets: `by` is what is left of back minus front, `of` the front's
+ * stitches, `taken` how many more of the back than of the front the join took two of.
+ */
+export type SideOff = { frontSide: number; backSide: number; by: number; of: number; taken: number };
 
 /** A corner of the back that comes `by` stitches late (+) or early (-) in the back's own working order. */
 export type CornerMoved = { frontCorner: number; backCorner: number; by: number };

@@ -55,11 +55,12 @@ function ofCorner({ code, backCorner = 0, by = 0 }: Reason, sides: SideMeeting[]
   return [{ order: 2 * met + 1, of: code === 'corner-size' ? { code, ...corner, by } : { code, ...corner } }];
 }
 
-const offOf = ({ frontSide, backSide, surplus, front }: SideMeeting): SideOff => ({
+const offOf = ({ frontSide, backSide, surplus, front, back }: SideMeeting): SideOff => ({
   frontSide,
   backSide,
   by: surplus,
   of: front,
+  taken: back - front - surplus,
 });
 
 const sideAlone = (side: SideMeeting, n: number): Placed[] =>
@@ -74,9 +75,11 @@ function ofRuns(sides: SideMeeting[]): Placed[] {
 function runsFrom(sides: SideMeeting[], from: number): Placed[] {
   const k = sides.length;
   const at = (n: number) => sides[mod(n, k)] as SideMeeting;
+  // Where both have the same count no corner was moved: the join took two with one.
+  const counted = (n: number) => (at(n).back === at(n).front ? 0 : at(n).surplus);
   const placed: Placed[] = [];
   for (let n = from; n < from + k; ) {
-    const end = evenAt(n, from + k, (i) => at(i).surplus);
+    const end = evenAt(n, from + k, counted);
     if (end === null) placed.push(...sideAlone(at(n), mod(n, k)));
     else {
       const run = Array.from({ length: end - n + 1 }, (_, i) => at(n + i));

@@ -144,7 +144,9 @@ function sayMoved(corners: readonly CornerMoved[], sides: readonly SideOff[]): S
   };
 }
 
-function saySide({ backSide, by }: SideOff, sideCount: number, follows: boolean): SaidFinding {
+function saySide(side: SideOff, sideCount: number, follows: boolean): SaidFinding {
+  const { backSide, by, taken } = side;
+  if (taken !== 0 && by === -taken) return sayTaken(side, sideCount);
   const isRound = sideCount === 1;
   const off = Math.abs(by);
   const stitches = many(off, 'stitch', 'stitches');
@@ -157,6 +159,19 @@ function saySide({ backSide, by }: SideOff, sideCount: number, follows: boolean)
     off: `${off} ${by < 0 ? 'short' : 'too long'}`,
     says: `${capital(place)} is ${stitches} ${by < 0 ? 'short' : 'too long'}.`,
     more: follows ? 'That comes of the cause above.' : unsure,
+  };
+}
+
+/** Both sides have the same count: only the join is wrong there. */
+function sayTaken({ frontSide, taken }: SideOff, sideCount: number): SaidFinding {
+  const place = sideCount === 1 ? 'the join' : `front side ${frontSide + 1}`;
+  const [two, one] = taken > 0 ? ['back', 'front'] : ['front', 'back'];
+  const times = Math.abs(taken) === 1 ? '' : `, ${Math.abs(taken)} times`;
+  return {
+    place,
+    off: `2 of the ${two} with 1${times}`,
+    says: `Along ${place}, 2 of the ${two} are taken with 1 of the ${one}${times}.`,
+    more: 'Both sides have the same count.',
   };
 }
 

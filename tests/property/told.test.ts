@@ -4,6 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { SideMeeting } from '../../core/index.ts';
 import { mod } from '../../core/whole.ts';
 import { buildScene } from '../../src/drawing/scene.ts';
 import { sayChange } from '../../src/page/say-change.ts';
@@ -102,16 +103,25 @@ describe('what is told of two rounds', () => {
         const { making } = now;
         const texts = [head, body, screenSummary(now), ...list.map(({ says, more }) => `${says} ${more}`)];
         for (const [side, surplus] of texts.flatMap(sidesTold)) expect(surplusOf(making, side)).toBe(surplus);
-        const off = making.pairing.sides
-          .filter(({ surplus }) => surplus !== 0)
-          .map(({ backSide }) => backSide);
+        const isOff = ({ front, back, surplus }: SideMeeting) => surplus !== 0 && front !== back;
+        const off = making.pairing.sides.filter(isOff).map(({ backSide }) => backSide);
+        // Where both counts are the same, only the join took two with one: no side is called short or long.
+        const taken = making.pairing.sides.filter((side) => side.surplus !== 0 && !isOff(side));
+        for (const { frontSide } of taken)
+          expect(list.map(({ says }) => says).join(' ')).toMatch(
+            making.edge.sides.length === 1
+              ? /Along the join, 2 of/
+              : `Along front side ${frontSide + 1}, 2 of the`,
+          );
         const told = list.flatMap(({ says, more }) => sidesTold(`${says} ${more}`)).map(([side]) => side);
         expect(told.sort()).toEqual(off.sort());
         // Beside the sides on the drawing stands the same.
         const plates = wordsDrawn(now).filter(({ key }) => /^off\.\d+$/.test(key));
         for (const { key, text } of plates) {
           const front = Number(key.split('.')[1]);
-          const { surplus = 0 } = making.pairing.sides.find(({ frontSide }) => frontSide === front) ?? {};
+          const side = making.pairing.sides.find(({ frontSide }) => frontSide === front);
+          if (!side || !isOff(side)) continue;
+          const { surplus } = side;
           expect(text).toBe(`${Math.abs(surplus)} ${surplus < 0 ? 'short' : 'too long'}`);
         }
       }),

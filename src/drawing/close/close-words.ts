@@ -18,6 +18,9 @@ const NAME_ROW = 43;
 /** CSS px a stitch from which a second row of words has room. */
 const TWO_ROWS = 22;
 
+/** Words of two gaps stand clear of each other from so many places on. */
+const CLOSE_BY = 6;
+
 type Said = { labels: Label[]; signs: Sign[] };
 
 /** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
@@ -35,12 +38,17 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
   const stretches = frontStretches(drawn.edge);
   const every = drawn.plan.choices.markerEvery;
   let before = -1;
+  let told = Number.NEGATIVE_INFINITY;
   for (let slot = window.from; slot < window.to; slot++) {
     const { front, back, run } = slotAt(ring.slots, slot);
     const stretch = front < 0 ? undefined : stretches.find((one) => front < one.to);
     if (stretch) sayFront(said, window, stretch, front, every, slot);
-    if ((front < 0 || back < 0) && run !== before && !ring.slots.runs[run]!.together)
+    const isGap = (front < 0 || back < 0) && run !== before && !ring.slots.runs[run]!.together;
+    // What is said a few places on would lie on it.
+    if (isGap && slot - told > CLOSE_BY) {
       sayGap(said, ring, window, { slot, run });
+      told = slot;
+    }
     if (ring.slots.runs[run]!.kind === 'open') sayOpen(said, window, slot);
     before = run;
   }
@@ -171,6 +179,7 @@ function sayNode(
 
 /** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
 export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Said {
+  const hasGaps = fixed.labels.some(({ key }) => key.startsWith('gap'));
   const edgings = ring.rounds.length - 1;
   // Nothing being worked, what is wrong has the room.
   const roomy = focus.placed ? {} : { minPx: TWO_ROWS };
@@ -187,7 +196,8 @@ export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step
     { ...type, ...above, key: 'lane.front', x, text: say.sayFrontLane() },
     {
       ...type,
-      ...single,
+      // The row below the stitches is for what is said of gaps.
+      ...(hasGaps && !counting ? second : single),
       key: 'seen',
       x,
       text: say.saySeenClose(counting),

@@ -19,7 +19,16 @@ describe('the findings', () => {
 
   it('name the side of a missed stitch, and no place along it', () => {
     expect(found([missed(2)])).toEqual([
-      { code: 'side-off', frontSide: 2, backSide: 2, by: -1, of: 60, severity: 'eases-in', follows: false },
+      {
+        code: 'side-off',
+        frontSide: 2,
+        backSide: 2,
+        by: -1,
+        of: 60,
+        taken: 0,
+        severity: 'eases-in',
+        follows: false,
+      },
     ]);
   });
 
@@ -30,8 +39,8 @@ describe('the findings', () => {
       // Back corner 1 lies between back sides 1 and 2, which face front sides 3 and 2.
       corners: [{ frontCorner: 2, backCorner: 1, by: 2 }],
       sides: [
-        { frontSide: 3, backSide: 1, by: 2, of: 60 },
-        { frontSide: 2, backSide: 2, by: -2, of: 60 },
+        { frontSide: 3, backSide: 1, by: 2, of: 60, taken: 0 },
+        { frontSide: 2, backSide: 2, by: -2, of: 60, taken: 0 },
       ],
     };
     expect(found([late])).toEqual([{ ...told, severity: 'shows', follows: false }]);
