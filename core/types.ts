@@ -160,7 +160,12 @@ export type JoinMade = JoinStart & {
   lastHoleOpen?: boolean;
   /** Pairs that take two of one piece with one of the other. */
   together?: Together[];
+  /** Front side that stays open: nothing of it is joined, and nothing of it need meet. */
+  open?: number;
 };
+
+/** The join while acts are put into it: all but the open side is told. */
+export type Joining = Required<Omit<JoinMade, 'open'>> & Pick<JoinMade, 'open'>;
 
 /**
  * Two of one piece are taken with one of the other: at stitch `place` of a front side, from 0 in join order, the first
@@ -257,6 +262,8 @@ export type Pairing = {
   back: number;
   /** Joined pairs. */
   pairs: number;
+  /** Places that are to be joined: of the longer round, less the side that stays open. */
+  toJoin: number;
   runs: PairRun[];
   /** In join order. */
   sides: SideMeeting[];

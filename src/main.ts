@@ -37,7 +37,7 @@ function open(start: Start): void {
     return offered;
   };
 
-  const opened = { snapshot: store.snapshot(), held };
+  const opened = { snapshot: store.snapshot() };
 
   wearTheme(store);
   const panels = mountPanels(document.getElementById('app') as HTMLElement, {
@@ -51,19 +51,24 @@ function open(start: Start): void {
         .catch(tellMissing),
     onMissing: tellMissing,
   });
+  // Every tap is kept from the first one on; what another tab has put there is left to what watches over it.
+  let known = held;
+  const stopKeeping = store.subscribe((snapshot) => {
+    if (heldText(device) === known && keep(device, snapshot)) known = heldText(device);
+  });
   const watching = import('./keep/watch.ts')
-    .then(({ watchOver }) => watchOver(store, device, notices.add, opened))
-    .catch(() => {
-      store.subscribe((snapshot) => keep(device, snapshot));
-      tellMissing();
-    });
-  void import('./state/cloth.ts')
+    .then(({ watchOver }) => {
+      stopKeeping();
+      watchOver(store, device, notices.add, { ...opened, held: known });
+    })
+    .catch(tellMissing);
+  const cloth = import('./state/cloth.ts')
     .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
     .catch(tellMissing);
   const drawing = import('./draw-on-table.ts')
     .then(({ showOnTable }) => showOnTable(store, panels, showing))
     .catch(tellMissing);
-  const ready = Promise.all([drawing, watching]);
+  const ready = Promise.all([panels.complete, drawing, watching, cloth]);
 
   // For tests: the state and the draw list as data, and a way in for events.
   if (new URLSearchParams(location.search).has('probe'))

@@ -12,7 +12,7 @@ import { alignCorners, begunWhereItFits } from './corners.ts';
 import { findingsOf } from './findings.ts';
 import { laneOfEither, laneOfRound } from './lane.ts';
 import { type Meeting, meet, takenUp } from './meeting.ts';
-import { cornerToCorner, leaveFirstOpen, startSeam, stitchByStitch } from './seam.ts';
+import { cornerToCorner, leaveFirstOpen, leaveSideOpen, startSeam, stitchByStitch } from './seam.ts';
 import { clashesOf, sidesMet } from './side-meetings.ts';
 import { betterTurnOf, judge } from './verdict.ts';
 
@@ -38,6 +38,7 @@ function nothingJoined(front: number, back: number, manner: Manner): Pairing {
     front,
     back,
     pairs: 0,
+    toJoin: Math.max(front, back),
     runs: [],
     sides: [],
     gaps: [],
@@ -56,9 +57,14 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
   if (options.manner === 'stitch-by-stitch' || aligned === null) stitchByStitch(seam);
   else cornerToCorner(seam, aligned, options.easing ?? 'end');
   if (meeting.start.lastHoleOpen) leaveFirstOpen(seam);
+  leaveSideOpen(seam);
   const { front, back } = meeting;
   const sameCorners = front.sizes.length === back.sizes.length;
-  const sides = sidesMet(meeting, aligned);
+  const { open } = meeting.start;
+  const met = sidesMet(meeting, aligned);
+  // A side that stays open meets nothing: nothing of it is over.
+  const sides = met.map((side) => (side.frontSide === open ? { ...side, surplus: 0 } : side));
+  const openPair = met.find(({ frontSide }) => frontSide === open);
   const betterTurn = betterTurnOf(meeting);
   const clashes =
     options.manner === 'stitch-by-stitch' ? clashesOf(meeting, sameCorners ? null : aligned) : [];
@@ -69,6 +75,7 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
     front: front.total,
     back: back.total,
     pairs: sum(seam.runs.map((run) => (run.kind === 'joined' ? run.count : 0))),
+    toJoin: Math.max(front.total - (openPair?.front ?? 0), back.total - (openPair?.back ?? 0)),
     runs: seam.runs,
     sides,
     gaps: seam.gaps,

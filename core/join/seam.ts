@@ -179,3 +179,44 @@ export function leaveFirstOpen(seam: Seam): void {
   seam.runs.splice(0, 1, { ...first, kind: 'open', count: 1 }, ...(isMore ? [rest] : []));
   for (const gap of seam.gaps) gap.run += isMore ? 1 : 0;
 }
+
+/** The stitches of the side that stays open lie beside each other: nothing holds them, and what is over is no gap. */
+export function leaveSideOpen(seam: Seam): void {
+  const { front, start } = seam.meeting;
+  const { open } = start;
+  if (open === undefined) return;
+  const from = front.sideFrom[open] ?? 0;
+  const to = from + (front.sides[open] ?? 0);
+  const moved = new Map<number, number>();
+  const runs: PairRun[] = [];
+  seam.runs.forEach((run, index) => {
+    moved.set(index, runs.length);
+    runs.push(
+      ...(run.kind === 'joined'
+        ? cutAt(run, { from, to, front: front.total, back: seam.meeting.back.total })
+        : [run]),
+    );
+  });
+  seam.runs = runs;
+  seam.gaps = seam.gaps
+    .filter(({ frontSide, frontCorner }) => frontSide !== open || frontCorner !== undefined)
+    .map((gap) => ({ ...gap, run: moved.get(gap.run) ?? gap.run }));
+}
+
+/** A run cut where the open side begins and ends; it may pass the front's last position. */
+function cutAt(run: PairRun, side: { from: number; to: number; front: number; back: number }): PairRun[] {
+  const marks = [side.from, side.to].map((at) => mod(at - run.front, side.front));
+  const cuts = [...new Set([0, ...marks.filter((at) => at < run.count), run.count])].sort((a, b) => a - b);
+  return cuts.slice(0, -1).map((at, i) => {
+    const place = mod(run.front + at, side.front);
+    const isOpen = place >= side.from && place < side.to;
+    return {
+      ...run,
+      kind: isOpen ? 'open' : 'joined',
+      at: run.at + at,
+      front: place,
+      back: mod(run.back - at, side.back),
+      count: (cuts[i + 1] ?? run.count) - at,
+    };
+  });
+}

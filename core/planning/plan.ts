@@ -56,7 +56,7 @@ function planWith(edge: Edge, early: EarlyChoices, problems: Problem[]): Result<
     cornerFaces,
     foundation: planFoundation(sides, foundationCorners, { lead, tail: worked - lead }),
     edgings: planEdgings(sides, early),
-    pairs: edge.total,
+    pairs: edge.total - (early.open === undefined ? 0 : (edge.sides[early.open] ?? 0)),
   };
   // The only place where a plan is made.
   return done(plan as Plan);

@@ -27,6 +27,8 @@ export type Panels = {
   onRegions(listener: () => void): () => void;
   /** The drawing is ready: its buttons act on this from now on. */
   connect(controls: TableControls): void;
+  /** What the first look does not need has come too, or will not. */
+  complete: Promise<void>;
   stop(): void;
 };
 
@@ -62,7 +64,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
   draw();
   focusFirst(shown);
   let stopKeys = (): void => {};
-  import('./later.ts')
+  const complete = import('./later.ts')
     .then(({ openLater, listenToKeys }) => {
       if (stopped) return;
       stopKeys = listenToKeys(host.snapshot, host.send);
@@ -91,6 +93,7 @@ export function mountPanels(root: HTMLElement, host: PanelsHost): Panels {
       controls = table;
       drawSoon();
     },
+    complete,
     stop: () => {
       stopped = true;
       cancelAnimationFrame(frame);

@@ -51,7 +51,7 @@ export type SaidRecipe = {
 };
 
 /** What there is of a making beside its plan: where it is worked otherwise, the recipe has the counts that come of it. */
-type Adjusted = Pick<Making, 'plan'> & Partial<Pick<Making, 'acts' | 'worked' | 'pairing'>>;
+type Adjusted = Pick<Making, 'plan'> & Partial<Pick<Making, 'acts' | 'worked' | 'pairing' | 'becomes'>>;
 
 export function sayRecipe(making: Adjusted, speech: Speech): SaidRecipe {
   const { plan, acts = [], worked } = making;
@@ -80,7 +80,7 @@ export function sayRecipe(making: Adjusted, speech: Speech): SaidRecipe {
       const said = sayEdging(plan, edging, index, speech);
       return { ...said, asked: own, ...(made && own.length > 0 ? { legs: legsMade(made) } : {}) };
     }),
-    join: sayJoin(plan, speech, joinAsked.length > 0 ? making.pairing?.pairs : undefined),
+    join: sayJoin(making, speech, joinAsked.length > 0 ? making.pairing?.pairs : undefined),
   };
 }
 
@@ -236,21 +236,21 @@ function sayCornerWork([before, after]: Arm, corners: readonly Corner[], speech:
   return parts.length === 0 ? 'Turn at each corner.' : `${parts.join(', ')} into each corner.`;
 }
 
-function sayJoin(plan: Plan, { dialect }: Speech, pairs = plan.pairs): string[] {
+function sayJoin({ plan, becomes }: Adjusted, { dialect }: Speech, pairs = plan.pairs): string[] {
   const { edge } = plan;
-  const pad = term('cushion-pad', dialect);
+  const inside = becomes === 'cover' ? 'form' : term('cushion-pad', dialect);
   const open = edge.sides.length > 1 ? 'side' : 'quarter';
   return [
     'Wrong sides together. Slip stitch through the inner loops.',
     edge.corners.length === 0 ? 'Begin at any stitch, and mark it on both rounds.' : sayJoinStart(plan),
     ...(plan.choices.open === undefined
       ? [
-          `Leave the last ${open} open, put the ${pad} in, pin it, and go on.`,
+          `Leave the last ${open} open, put the ${inside} in, pin it, and go on.`,
           `${pairs} pairs, the pair where you attached the yarn last of all.`,
         ]
       : [
           `Join round to the other corner of side ${plan.choices.open + 1}, and fasten off. It stays open.`,
-          `${pairs - (edge.sides[plan.choices.open] ?? 0)} pairs.`,
+          `${pairs} pairs.`,
         ]),
   ];
 }

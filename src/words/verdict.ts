@@ -43,10 +43,8 @@ export function sayVerdict(
   return { kind, head: said.says, body, count, ...(severity ? { severity } : {}) };
 }
 
-export function sayCount(pairing: Pick<Pairing, 'pairs' | 'front' | 'back'>): string {
-  const all = Math.max(pairing.front, pairing.back);
-  return pairing.pairs === all ? `${all} meet` : `${pairing.pairs} of ${all} meet`;
-}
+export const sayCount = ({ pairs, toJoin }: Pick<Pairing, 'pairs' | 'toJoin'>): string =>
+  pairs === toJoin ? `${toJoin} meet` : `${pairs} of ${toJoin} meet`;
 
 /** What follows from the first cause is no further cause. */
 function sayFurther(findings: readonly Finding[]): string {

@@ -236,11 +236,13 @@ describe('a long rest', () => {
     await page.clock.install();
     await page.reload();
     await page.waitForFunction(() => window.ringtrue !== undefined);
+    await settle(page);
     await setSmallPanel(page);
     await sendEvent(page, { type: 'JUMP', to: 1000 });
     const open = await readSnapshot(page);
     await page.reload();
     await page.waitForFunction(() => window.ringtrue !== undefined);
+    await settle(page);
     await sendEvent(page, { type: 'NEXT' });
     expect(await readSnapshot(page), 'the open question bars the way').toMatchObject({
       place: open.place,
@@ -258,6 +260,7 @@ describe('a long rest', () => {
     expect(await bar(page).textContent()).toBe(words);
     await page.reload();
     await page.waitForFunction(() => window.ringtrue !== undefined);
+    await settle(page);
     const after = await readSnapshot(page);
     expect([after.place, after.answered, after.stage]).toEqual([before.place, before.answered, before.stage]);
     // Answered once, a question does not bar the way again.

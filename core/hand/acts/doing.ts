@@ -1,5 +1,5 @@
 /** What acts make the hand mean: while planning, in a round, in the join. */
-import type { ActRound, JoinMade, Plan } from '../../types.ts';
+import type { ActRound, Joining, Plan } from '../../types.ts';
 import { type Act, entryOf, roundsOf } from './acts.ts';
 import { asRecipe, type Reading, type RoundIntent } from './intent.ts';
 
@@ -28,8 +28,16 @@ export function intentFor(acts: readonly Settled[], round: 'foundation' | 'edgin
   return intent;
 }
 
-export function joinMade({ choices }: Plan, acts: readonly Settled[]): Required<JoinMade> {
-  const made = { ...choices.joinStart, offset: 0, turned: 0, skipped: [], lastHoleOpen: false, together: [] };
+export function joinMade({ choices }: Plan, acts: readonly Settled[]): Joining {
+  const made: Joining = {
+    ...choices.joinStart,
+    ...(choices.open !== undefined && { open: choices.open }),
+    offset: 0,
+    turned: 0,
+    skipped: [],
+    lastHoleOpen: false,
+    together: [],
+  };
   for (const act of acts) entryOf(act.kind).joins?.(made, act);
   return made;
 }

@@ -4,7 +4,7 @@
  * An act is something a hand does beside the recipe: by mistake (a mishap), or because it is asked for (an
  * adjustment). Each kind is one file of this folder; what is not in its entry and its words is nowhere.
  */
-import type { ActRound, JoinMade, Plan, StepKind } from '../../types.ts';
+import type { ActRound, Joining, Plan, StepKind } from '../../types.ts';
 import type { Reading, RoundIntent } from './intent.ts';
 
 /** Everything an act may have to say about itself. Sides, corners and places are the back's, from 0. */
@@ -99,7 +99,7 @@ export type Entry<A extends ActParts> = {
   /** What the hand means because of it. */
   plans?: (reading: Reading, act: A) => void;
   works?: (intent: RoundIntent, act: A & { index: number }) => void;
-  joins?: (made: Required<JoinMade>, act: A & { index: number }) => void;
+  joins?: (made: Joining, act: A & { index: number }) => void;
   shows: Shows;
   /** Its number says how far off it is: the bigger, the rarer. */
   sized?: true;

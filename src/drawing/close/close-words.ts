@@ -49,7 +49,7 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
       sayGap(said, ring, window, { slot, run });
       told = slot;
     }
-    if (ring.slots.runs[run]!.kind === 'open') sayOpen(said, window, slot);
+    if (ring.slots.runs[run]!.kind === 'open' && run !== before) sayOpen(said, window, slot);
     before = run;
   }
   sayBack(said, ring, window, { every, arms: armsOf(drawn) });

@@ -38,7 +38,6 @@ function caseOf(name: string, input: EdgeInput, choices: Choices = {}, acts: rea
   };
   const together = (of: 'front' | 'back'): number =>
     acts.filter((act) => act.kind === 'two-with-one' && act.of === of).length;
-  const open = choices.open === undefined ? 0 : (edge.sides[choices.open] ?? 0);
   const pairing = pair(edge, worked.edgings.at(-1) ?? worked.foundation, {
     start: worked.join,
     manner: 'stitch-by-stitch',
@@ -50,10 +49,10 @@ function caseOf(name: string, input: EdgeInput, choices: Choices = {}, acts: rea
     made: {
       foundation: counts(worked.foundation),
       edgings: worked.edgings.map(counts),
-      pairs: pairing.pairs - open,
+      pairs: pairing.pairs,
       leftOver: {
-        front: edge.total - pairing.pairs + open - together('front'),
-        back: pairing.back - pairing.pairs + open - together('back'),
+        front: edge.total - pairing.pairs - together('front'),
+        back: pairing.back - pairing.pairs - together('back'),
       },
     },
   };

@@ -1,8 +1,10 @@
 /** A bag or pocket: one side is not joined, and nothing goes in. Common practice, no source. */
 import { describe, expect, test } from 'vitest';
-import { planBack, type Result, readEdge, type Step, steps } from '../../../core/index.ts';
+import { pair, planBack, type Result, readEdge, type Step, steps, work } from '../../../core/index.ts';
 import { derive } from '../../../src/state/derive.ts';
 import { example, standardSettings } from '../../../src/state/project.ts';
+import { sayRecipe } from '../../../src/words/recipe.ts';
+import { sayVerdict } from '../../../src/words/verdict.ts';
 
 const given = <T>(result: Result<T>): T => {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
@@ -58,4 +60,48 @@ test('the choice of what it becomes reaches the walk', () => {
     standardSettings,
   );
   expect([cover.making?.plan.choices.open, cover.making?.becomes]).toEqual([undefined, 'cover']);
+});
+
+describe.each(['stitch-by-stitch', 'corner-to-corner'] as const)('laid together %s', (manner) => {
+  // 9 + 7 + 8 + 6 stitches and 4 corners of 2 are 38 places.
+  test.each([
+    [0, 29],
+    [1, 31],
+    [2, 30],
+    [3, 32],
+  ])('with side %i open, %i places are joined and all of them meet', (open, joined) => {
+    const plan = given(planBack(edge, { open }));
+    const worked = work(plan);
+    const pairing = pair(edge, worked.edgings[0]!, { start: worked.join, manner });
+    expect(plan.pairs).toBe(joined);
+    expect(pairing).toMatchObject({ pairs: joined, toJoin: joined, gaps: [], verdict: { kind: 'meets' } });
+    expect(sayVerdict({ pairing, plan }, standardSettings)).toMatchObject({
+      head: `All ${joined} meet.`,
+      count: `${joined} meet`,
+    });
+    const left = pairing.runs.filter(({ kind }) => kind === 'open');
+    expect(left.reduce((all, { count }) => all + count, 0)).toBe(sides[open]);
+  });
+
+  test('a stitch missing on the open side is no gap; one missing beside it is', () => {
+    const plan = given(planBack(edge, { open: 1 }));
+    const lacking = (front: number) => {
+      const side = plan.faces.indexOf(front);
+      const worked = work(plan, [{ kind: 'stitch-missed', round: 'foundation', side, place: 2 }]);
+      return pair(edge, worked.edgings[0]!, { start: worked.join, manner });
+    };
+    expect(lacking(1)).toMatchObject({ pairs: 31, toJoin: 31, gaps: [], findings: [] });
+    expect(lacking(2).verdict.kind).toBe('does-not-meet');
+  });
+});
+
+test('the recipe names what goes in, and counts only what is joined', () => {
+  const join = (texts: Record<string, string>): string => {
+    const { making } = derive({ ...example, texts: { ...example.texts, ...texts } }, standardSettings);
+    return sayRecipe(making!, standardSettings).join.join(' ');
+  };
+  expect(join({})).toContain('put the cushion pad in');
+  expect(join({ 'cloth.becomes': 'cover' })).toContain('put the form in');
+  expect(join({ 'cloth.becomes': 'cover' })).not.toContain('pad');
+  expect(join({ 'cloth.becomes': 'bag' })).not.toMatch(/pad|form/);
 });
