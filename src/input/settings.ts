@@ -9,6 +9,7 @@ export const settingsSchema = (standard: Settings) =>
   v.fallback(
     v.object({
       dialect: v.fallback(v.picklist(['uk', 'us']), standard.dialect),
+      bothTerms: v.exactOptional(v.fallback(v.boolean(), false)),
       hand: v.fallback(v.picklist(['right', 'left']), standard.hand),
       units: v.fallback(v.picklist(['cm', 'inch']), standard.units),
       theme: v.fallback(v.picklist(['auto', 'light', 'dark']), standard.theme),

@@ -13,9 +13,16 @@ import {
   type StepKind,
   steps,
 } from '../../core/index.ts';
+import { clothOf } from '../state/cloth.ts';
+import { clothFields } from '../state/cloth-fields.ts';
+import type { Cloth } from '../state/cloth-types.ts';
 import type { LessonId, Level } from '../state/lesson-progress.ts';
+import { example } from '../state/project.ts';
+import type { Project } from '../state/snapshot.ts';
 import type { PairId } from '../stitch/pairs.ts';
+import { type Said, sayStep } from '../words/walk/step.ts';
 import type { Told } from '../words/walk/telling.ts';
+import type { Speech } from '../words/words.ts';
 import type { ChoiceId } from './choices.ts';
 import { choiceQuestion, gapQuestion, type Question, questionsOf, sideQuestion } from './questions.ts';
 
@@ -26,9 +33,15 @@ export type Item = {
   step: Step;
   making: Told;
   question: Question | null;
+  /** The cloth as measured, where the lesson's piece has one. */
+  cloth?: Cloth;
   /** Right and wrong are shown side by side instead of the step's own picture. */
   pair?: PairId;
 };
+
+/** What the walk says at an item's step. */
+export const sayItem = ({ step, making, cloth }: Item, speech: Speech): Said =>
+  sayStep(step, making, speech, cloth ?? null);
 
 export type Lesson = { id: LessonId; items: readonly Item[] };
 
@@ -39,6 +52,8 @@ const SQUARE: EdgeInput = { sides: [8, 8, 8, 8], corner: two, counted: 'stitches
 const ODD: EdgeInput = { sides: [10, 8, 6, 8], corner: two, counted: 'stitches-only' };
 /** Long enough for a marker. */
 const COUNTED: EdgeInput = { sides: [12, 12, 12, 12], corner: two, counted: 'stitches-only' };
+/** 5 mm a stitch on the cloth below. */
+const OBLONG: EdgeInput = { sides: [36, 28, 36, 28], corner: two, counted: 'stitches-only' };
 const CHOICES: Choices = { start: { side: 0, lead: 3 }, joinStart: { side: 0, fromCorner: 4 } };
 
 function must<T>(result: Result<T>): T {
@@ -161,9 +176,18 @@ function edging(): Item[] {
   ];
 }
 
+/** Measured as a maker would type it: all else of the cloth follows. */
+const MEASURED: Project['texts'] = {
+  [clothFields.width(0)]: '18 cm',
+  [clothFields.height(0)]: '14 cm',
+  [clothFields.depth]: '1.2 cm',
+};
+
 function cloth(): Item[] {
+  const making = make(OBLONG);
+  const measured = clothOf({ ...example, texts: MEASURED }, 'cm', { ...making, edge: making.plan.edge });
   return asking(
-    stretch(make(SQUARE), (step) => step.stage === 'cloth', 9),
+    stretch(making, (step) => step.stage === 'cloth', 9).map((item) => ({ ...item, cloth: measured })),
     [
       ['lay-strip', 'raw-edge'],
       ['cloth-centres', 'pin-first'],

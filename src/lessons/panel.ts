@@ -6,14 +6,14 @@ import { rightAndWrong, sayMistake } from '../stitch/pairs.ts';
 import { stitchName } from '../stitch/say.ts';
 import { mirrored } from '../stitch/stages/whole.ts';
 import type { Variant } from '../stitch/variant.ts';
+import { sayOtherTerms } from '../words/other-terms.ts';
 import { dialectName } from '../words/terms.ts';
-import { sayStep } from '../words/walk/step.ts';
 import type { Speech } from '../words/words.ts';
 import { choosing } from './choosing.ts';
 import { finished, sayScore } from './finished.ts';
 import { gapPicture } from './gap-picture.ts';
 import { pairFor, sayNudge } from './leads.ts';
-import type { Item } from './lesson.ts';
+import { type Item, sayItem } from './lesson.ts';
 import type { LessonsView } from './lessons.ts';
 import type { LessonEvent } from './machine.ts';
 import { askedPicture } from './picture.ts';
@@ -61,7 +61,7 @@ function wordsOf(view: LessonsView, item: Item): Words {
   return { act: title(item, view), why: check(item, speech), leads: sayReason(item, speech), mood: '' };
 }
 
-const check = ({ step, making }: Item, speech: Speech): string => sayStep(step, making, speech).check ?? '';
+const check = (item: Item, speech: Speech): string => sayItem(item, speech).check ?? '';
 
 /** One message for each press, in a place that stays; a question is read as it takes the focus. */
 function spoken(view: LessonsView): string {
@@ -80,6 +80,7 @@ function words(view: LessonsView, item: Item): TemplateResult {
     <div class="lesson-words ${mood}">
       <p class="lesson-act">${act}</p>
       ${why === '' && leads === '' ? nothing : html`<p>${why} <span class="lesson-leads">${leads}</span></p>`}
+      ${view.speech.bothTerms ? html`<p class="other-terms">${sayOtherTerms(`${act} ${why} ${leads}`, view.speech.dialect)}</p>` : nothing}
     </div>
   </div>`;
 }
@@ -138,11 +139,12 @@ const facing = ({ speech }: LessonsView): TemplateResult =>
   figure(drawing(forHand(mirrored('front', 'back', 'back, seen / from the front'), speech.hand)), '');
 
 /** What the step is about: the mishap, the facing sides, or simply the act. */
-function title({ question, step, making }: Item, { speech }: LessonsView): string {
+function title(item: Item, { speech }: LessonsView): string {
+  const { question, making } = item;
   if (question?.kind === 'gap') return sayMishap(question.mishap, making.plan, speech);
   if (question?.kind === 'faces')
     return `Back side ${question.side + 1} faces front side ${question.right[0]}.`;
-  return sayStep(step, making, speech).act;
+  return sayItem(item, speech).act;
 }
 
 /** The picture fills its frame, however much room that has: the frame's height is the sheet's to give. */
@@ -187,6 +189,7 @@ function asking(view: LessonsView, item: Item, send: SendLesson): TemplateResult
           </button>`,
         )}
       </fieldset>
+      ${speech.bothTerms ? html`<p class="other-terms">${sayOtherTerms([asks, ...question.options.map((option) => sayOption(question, option, speech))].join(' '), speech.dialect)}</p>` : nothing}
       ${view.nudged ? html`<p class="lesson-nudge" role="status">${sayNudge(item, speech)}</p>` : nothing}
     </div>
     <div class="lesson-moves">

@@ -2,12 +2,11 @@
 import type { Mishap, Plan } from '../../core/index.ts';
 import { many } from '../words/numbers.ts';
 import { type TermForm, type TermId, term } from '../words/terms.ts';
-import { sayStep } from '../words/walk/step.ts';
 import type { Speech } from '../words/words.ts';
 import { mishapStory, sayMishapPlace } from '../words/wrong/mishaps.ts';
 import { CHOICES } from './choices.ts';
 import { sayLeads } from './leads.ts';
-import type { Item, LessonId, Level } from './lesson.ts';
+import { type Item, type LessonId, type Level, sayItem } from './lesson.ts';
 import { isRight, type PlaceId, type PlaceQuestion, type Question, surpluses } from './questions.ts';
 
 const words =
@@ -186,9 +185,9 @@ const listed = (names: readonly string[]): string =>
 
 /** One sentence of reason. */
 export function sayWhy(item: Item, speech: Speech): string {
-  const { question, step, making } = item;
+  const { question, making } = item;
   if (question === null) return '';
-  if (question.kind === 'count') return sayStep(step, making, speech).check ?? '';
+  if (question.kind === 'count') return sayItem(item, speech).check ?? '';
   if (question.kind === 'faces')
     return 'The back lies behind the front, so its sides run the other way round.';
   if (question.kind === 'gap') return saySurplus(making.plan, question.mishap);
@@ -196,7 +195,8 @@ export function sayWhy(item: Item, speech: Speech): string {
   return placeWhy(item, speech);
 }
 
-function placeWhy({ question, step, making }: Item, speech: Speech): string {
+function placeWhy(item: Item, speech: Speech): string {
+  const { question, step } = item;
   const t = words(speech);
   if (question?.kind !== 'place') return '';
   switch (question.about) {
@@ -217,7 +217,7 @@ function placeWhy({ question, step, making }: Item, speech: Speech): string {
     case 'join':
       return 'Then the outer loops of front and back stay as a fine line.';
     default:
-      return sayStep(step, making, speech).check ?? '';
+      return sayItem(item, speech).check ?? '';
   }
 }
 
@@ -248,8 +248,9 @@ export function sayMishap(mishap: Mishap, plan: Plan, speech: Speech): string {
 }
 
 /** Where an item stands: the step's place, or where its mishap happens. */
-export function sayItemWhere({ question, step, making }: Item, speech: Speech): string {
+export function sayItemWhere(item: Item, speech: Speech): string {
+  const { question, making } = item;
   return question?.kind === 'gap'
     ? sayMishapPlace(question.mishap, making.plan, speech)
-    : sayStep(step, making, speech).where;
+    : sayItem(item, speech).where;
 }

@@ -61,7 +61,10 @@ function longUnit(text: string, reads: 'length' | 'long', units: LengthUnit): st
   return `${text.replace(/\u00a0(cm|in)$/, '')} ${isInch ? 'yd' : 'm'}`;
 }
 
-export function clothOf(project: Project, units: LengthUnit, making: Making): Cloth {
+/** What of the making bears on the cloth. */
+type Piece = Pick<Making, 'edge' | 'plan'>;
+
+export function clothOf(project: Project, units: LengthUnit, making: Piece): Cloth {
   const measures = readMeasures(project.texts, units);
   const isRound = making.edge.corners.length === 0;
   const k = making.edge.sides.length;
@@ -187,7 +190,7 @@ export function pitchOf(measures: Measures, of: Stretch): number | undefined {
   return stitches === undefined || length === undefined ? undefined : length / stitches;
 }
 
-function inputOf(measures: Measures, asked: Asked, depth: number, making: Making): ClothInput {
+function inputOf(measures: Measures, asked: Asked, depth: number, making: Piece): ClothInput {
   const rule = measures.chosen<'snug' | 'exact' | 'own'>(f.rule, 'snug');
   const given = <K extends string>(key: K, value: number | undefined) =>
     (value === undefined ? {} : { [key]: value }) as { [key in K]?: number };

@@ -64,6 +64,8 @@ export type Project = {
 /** How it is shown. Kept, but no part of undo. */
 export type Settings = {
   dialect: Dialect;
+  /** The other dialect's word stands beside each of the person's own. */
+  bothTerms?: boolean;
   hand: Hand;
   units: Units;
   theme: ThemeChoice;

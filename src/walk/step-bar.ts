@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { NEXT_ID, QUESTION_ID } from '../controls/ids.ts';
 import type { Send, Snapshot, Unit } from '../state/snapshot.ts';
+import { sayOtherTerms } from '../words/other-terms.ts';
 import { dialectName, otherDialect } from '../words/terms.ts';
 import { type Said, sayNext, sayStep } from '../words/walk/step.ts';
 import { openQuestion } from './open-question.ts';
@@ -17,7 +18,7 @@ export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
       ${said.count ? html`<p class="saying-count tone-${step.yarn}" aria-hidden="true">${said.count}</p>` : nothing}
       <div class="saying-words">
         <p class="saying-act">${said.act}</p>
-        <p class="saying-where">${said.where}</p>
+        <p class="saying-where">${said.where}${settings.bothTerms ? html`<span class="other-terms">${sayOtherTerms(`${said.act} ${said.check ?? ''}`, settings.dialect)}</span>` : nothing}</p>
       </div>
     </div>
     ${moves(snapshot, send)}

@@ -254,9 +254,12 @@ describe('a long rest', () => {
     await page.locator('#next').click();
     const before = await readSnapshot(page);
     expect(before.answered).toEqual(['twist', 'pad']);
+    // A press is shown in the next frame.
+    await drawn(page);
     const words = await bar(page).textContent();
     await page.clock.fastForward('09:00:00');
     expect(await readSnapshot(page)).toEqual(before);
+    await drawn(page);
     expect(await bar(page).textContent()).toBe(words);
     await page.reload();
     await page.waitForFunction(() => window.ringtrue !== undefined);

@@ -4,6 +4,7 @@ import { icon } from '../../controls/icons.ts';
 import { KEYS_ID, SETTINGS_ID } from '../../controls/ids.ts';
 import { segmented } from '../../controls/segmented.ts';
 import type { Send, Settings, Snapshot } from '../../state/snapshot.ts';
+import { dialectName } from '../../words/terms.ts';
 import { sayEasing } from '../../words/verdict.ts';
 import { savePictures } from '../drawing/save-picture.ts';
 import type { TableControls } from '../drawing/table-controls.ts';
@@ -47,6 +48,18 @@ export function settingsDialog(
           { value: 'diagram', says: 'diagram' },
         ],
         (arrangement) => settle({ arrangement }),
+      )}
+    </div>
+    <div class="choice row">
+      <span>Words of the trade</span>
+      ${segmented(
+        'Words of the trade',
+        settings.bothTerms ? 'both' : 'one',
+        [
+          { value: 'one', says: dialectName(settings.dialect) },
+          { value: 'both', says: 'UK and US' },
+        ],
+        (value) => settle({ bothTerms: value === 'both' }),
       )}
     </div>
     <div class="choice row">
