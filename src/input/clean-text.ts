@@ -10,7 +10,7 @@ export const cleanText = (text: string): string =>
   // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
   text.replace(/[\u0000-\u001f\u007f\u202a-\u202e\u2066-\u2069]/g, '').slice(0, longestText);
 
-const longestLines = 2000;
+const longestLines = 8000;
 
 /** Texts of several lines: the same, line by line. */
 const cleanLines = (text: string): string =>

@@ -9,6 +9,13 @@ export const patternFields = {
   terms: 'pattern.terms',
   /** One size a line: "small: 62, 38, 62, 38". */
   sizes: 'pattern.sizes',
+  /** A written pattern that is checked, and how it says its rounds are worked. */
+  checked: 'pattern.checked',
+  checkSides: 'pattern.check-sides',
+  checkCorner: 'pattern.check-corner',
+  checkArm: 'pattern.check-arm',
+  /** Not empty where its totals take the corners in. */
+  checkTakes: 'pattern.check-takes',
 } as const satisfies Record<string, Field>;
 
 const all: ReadonlySet<Field> = new Set(Object.values(patternFields));

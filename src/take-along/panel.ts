@@ -10,6 +10,7 @@ import type { TakeAlongMessages } from '../words/pattern/messages.ts';
 import { writeOut, writeSizes } from '../words/pattern/write-out.ts';
 import type { WriteOptions } from '../words/pattern/writing.ts';
 import { speakerOf } from '../words/speaker.ts';
+import { type Confirming, checkPart } from './check-part.ts';
 import { fieldText, type Place } from './place.ts';
 import { fileNameOf, saveFile } from './save.ts';
 import { readSizes } from './sizes.ts';
@@ -17,6 +18,11 @@ import { sizesPart } from './sizes-part.ts';
 
 export function openTakeAlong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
   let said = '';
+  let read: string | null = null;
+  const confirm = (text: string): void => {
+    read = text;
+    onChange();
+  };
   const tell = (sentence: string): void => {
     said = sentence;
     onChange();
@@ -25,18 +31,20 @@ export function openTakeAlong(onChange: () => void): (snapshot: Snapshot, send: 
     const speaker = speakerOf(snapshot.settings);
     const sizes = readSizes(fieldText(snapshot, f.sizes), { ...snapshot.making, project: snapshot.project });
     const place: Place = { snapshot, send, speaker, say: takeAlongIn(speaker).takeAlong, sizes };
-    return panel(place, said, tell);
+    return panel(place, { said, tell, confirming: { read, confirm } });
   };
 }
 
-function panel(place: Place, said: string, tell: (sentence: string) => void): TemplateResult {
+type Held = { said: string; tell: (sentence: string) => void; confirming: Confirming };
+
+function panel(place: Place, { said, tell, confirming }: Held): TemplateResult {
   const { say, snapshot } = place;
   const written = writtenFrom(place);
   return html`<div class="take-along">
     <div class="take-column">
       <h2>${say.heading}</h2>
       <p>${say.intro}</p>
-      ${own(place)} ${sizesPart(place)}
+      ${own(place)} ${sizesPart(place)} ${checkPart(place, confirming)}
     </div>
     <div class="take-column">
       ${snapshot.problems.length > 0 ? html`<p class="waits">${say.waits}</p>` : nothing}

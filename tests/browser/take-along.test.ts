@@ -93,3 +93,33 @@ describe('take along', () => {
     },
   );
 });
+
+describe('a written pattern', () => {
+  test('is read before eyes, checked after a yes, and kept', async () => {
+    const { page, expectClean } = await openApp();
+    await show(page);
+    await page.getByText('Check a written pattern').click();
+    const text = 'Round 1: 8 dc in all\nRound 2: 16 dc in all\nRound 3: about 26\nRound 4: 34 dc in all';
+    await page.getByLabel('the rounds, one a line').fill(text);
+    const lines = page.locator('.check-read li');
+    await expect.poll(() => lines.count()).toBe(4);
+    expect(await lines.nth(2).textContent()).toMatch(/Round 3: no count that is sure/);
+    expect(await page.getByText('With 32 in round 4, all counts agree.').count()).toBe(0);
+    await page.getByRole('button', { name: 'That is right: check it' }).click();
+    await expect
+      .poll(() => page.getByText('Round 4: the recipe gives 32 where 34 is printed.').count())
+      .toBe(1);
+    expect(await page.getByText('With 32 in round 4, all counts agree.').count()).toBe(1);
+    // Another text is another reading: it must be looked at anew.
+    await page.getByLabel('the rounds, one a line').fill(text.replace('34', '32'));
+    await expect.poll(() => page.getByText('With 32 in round 4').count()).toBe(0);
+    await page.getByRole('button', { name: 'That is right: check it' }).click();
+    await expect
+      .poll(() => page.getByText(/3 counts compared: the pattern agrees with itself\./).count())
+      .toBe(1);
+    await page.reload();
+    await page.getByRole('heading', { name: 'Take along' }).waitFor();
+    expect(await page.getByLabel('the rounds, one a line').inputValue()).toBe(text.replace('34', '32'));
+    expectClean();
+  });
+});

@@ -34,4 +34,38 @@ export const takeAlong: TakeAlongMessages = {
     `"${line}" is not read. Give a name, a colon, and 1 count or ${counted(speaker, sides, { one: 'count', other: 'counts' })}.`,
   sideOf: ({ side, name }) => `side ${side + 1} of ${name}`,
   ringOf: ({ name }) => `the round of ${name}`,
+
+  check: 'Check a written pattern',
+  checkIntro:
+    'Paste the rounds of a pattern whose sides are all alike. Each is worked stitch by stitch, and its count compared.',
+  checkField: 'the rounds, one a line',
+  checkSides: 'sides',
+  checkCorner: 'chains in a corner',
+  checkArm: 'stitches on each side of a corner',
+  checkTakes: 'Its totals take the corner chains in.',
+  checkNothing: 'No round is found. Begin each line with "Round 1:".',
+  checkRead: 'This was read. Change a line where it is wrong.',
+  checkRight: 'That is right: check it',
+  checkNumbers: 'Give the sides, the chains and the stitches as whole numbers.',
+  checkTooFew: 'At least 2 rounds must have a count that can be read, like "Round 2: 20 dc in all".',
+  checkNoMend: 'No single change makes all of it agree.',
+  checkCount: ({ round, of, count }, { formatting: { plain } }) =>
+    `Round ${plain(round)}: ${plain(count)} ${of === 'side' ? 'on each side' : 'in all'}`,
+  checkOpen: ({ round }, { formatting: { plain } }) => `Round ${plain(round)}: no count that is sure`,
+  checkAgrees: ({ rounds }, speaker) =>
+    `${counted(speaker, rounds, { one: 'count', other: 'counts' })} compared: the pattern agrees with itself.`,
+  checkMend: (mend, { formatting: { plain } }) => {
+    switch (mend.kind) {
+      case 'arm':
+        return `With ${plain(mend.to)} on each side of a corner, all counts agree.`;
+      case 'corner':
+        return `With ${plain(mend.to)} chains in a corner, all counts agree.`;
+      case 'takes-corners':
+        return mend.to
+          ? 'If its totals take the corner chains in, all counts agree.'
+          : 'If its totals leave the corner chains out, all counts agree.';
+      case 'count':
+        return `With ${plain(mend.to)} in round ${plain(mend.round)}, all counts agree.`;
+    }
+  },
 };

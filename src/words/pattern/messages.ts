@@ -74,6 +74,12 @@ export type PatternMessages = {
   sizeName: Message<{ index: number }>;
 };
 
+/** The smallest change with which a written pattern agrees with itself. */
+export type WrittenMend =
+  | { kind: 'arm' | 'corner'; to: number }
+  | { kind: 'takes-corners'; to: boolean }
+  | { kind: 'count'; round: number; to: number };
+
 type Say<Params> = (params: Params, speaker: Speaker) => string;
 
 /** The place "Take along". */
@@ -100,7 +106,20 @@ export type TakeAlongMessages = Record<
   | 'rule'
   | 'ruleField'
   | 'ruleCount'
-  | 'ruleApply',
+  | 'ruleApply'
+  | 'check'
+  | 'checkIntro'
+  | 'checkField'
+  | 'checkSides'
+  | 'checkCorner'
+  | 'checkArm'
+  | 'checkTakes'
+  | 'checkNothing'
+  | 'checkRead'
+  | 'checkRight'
+  | 'checkNumbers'
+  | 'checkTooFew'
+  | 'checkNoMend',
   string
 > & {
   saved: Say<{ file: string }>;
@@ -109,6 +128,10 @@ export type TakeAlongMessages = Record<
   sizeUnread: Say<{ line: string; sides: number }>;
   sideOf: Say<{ side: number; name: string }>;
   ringOf: Say<{ name: string }>;
+  checkCount: Say<{ round: number; of: 'side' | 'all'; count: number }>;
+  checkOpen: Say<{ round: number }>;
+  checkAgrees: Say<{ rounds: number }>;
+  checkMend: Say<WrittenMend>;
 };
 
 /** What is fetched with the place "Take along", and no sooner. */
