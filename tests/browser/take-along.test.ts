@@ -52,7 +52,7 @@ describe('take along', () => {
     expect(await page.getByLabel('title').inputValue()).toBe('Hazel');
     await page.getByLabel('title').fill('Hazel Row');
     await page.getByRole('button', { name: 'Undo' }).first().click();
-    expect(await page.getByLabel('title').inputValue()).toBe('Hazel');
+    await expect.poll(() => page.getByLabel('title').inputValue()).toBe('Hazel');
   });
 
   test('several sizes stand in brackets, and one that cannot be worked is named with the reason', async () => {
