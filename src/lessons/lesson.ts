@@ -296,6 +296,15 @@ export function lessonOf(id: LessonId): Lesson {
   return lesson;
 }
 
+/** A step that is asked about twice is looked at once. */
+export const itemsAt = ({ items }: Lesson, level: Level): readonly Item[] =>
+  level === 'show'
+    ? items.filter(({ step, making, pair }, i) => {
+        const before = items[i - 1];
+        return pair !== undefined || before?.step !== step || before.making !== making;
+      })
+    : items;
+
 /** Is item `index` asked at this level? At `last-hidden` the last half of what can be asked. */
 export function isAsked({ items }: Lesson, index: number, level: Level): boolean {
   if (level === 'show' || items[index]?.question == null) return false;

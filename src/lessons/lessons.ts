@@ -5,7 +5,7 @@ import { movesOf } from '../stitch/moves.ts';
 import { browserMotion, MOVE_MS, type Motion } from '../stitch/stitch.ts';
 import { type Variant, variantOf } from '../stitch/variant.ts';
 import type { Speech } from '../words/words.ts';
-import { type Item, type LessonId, type Level, lessonOf } from './lesson.ts';
+import { type Item, itemsAt, type LessonId, type Level, lessonOf } from './lesson.ts';
 import { type Answer, type LessonContext, type LessonEvent, lessonMachine } from './machine.ts';
 
 export type LessonStage = 'choosing' | 'showing' | 'asking' | 'told' | 'finished';
@@ -99,7 +99,7 @@ export function createLessons({
         at,
         of: answers.length,
         item: itemOf(context()),
-        before: lesson === null ? null : (lessonOf(lesson).items[at - 1] ?? null),
+        before: itemOf({ lesson, level, at: at - 1 }),
         nudged: nudgedAt === at,
         answer: answers[at] ?? null,
         answers,
@@ -127,8 +127,8 @@ export function createLessons({
   };
 }
 
-const itemOf = ({ lesson, at }: LessonContext): Item | null =>
-  lesson === null ? null : (lessonOf(lesson).items[at] ?? null);
+const itemOf = ({ lesson, level, at }: Pick<LessonContext, 'lesson' | 'level' | 'at'>): Item | null =>
+  lesson === null ? null : (itemsAt(lessonOf(lesson), level)[at] ?? null);
 
 /** The machine's state as one word. */
 export function stageOf(value: unknown): LessonStage {

@@ -4,7 +4,7 @@
  */
 import { assign, setup } from 'xstate';
 import type { Progress } from '../state/lesson-progress.ts';
-import { isAsked, type LessonId, type Level, lessonOf } from './lesson.ts';
+import { type Item, isAsked, itemsAt, type LessonId, type Level, lessonOf } from './lesson.ts';
 import { finish, mayRemember } from './progress.ts';
 
 /** What became of an asked step: an option chosen, or the worked step asked for, or left out. */
@@ -35,15 +35,16 @@ export type LessonContext = {
   progress: Progress;
 };
 
-const items = (lesson: LessonId | null) => (lesson === null ? [] : lessonOf(lesson).items);
+const items = ({ lesson, level }: Pick<LessonContext, 'lesson' | 'level'>): readonly Item[] =>
+  lesson === null ? [] : itemsAt(lessonOf(lesson), level);
 
 function answered({ answers, at }: LessonContext, answer: Answer | null): Pick<LessonContext, 'answers'> {
   return { answers: answers.map((one, i) => (i === at ? answer : one)) };
 }
 
 /** Only options that the question has are answers. */
-function isOption({ lesson, at }: LessonContext, option: string): boolean {
-  const options: readonly string[] = items(lesson)[at]?.question?.options ?? [];
+function isOption(context: LessonContext, option: string): boolean {
+  const options: readonly string[] = items(context)[context.at]?.question?.options ?? [];
   return options.includes(option);
 }
 
@@ -59,7 +60,7 @@ export const lessonMachine = setup({
   guards: {
     mayOpen: ({ context, event }) => mayOpen(context, event),
     isOption: ({ context, event }) => event.type === 'ANSWER' && isOption(context, event.option),
-    isPast: ({ context }) => context.at >= items(context.lesson).length,
+    isPast: ({ context }) => context.at >= items(context).length,
     isUnanswered: ({ context }) =>
       context.lesson !== null &&
       isAsked(lessonOf(context.lesson), context.at, context.level) &&
@@ -74,7 +75,7 @@ export const lessonMachine = setup({
             level: event.level,
             at: 0,
             nudgedAt: null,
-            answers: items(event.lesson).map(() => null),
+            answers: items(event).map(() => null),
           }
         : context,
     ),

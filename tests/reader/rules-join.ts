@@ -172,7 +172,7 @@ const JOIN: RuleFor[] = [
     must(hands.loops === 0 && hands.ends === 0, 'the yarn hangs there already');
     Object.assign(hands, { loops: 1, ends: 1 });
   }),
-  rule("The edging's colour shows least\\."),
+  rule("The edging's colour shows least: drawn in another here, to be seen\\."),
   rule('This pair gets its own {slip} at the very end\\.'),
   rule("1 {slip} through the next pair's inner 2 loops\\.", (hands) => joinNext(hands, 'stitch', null)),
   rule('Of the 4 loops side by side, the outer 2 stay free\\.'),

@@ -46,7 +46,7 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
           },
   'join-attach': ({ making, t }) => ({
     act: "Attach the yarn through the marked pair's inner 2 loops.",
-    check: `The edging's colour shows least. ${
+    check: `The edging's colour shows least: drawn in another here, to be seen. ${
       making.plan.choices.open === undefined
         ? `This pair gets its own ${t('slip-stitch')} at the very end.`
         : 'This pair stays open with its side.'
