@@ -116,7 +116,8 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
       return cushion.together('front', 'back', lying);
     case 'join-marker':
       return edge.markedPair(
-        lying === 'round' ? 0 : choices.joinStart.fromCorner,
+        // Beside a side that stays open the pair is the last one: nothing is counted to it.
+        lying === 'round' || choices.open !== undefined ? 0 : choices.joinStart.fromCorner,
         front.corners[step.side]?.made !== 'stitch',
       );
     case 'join-attach':

@@ -18,7 +18,7 @@ export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
       ${said.count ? html`<p class="saying-count tone-${step.yarn}" aria-hidden="true">${said.count}</p>` : nothing}
       <div class="saying-words">
         <p class="saying-act">${said.act}</p>
-        <p class="saying-where">${said.where}${settings.bothTerms ? html`<span class="other-terms">${sayOtherTerms(`${said.act} ${said.check ?? ''}`, settings.dialect)}</span>` : nothing}</p>
+        <p class="saying-where">${said.where}</p>
       </div>
     </div>
     ${moves(snapshot, send)}
@@ -28,9 +28,11 @@ export function stepBar(snapshot: Snapshot, send: Send): TemplateResult {
 function asides(snapshot: Snapshot, said: Said, send: Send): TemplateResult {
   const question = questionCard(snapshot, said, send);
   const check = question === nothing && said.check;
+  const { bothTerms, dialect } = snapshot.settings;
   return html`<div class="asides">
     ${said.caution ? html`<p class="boxed caution"><b>Take care</b> ${said.caution}</p>` : nothing}
     ${check ? html`<p class="boxed check"><b>Look</b> ${check}</p>` : nothing}
+    ${bothTerms ? html`<p class="other-terms">${sayOtherTerms(`${said.act} ${said.check ?? ''}`, dialect)}</p>` : nothing}
     ${question}
   </div>`;
 }

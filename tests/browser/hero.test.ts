@@ -33,11 +33,14 @@ const firstOfEachKind = (page: Page): Promise<number[]> =>
 
 describe('the picture of the stitch', () => {
   test.each([
-    ['a phone', viewports.phone, 0.3],
-    ['a small phone', { width: 360, height: 640 }, 0.25],
-  ] as const)('on %s is large, in view, and keeps its place; so does Next', async (_, viewport, share) => {
+    ['a phone', viewports.phone, 0.3, false],
+    ['a phone, UK and US words at once', viewports.phone, 0.3, true],
+    ['a small phone', { width: 360, height: 640 }, 0.25, false],
+  ] as const)('on %s is large, in view, and keeps its place; so does Next', async (...given) => {
+    const [, viewport, share, bothTerms] = given;
     const app = await openApp({ viewport, reducedMotion: true });
     const { page } = app;
+    await sendEvent(page, { type: 'SETTLE', settings: { bothTerms } });
     await setSmallPanel(page);
     await answerAll(page);
     const pictures = new Set<string>();

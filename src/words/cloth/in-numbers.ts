@@ -87,7 +87,7 @@ const MORE: Partial<Record<StepKind, More>> = {
 const quarterOf = (pins: readonly Pin[]): number => ofKind(pins, 'quarter')[1]?.distance ?? 0;
 
 const sidesSaid = (over: readonly number[]): string =>
-  over.length === 1 ? many(over[0] ?? 0, 'stitch', 'stitches') : `${listed(over)} stitches, side by side`;
+  over.length === 1 ? many(over[0] ?? 0, 'stitch', 'stitches') : `${listed(over)} stitches, side after side`;
 
 /** Nothing where nothing is measured yet, or the step is of another stage. */
 export function inNumbers(kind: StepKind, cloth: Cloth | null, units: Units): Partial<Sentences> {
