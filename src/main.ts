@@ -8,7 +8,9 @@ import { createNotices } from './page/notices/notices.ts';
 import { mountPanels } from './page/page.ts';
 import { wearTheme } from './page-theme.ts';
 import { example, standardSettings } from './state/project.ts';
+import type { Snapshot } from './state/snapshot.ts';
 import { openStore, type Start } from './state/store.ts';
+import type { Notice } from './words/notices.ts';
 import { partMissing } from './words/part-missing.ts';
 
 const device = deviceStore();
@@ -17,15 +19,31 @@ const held = heldText(device);
 const atFirst: Start = { project: example, settings: standardSettings, tab: 'edge', place: 0, answered: [] };
 
 // What reads it is fetched only where there is something to read.
-if (held === null) open(atFirst);
-else import('./keep/storage.ts').then(({ readKept }) => open(readKept(device) ?? atFirst), cannotOpen);
+if (held === null) begin(atFirst);
+else import('./keep/storage.ts').then(({ readKept }) => begin(readKept(device) ?? atFirst), cannotOpen);
+
+// An address that is pasted over this one is another opening.
+addEventListener('hashchange', () => location.hash !== '' && openAgain());
+
+function begin(own: Start): void {
+  if (location.hash === '') open(own);
+  else
+    import('./keep/sent.ts').then(async ({ openSent, offerWaysOn }) => {
+      const sent = await openSent(location.hash, own);
+      if (sent && 'start' in sent) open(sent.start, { offerWaysOn });
+      else open(own, sent ?? {});
+    }, cannotOpen);
+}
 
 /** What is kept cannot be read without its reader: nothing is opened in its place. */
 function cannotOpen(): void {
   render(missingPart(), document.querySelector('main') as HTMLElement);
 }
 
-function open(start: Start): void {
+/** What came with the address: a panel that is not kept yet, or why there is none. */
+type Sent = { offerWaysOn?: typeof import('./keep/sent.ts').offerWaysOn; notice?: Notice };
+
+function open(start: Start, { offerWaysOn, notice }: Sent = {}): void {
   const store = openStore(start);
   const showing: Showing = { table: null, scene: null };
 
@@ -54,14 +72,20 @@ function open(start: Start): void {
   // Every tap is kept from the first one on; what another tab has put there is left to what watches over it.
   let known = held;
   const stopKeeping = store.subscribe((snapshot) => {
+    if (offerWaysOn) return;
     if (heldText(device) === known && keep(device, snapshot)) known = heldText(device);
   });
   const watching = import('./keep/watch.ts')
     .then(({ watchOver }) => {
       stopKeeping();
-      watchOver(store, device, notices.add, { ...opened, held: known });
+      const watch = (snapshot: Snapshot, text: string | null): void =>
+        watchOver(store, device, notices.add, { snapshot, held: text });
+      if (offerWaysOn)
+        offerWaysOn(store, device, notices.add, () => watch(store.snapshot(), heldText(device)));
+      else watch(opened.snapshot, known);
     })
     .catch(tellMissing);
+  if (notice) notices.add(notice);
   const cloth = import('./state/cloth.ts')
     .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
     .catch(tellMissing);

@@ -1,6 +1,5 @@
 /** A count to type, with real buttons for one more and one fewer. Nothing is checked while typing. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { classMap } from 'lit-html/directives/class-map.js';
 import { live } from 'lit-html/directives/live.js';
 import type { Field, Send } from '../state/snapshot.ts';
 import { fieldId, nudge } from './fields.ts';
@@ -34,13 +33,13 @@ export function numberField(spec: NumberField, send: Send): TemplateResult {
   const id = fieldId(field);
   const type = (next: string): void => send({ type: 'TYPE', field, text: next });
   const described = [problem && problemId(field), note && spec.noteId].filter(Boolean).join(' ');
-  return html`<div class=${classMap({ count: true, upright: spec.upright ?? false, wide: spec.wide ?? false, wrong: !!problem })}>
+  return html`<div class="count ${spec.upright ? 'upright' : ''} ${spec.wide ? 'wide' : ''} ${problem ? 'wrong' : ''}">
     <label class="count-label" for=${id}>${label}${spec.name ? html`<span class="unseen"> (${spec.name})</span>` : nothing}</label>
     <div class="count-box">
       ${stepper(spec, -1, send)}
       <input
         id=${id}
-        class=${classMap({ 'count-input': true, long: text.length > 4 })}
+        class="count-input ${text.length > 4 ? 'long' : ''}"
         type="text"
         inputmode="numeric"
         autocomplete="off"

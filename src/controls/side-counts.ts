@@ -1,6 +1,5 @@
 /** Counts that stand at the sides of a picture of the piece: around it, or as a list where there are many. */
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
-import { classMap } from 'lit-html/directives/class-map.js';
 import type { Hand, Send } from '../state/snapshot.ts';
 import { cellsAround, MOST_AROUND, outline } from './around.ts';
 import { type NumberField, numberField, problemLine } from './number-field.ts';
@@ -33,7 +32,7 @@ function around(spec: SideCounts, send: Send): TemplateResult {
   const { fields, hand } = spec;
   const few = fields.length <= 4;
   const cells = cellsAround(fields.length, hand).sort((a, b) => a.side - b.side);
-  return html`<div class=${classMap({ around: true, few })}>
+  return html`<div class="around ${few ? 'few' : ''}">
     <div class="around-picture">${figurePicture(spec, few ? 150 : 112, few ? 104 : 112)}</div>
     ${cells.map(({ side, column, row }) => {
       const field = fields[side];

@@ -13,12 +13,14 @@ import { speakerOf } from '../words/speaker.ts';
 import { type Confirming, checkPart } from './check-part.ts';
 import { fieldText, type Place } from './place.ts';
 import { fileNameOf, saveFile } from './save.ts';
+import { openSending } from './send-part.ts';
 import { readSizes } from './sizes.ts';
 import { sizesPart } from './sizes-part.ts';
 
 export function openTakeAlong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
   let said = '';
   let read: string | null = null;
+  const sending = openSending(onChange);
   const confirm = (text: string): void => {
     read = text;
     onChange();
@@ -31,20 +33,25 @@ export function openTakeAlong(onChange: () => void): (snapshot: Snapshot, send: 
     const speaker = speakerOf(snapshot.settings);
     const sizes = readSizes(fieldText(snapshot, f.sizes), { ...snapshot.making, project: snapshot.project });
     const place: Place = { snapshot, send, speaker, say: takeAlongIn(speaker).takeAlong, sizes };
-    return panel(place, { said, tell, confirming: { read, confirm } });
+    return panel(place, { said, tell, confirming: { read, confirm }, sending: sending(place, tell) });
   };
 }
 
-type Held = { said: string; tell: (sentence: string) => void; confirming: Confirming };
+type Held = {
+  said: string;
+  tell: (sentence: string) => void;
+  confirming: Confirming;
+  sending: TemplateResult;
+};
 
-function panel(place: Place, { said, tell, confirming }: Held): TemplateResult {
+function panel(place: Place, { said, tell, confirming, sending }: Held): TemplateResult {
   const { say, snapshot } = place;
   const written = writtenFrom(place);
   return html`<div class="take-along">
     <div class="take-column">
       <h2>${say.heading}</h2>
       <p>${say.intro}</p>
-      ${own(place)} ${sizesPart(place)} ${checkPart(place, confirming)}
+      ${own(place)} ${sizesPart(place)} ${sending} ${checkPart(place, confirming)}
     </div>
     <div class="take-column">
       ${snapshot.problems.length > 0 ? html`<p class="waits">${say.waits}</p>` : nothing}

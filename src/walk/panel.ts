@@ -1,6 +1,6 @@
 /** Walk it: where in the making the work stands, the larger jumps, and playing through. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { icon } from '../controls/icons.ts';
+import { icon } from '../controls/more-icons.ts';
 import { segmented } from '../controls/segmented.ts';
 import { sayAhead } from '../making/pace.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';

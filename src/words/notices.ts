@@ -2,7 +2,16 @@
 
 /** One at a time of a key: telling it again replaces it. */
 export type Notice = {
-  key: 'kept-elsewhere' | 'not-kept' | 'part-missing' | 'newer-version' | 'mishap-unfit' | 'choice-settled';
+  key:
+    | 'kept-elsewhere'
+    | 'not-kept'
+    | 'part-missing'
+    | 'newer-version'
+    | 'sent-panel'
+    | 'sent-kept'
+    | 'link-broken'
+    | 'mishap-unfit'
+    | 'choice-settled';
   says: string;
   /** Pressing an answer takes the notice away; one without `act` does only that. */
   answers: readonly { says: string; act?: () => void }[];
@@ -50,3 +59,33 @@ export const choiceSettled = (
   ].join(' '),
   answers: [{ says: 'Undo', act: undo }],
 });
+
+/** A panel was opened from an address: it is looked at, and the own work stays as it was kept. */
+export const sentPanel = (backToMine: () => void, keepIt: () => void): Notice => ({
+  key: 'sent-panel',
+  says: 'This panel was sent to you. Your own is kept as it was, and nothing you do here changes it.',
+  answers: [
+    { says: 'Back to mine', act: backToMine },
+    { says: 'Keep this one', act: keepIt },
+  ],
+});
+
+export const sentKept = (bringBack: () => void): Notice => ({
+  key: 'sent-kept',
+  says: 'This panel is yours now. The one you had is set aside.',
+  answers: [{ says: 'Bring mine back', act: bringBack }, { says: 'All right' }],
+});
+
+const brokenLinks: Record<LinkProblem, string> = {
+  cut: 'The address is not whole: it was cut or changed on the way. Ask for it once more. This is your own panel.',
+  newer: 'The address comes from a newer version. Open the page again to fetch it. This is your own panel.',
+  unreadable: 'The address holds no panel that can be read. This is your own panel.',
+};
+
+export const linkBroken = (why: LinkProblem): Notice => ({
+  key: 'link-broken',
+  says: brokenLinks[why],
+  answers: [{ says: 'All right' }],
+});
+
+type LinkProblem = 'cut' | 'newer' | 'unreadable';

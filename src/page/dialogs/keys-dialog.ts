@@ -1,7 +1,7 @@
 /** Which keys do what, made from the same table as the listener. */
 import { html, type TemplateResult } from 'lit-html';
-import { icon } from '../../controls/icons.ts';
 import { KEYS_ID } from '../../controls/ids.ts';
+import { icon } from '../../controls/more-icons.ts';
 import { KEYS, type KeyScope } from '../keys.ts';
 
 const SCOPES: { scope: KeyScope; says: string }[] = [

@@ -1,7 +1,7 @@
 /** Settings that are changed seldom: yarns, the manner of pairing, the arrangement, units. */
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
-import { icon } from '../../controls/icons.ts';
 import { KEYS_ID, SETTINGS_ID } from '../../controls/ids.ts';
+import { icon } from '../../controls/more-icons.ts';
 import { segmented } from '../../controls/segmented.ts';
 import type { Send, Settings, Snapshot } from '../../state/snapshot.ts';
 import { dialectName } from '../../words/terms.ts';

@@ -3,7 +3,7 @@
  * touched, and fold out there.
  */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { type IconName, icon } from '../../controls/icons.ts';
+import { type IconName, icon } from '../../controls/more-icons.ts';
 import type { Send, Settings, Snapshot } from '../../state/snapshot.ts';
 import type { TableControls, ViewId } from './table-controls.ts';
 

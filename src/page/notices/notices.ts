@@ -13,6 +13,9 @@ export type Notices = {
 const ORDER: readonly Notice['key'][] = [
   'kept-elsewhere',
   'not-kept',
+  'sent-panel',
+  'sent-kept',
+  'link-broken',
   'part-missing',
   'mishap-unfit',
   'choice-settled',

@@ -1,7 +1,7 @@
 /** What went in, what comes of it, and the ways to see it or take it out again. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { type Mishap, stepOfAct } from '../../../core/index.ts';
-import { icon } from '../../controls/icons.ts';
+import { icon } from '../../controls/more-icons.ts';
 import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { many } from '../../words/numbers.ts';
 import { sayInApp } from '../../words/problems-view.ts';

@@ -35,6 +35,18 @@ export const takeAlong: TakeAlongMessages = {
   sideOf: ({ side, name }) => `side ${side + 1} of ${name}`,
   ringOf: ({ name }) => `the round of ${name}`,
 
+  send: 'Send it',
+  sendAbout:
+    'An address that holds all of the panel. Nothing is uploaded, and who opens it keeps their own work.',
+  sendShow: 'Copy',
+  sendShowAbout: 'To show my panel',
+  sendHelp: 'Copy',
+  sendHelpAbout: 'To be helped: it opens on what went wrong, with my numbers filled in',
+  sendCopied: 'The address is copied.',
+  sendSelected: 'The browser did not let it be copied. It is selected: copy it by hand.',
+  sendLong: ({ signs }, { formatting: { plain } }) =>
+    `This address has ${plain(signs)} signs. Some programs cut such long ones.`,
+
   check: 'Check a written pattern',
   checkIntro:
     'Paste the rounds of a pattern whose sides are all alike. Each is worked stitch by stitch, and its count compared.',

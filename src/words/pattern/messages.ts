@@ -107,6 +107,14 @@ export type TakeAlongMessages = Record<
   | 'ruleField'
   | 'ruleCount'
   | 'ruleApply'
+  | 'send'
+  | 'sendAbout'
+  | 'sendShow'
+  | 'sendShowAbout'
+  | 'sendHelp'
+  | 'sendHelpAbout'
+  | 'sendCopied'
+  | 'sendSelected'
   | 'check'
   | 'checkIntro'
   | 'checkField'
@@ -128,6 +136,7 @@ export type TakeAlongMessages = Record<
   sizeUnread: Say<{ line: string; sides: number }>;
   sideOf: Say<{ side: number; name: string }>;
   ringOf: Say<{ name: string }>;
+  sendLong: Say<{ signs: number }>;
   checkCount: Say<{ round: number; of: 'side' | 'all'; count: number }>;
   checkOpen: Say<{ round: number }>;
   checkAgrees: Say<{ rounds: number }>;

@@ -1,0 +1,73 @@
+/** The panel as an address, for two uses: to show it, and to be helped. The address itself holds the panel. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import { writeLink } from '../input/link.ts';
+import type { Snapshot, Tab } from '../state/snapshot.ts';
+import type { Place } from './place.ts';
+
+/** Some programs cut longer addresses. */
+const safeLength = 2000;
+
+type Use = { tab: Tab; says: 'sendShow' | 'sendHelp'; about: 'sendShowAbout' | 'sendHelpAbout' };
+const uses: readonly Use[] = [
+  { tab: 'edge', says: 'sendShow', about: 'sendShowAbout' },
+  { tab: 'wrong', says: 'sendHelp', about: 'sendHelpAbout' },
+];
+
+type Told = (sentence: string) => void;
+
+/** Packing takes a moment: the addresses come with the next rendering. */
+export function openSending(onChange: () => void): (place: Place, tell: Told) => TemplateResult {
+  let packed: { of: Snapshot; links: readonly string[] } | null = null;
+  let asked: Snapshot | null = null;
+  const pack = async (snapshot: Snapshot): Promise<void> => {
+    const { project, place, answered, settings } = snapshot;
+    const { dialect, hand, units } = settings;
+    const links = await Promise.all(
+      uses.map(({ tab }) => writeLink({ project, place, answered, dialect, hand, units, tab })),
+    );
+    if (asked !== snapshot) return;
+    const page = location.href.replace(/[?#].*$/, '');
+    packed = { of: snapshot, links: links.map((link) => page + link) };
+    onChange();
+  };
+  return (place, tell) => {
+    const { snapshot, say } = place;
+    if (asked !== snapshot) {
+      asked = snapshot;
+      void pack(snapshot);
+    }
+    const links = packed?.of === snapshot ? packed.links : [];
+    return html`<section class="take-part">
+      <h3>${say.send}</h3>
+      <p>${say.sendAbout}</p>
+      ${uses.map((use, i) => way(use, links[i] ?? '', { place, tell }))}
+    </section>`;
+  };
+}
+
+function way(
+  { tab, says, about }: Use,
+  link: string,
+  { place, tell }: { place: Place; tell: Told },
+): TemplateResult {
+  const { say, speaker } = place;
+  const id = `send-${tab}`;
+  const copy = (): void => {
+    const done = navigator.clipboard?.writeText(link) ?? Promise.reject();
+    done.then(
+      () => tell(say.sendCopied),
+      () => {
+        (document.getElementById(id) as HTMLInputElement | null)?.select();
+        tell(say.sendSelected);
+      },
+    );
+  };
+  return html`<div class="take-field">
+    <label for=${id}>${say[about]}</label>
+    <div class="take-send">
+      <input type="text" id=${id} readonly .value=${link} @focus=${(event: Event) => (event.target as HTMLInputElement).select()} />
+      <button type="button" class="button" aria-label="${say[says]}: ${say[about]}" @click=${copy}>${say[says]}</button>
+    </div>
+    ${link.length > safeLength ? html`<p class="muted">${say.sendLong({ signs: link.length }, speaker)}</p>` : nothing}
+  </div>`;
+}

@@ -1,0 +1,133 @@
+/**
+ * Links: whatever is sent comes back the same, and what was cut or changed on the way is refused by name, never read as
+ * another panel. CRC-32 check value: "123456789" gives cbf43926 (the CRC catalogue's check string).
+ */
+import { deflateRawSync } from 'node:zlib';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readLink, type Shared, writeLink } from '../../src/input/link.ts';
+import { readProject } from '../../src/input/project.ts';
+import { fieldRows } from '../../src/state/fields.ts';
+import { example } from '../../src/state/project.ts';
+import { tabs } from '../../src/state/snapshot.ts';
+import { anyMishap, planOf } from './explain-panels.ts';
+
+const fields = fieldRows.map(({ field }) => field);
+const shared: fc.Arbitrary<Shared> = fc
+  .record({
+    project: fc
+      .record({
+        name: fc.string({ unit: 'grapheme', maxLength: 40 }),
+        sideCount: fc.integer({ min: 0, max: 24 }),
+        counted: fc.constantFrom('stitches-only', 'one-corner', 'both-corners'),
+        cornerMade: fc.constantFrom('chain', 'stitch'),
+        cornersDiffer: fc.boolean(),
+        edgingCount: fc.integer({ min: 1, max: 12 }),
+        choices: fc.constantFrom({}, { foundationStart: { counts: 1 } }, { edgingClosing: { adds: 0 } }),
+        texts: fc.dictionary(
+          fc.constantFrom(...fields),
+          fc.oneof(
+            fc.integer({ min: -9, max: 999 }).map(String),
+            fc.string({ unit: 'grapheme', maxLength: 12 }),
+          ),
+          { maxKeys: 30 },
+        ),
+        mishaps: fc.array(anyMishap(planOf([40, 30, 40, 30], { made: 'chain', size: 2 })), { maxLength: 3 }),
+      })
+      .map((project) => readProject({ ...project, adjustments: [] })),
+    dialect: fc.constantFrom('uk' as const, 'us' as const),
+    hand: fc.constantFrom('right' as const, 'left' as const),
+    units: fc.constantFrom('cm' as const, 'inch' as const),
+    tab: fc.constantFrom(...tabs),
+    place: fc.nat(5000),
+    answered: fc.constantFrom<readonly ('twist' | 'pad')[]>([], ['twist'], ['twist', 'pad']),
+  })
+  .map((one) => one as Shared);
+
+const ours: Shared = {
+  project: example,
+  dialect: 'uk',
+  hand: 'right',
+  units: 'cm',
+  tab: 'edge',
+  place: 0,
+  answered: [],
+};
+const linkOf = (version: string, packing: string, data: string, sum: string): string =>
+  `#panel=${version}${packing}${sum}${data}`;
+
+describe('a link', () => {
+  it('brings back what was sent', async () => {
+    await fc.assert(
+      fc.asyncProperty(shared, async (sent) => {
+        expect(await readLink(await writeLink(sent))).toEqual({ ok: true, shared: sent });
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('of a usual panel has at most 300 signs', async () => {
+    const worked = { 'worked.edging.0.1': '37', 'worked.foundation.1': '35', 'seen.left-over': '2' };
+    const panel = { ...example, texts: { ...example.texts, ...worked } };
+    expect((await writeLink(ours)).length).toBeLessThanOrEqual(300);
+    expect(
+      (await writeLink({ ...ours, project: panel, tab: 'wrong', place: 320 })).length,
+    ).toBeLessThanOrEqual(300);
+  });
+
+  it('cut at any place is told as cut', async () => {
+    const link = await writeLink(ours);
+    for (let length = 2; length < link.length; length++)
+      expect(await readLink(link.slice(0, length)), link.slice(0, length)).toEqual({ ok: false, why: 'cut' });
+  });
+
+  it('changed on the way is refused, or says what it said', async () => {
+    const signs = [...'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_=#'];
+    await fc.assert(
+      fc.asyncProperty(
+        shared,
+        fc.array(fc.tuple(fc.nat(400), fc.constantFrom(...signs)), { minLength: 1, maxLength: 3 }),
+        async (sent, changes) => {
+          const link = await writeLink(sent);
+          const changed = [...link];
+          for (const [at, sign] of changes) changed[7 + (at % (link.length - 7))] = sign;
+          const read = await readLink(changed.join(''));
+          if (read?.ok) expect(read.shared).toEqual(sent);
+          else expect(read?.why).toMatch(/^(cut|newer|unreadable)$/);
+        },
+      ),
+      { numRuns: 2000 },
+    );
+  });
+
+  it.each(['', '#', '#top', '#recipe-heading'])('%j is none', async (fragment) => {
+    expect(await readLink(fragment)).toBeNull();
+  });
+
+  it('of a later version, of no panel, and of what never ends is refused by name', async () => {
+    const sumOf = (text: string): string => {
+      let sum = ~0;
+      for (const byte of Buffer.from(text)) {
+        sum ^= byte;
+        for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
+      }
+      return (~sum >>> 0).toString(36).padStart(7, '0');
+    };
+    expect(Number.parseInt(sumOf('123456789'), 36).toString(16)).toBe('cbf43926');
+    const made = (version: string, packing: string, bytes: Buffer): string => {
+      const data = bytes.toString('base64url');
+      return linkOf(version, packing, data, sumOf(version + packing + data));
+    };
+    expect(await readLink(made('2', 'p', Buffer.from('{}')))).toEqual({ ok: false, why: 'newer' });
+    expect(await readLink(made('1', 'p', Buffer.from('{}')))).toEqual({ ok: false, why: 'unreadable' });
+    expect(await readLink(made('1', 'z', Buffer.from('no deflate')))).toEqual({
+      ok: false,
+      why: 'unreadable',
+    });
+    // Unpacked whole it would be a panel, with 50 MB of spaces in it: it is refused because it is not unpacked whole.
+    const spaced = (spaces: number): Buffer =>
+      deflateRawSync(Buffer.from(`{"p":{},"d":"uk","h":"right","u":"cm","t":"edge"${' '.repeat(spaces)}}`));
+    expect(await readLink(made('1', 'z', spaced(1000)))).toMatchObject({ ok: true });
+    expect(await readLink(made('1', 'z', spaced(50_000_000)))).toEqual({ ok: false, why: 'unreadable' });
+  });
+});
