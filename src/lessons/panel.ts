@@ -76,8 +76,10 @@ function spoken(view: LessonsView): string {
 
 function words(view: LessonsView, item: Item): TemplateResult {
   const { act, why, leads, mood } = wordsOf(view, item);
+  // While the stitch moves, the eyes are on it: the reasons keep their room and come when it rests.
+  const isMoving = view.variant !== null && view.moves && view.t < 1;
   return html`<div class="lesson-talk">
-    <div class="lesson-words ${mood}">
+    <div class="lesson-words ${mood} ${isMoving ? 'is-moving' : ''}">
       <p class="lesson-act">${act}</p>
       ${why === '' && leads === '' ? nothing : html`<p>${why} <span class="lesson-leads">${leads}</span></p>`}
       ${view.speech.bothTerms ? html`<p class="other-terms">${sayOtherTerms(`${act} ${why} ${leads}`, view.speech.dialect)}</p>` : nothing}

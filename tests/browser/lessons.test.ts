@@ -247,6 +247,31 @@ describe('help on the way', () => {
     app.expectClean();
   });
 
+  test('while a stitch moves, 12 words at most stand beside it; the reasons come when it rests', async () => {
+    const app = await openApp();
+    const { page } = app;
+    await openLessons(app);
+    await card(page, 'foundation')
+      .getByRole('button', { name: sayLevel('show') })
+      .click();
+    await press(page, /^Next/).click();
+    await press(page, /^Next/).click();
+    const words = () =>
+      page.evaluate(() => {
+        const shown = document.querySelector<HTMLElement>('.lesson-words');
+        const { height } = shown?.getBoundingClientRect() ?? { height: 0 };
+        return { count: shown?.innerText.trim().split(/\s+/).length ?? 0, height };
+      });
+    await drawn(page);
+    const moving = await words();
+    expect(moving.count).toBeGreaterThan(3);
+    expect(moving.count).toBeLessThanOrEqual(12);
+    // Six moves, 0.7 s each.
+    await expect.poll(async () => (await words()).count, { timeout: 10_000 }).toBeGreaterThan(20);
+    expect((await words()).height).toBe(moving.height);
+    app.expectClean();
+  });
+
   test('one press gives one message, and a movement none', async () => {
     const app = await openApp();
     const { page } = app;

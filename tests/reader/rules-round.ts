@@ -243,6 +243,7 @@ const EDGING: RuleFor[] = [
   rule('The corner stitch stands before it\\.'),
   rule('It goes past the chains? you just made\\.'),
   // Asked for beyond the recipe.
+  rule('The corner comes here\\.', (hands) => must(last(hands) === 'corner', 'no corner comes here')),
   rule('{miss} the next stitch\\.', (hands) => skip(hands, 1)),
   rule('{miss} the next stitch, then 1 {short}, back loop only\\.', (hands) => {
     skip(hands, 1);

@@ -121,6 +121,11 @@ const CASES: Case[] = [
     asked({ kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 5 }),
     asked({ kind: 'two-with-one', round: 'join', side: 2, place: 4, of: 'front' }),
   ]),
+  caseOf('a corner moved on the foundation, made up on the edging', PANELS[2]![1], {}, [
+    asked({ kind: 'corner-moved', round: 'foundation', corner: 1, count: 1, then: 'from-total' }),
+    asked({ kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 3 }),
+    asked({ kind: 'stitch-doubled', round: 'edging', edging: 0, side: 2, place: 3 }),
+  ]),
   caseOf('3 stitches in one in each corner', {
     sides: [9, 9, 9, 9],
     corner: { made: 'stitch', size: 1 },
@@ -154,9 +159,9 @@ const bag = caseOf(
 const round = caseOf('small and round', { sides: [13], corner: [], counted: 'stitches-only' });
 
 /** Whether the reader is stopped, or ends with another piece. */
-function fails(pages: readonly Page[], one: Case): boolean {
+function fails(pages: readonly Page[], one: Case, speech: Speech = UK): boolean {
   try {
-    return JSON.stringify(readWalk(pages, reading(one, UK))) !== JSON.stringify(one.made);
+    return JSON.stringify(readWalk(pages, reading(one, speech))) !== JSON.stringify(one.made);
   } catch (problem) {
     if (problem instanceof Stuck) return true;
     throw problem;
@@ -171,6 +176,22 @@ const acts = ({ act, check, ask, caution }: Page): Page => ({
   ...(caution !== undefined && { caution }),
   ...(check !== undefined && { check }),
   ...(ask !== undefined && { ask }),
+});
+
+describe.each([
+  caseOf('4 sides, chains counted, closings that add none', PANELS[2]![1], {
+    foundationStart: { counts: 1 },
+    foundationClosing: { adds: 0 },
+    edgingClosing: { adds: 0 },
+  }),
+  caseOf('7 sides', PANELS[3]![1]),
+])('$name: not one instruction can be spared', (one) => {
+  test.each(SPEECHES)('in $dialect terms, $hand hand', (speech) => {
+    const pages = pagesOf(one, speech);
+    expect(fails(pages, one, speech)).toBe(false);
+    const spared = pages.filter((_, i) => !fails(pages.toSpliced(i, 1), one, speech));
+    expect(spared.map(({ act }) => act)).toEqual([]);
+  });
 });
 
 describe.each([small, bag, round])('$name: not one instruction can be spared', (one) => {
