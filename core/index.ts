@@ -5,6 +5,7 @@ export { explain } from './explain/explain.ts';
 export type * from './explain/types.ts';
 export type * from './finding.ts';
 export { readEdge } from './front/edge.ts';
+export { type Evening, evenOut } from './front/uneven.ts';
 export {
   type Act,
   type ActKind,

@@ -6,6 +6,7 @@ import { html, type TemplateResult } from 'lit-html';
 import { fetchedPart, type Part } from '../controls/fetched-part.ts';
 import { moreChoices } from '../edge/more-choices.ts';
 import { recipePanel } from '../edge/recipe.ts';
+import { openUneven } from '../edge/uneven.ts';
 import { workedPanel } from '../edge/worked.ts';
 import { paceOf } from '../making/pace.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
@@ -46,6 +47,7 @@ export type Later = {
   /** The picture of the step, or the stitch move by move. */
   stepPicture: (snapshot: Snapshot) => TemplateResult;
   workedPanel: Part;
+  uneven: Part;
   keysDialog: () => TemplateResult;
   /** To be told every snapshot. */
   follow(now: Snapshot): void;
@@ -76,6 +78,7 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
     twinGrid,
     viewButtons,
     workedPanel,
+    uneven: openUneven(onChange),
     keysDialog,
     stepBar,
     findingsBar: openFindingsBar(),

@@ -144,3 +144,24 @@ describe('what would mend it', () => {
     expectClean();
   });
 });
+
+describe('an uneven front', () => {
+  test('is asked about, evened out with one press, undone with one, and kept with one', async () => {
+    const { page, expectClean } = await openApp();
+    for (const [side, count] of ['60', '59', '60', '60'].entries()) await type(page, `side.${side}`, count);
+    const asked = page.getByRole('group', { name: 'An uneven front' });
+    await expect
+      .poll(() => asked.textContent())
+      .toMatch(/Side 2 has 1 stitch fewer than it seems meant to have\./);
+    expect(await asked.textContent()).toMatch(/on side 2 work 2 dc into the 29th stitch\./);
+    expect(await asked.textContent()).toMatch(/The sides then have 60, 60, 60, 60\./);
+    await asked.getByRole('button', { name: 'It is evened out' }).click();
+    await expect.poll(async () => (await readSnapshot(page)).making.edge.sides).toEqual([60, 60, 60, 60]);
+    await page.getByRole('button', { name: 'Undo' }).first().click();
+    expect((await readSnapshot(page)).making.edge.sides).toEqual([58, 57, 58, 58]);
+    await asked.getByRole('button', { name: 'Keep it' }).click();
+    await expect.poll(() => asked.count()).toBe(0);
+    expect((await readSnapshot(page)).making.plan.edgings[0]?.sides.toSorted()).toEqual([57, 58, 58, 58]);
+    expectClean();
+  });
+});
