@@ -4,7 +4,7 @@ import type { Speaker } from '../speaker.ts';
 import type { TermId } from '../terms.ts';
 import type { Amount, Counts, Writer, WrittenCorner } from './writing.ts';
 
-type Message<Params = void> = [Params] extends [void]
+type Message<Params = undefined> = [Params] extends [undefined]
   ? (writer: Writer) => string
   : (params: Params, writer: Writer) => string;
 
