@@ -114,6 +114,8 @@ function closing(at: At): Question {
 /** Nothing there but what the recipe asks for. */
 export const asAsked = 'as asked';
 
+const seenAlong: readonly string[] = ['stitch-missed', 'stitch-doubled', 'stitch-between'];
+
 /** A stitch passed over or two in one can be seen on an edging; on the foundation only two in one chain can. */
 function alongSides(plan: Plan, at: At): Question[] {
   return plan.foundation.sides.map(
@@ -125,7 +127,7 @@ function alongSides(plan: Plan, at: At): Question[] {
       effort: count + 10,
       expects: ({ causes }) => {
         const there = causes
-          .filter(({ kind }) => kind === 'stitch-missed' || kind === 'stitch-doubled')
+          .filter(({ kind }) => seenAlong.includes(kind))
           .flatMap(({ mishaps }) => mishaps)
           .filter((mishap) => inRound(mishap, at) && mishap.side === side)
           .filter(({ kind }) => at.round === 'edging' || kind === 'stitch-doubled');

@@ -52,9 +52,16 @@ function stitchesIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: numb
         );
     }
   });
-  if (at.round === 'foundation') candidates.push(...markersIn(plan, magnitudes));
+  candidates.push(...(at.round === 'foundation' ? markersIn(plan, magnitudes) : betweenIn(plan, at, round)));
   return candidates;
 }
+
+const betweenIn = (plan: Plan, at: AtRound, round: number): Candidate[] =>
+  plan.foundation.sides.map((_, side) =>
+    candidateOf([actOf('stitch-between', { ...at, side, place: placeOnSide(plan, round, side) })], {
+      anywhere: true,
+    }),
+  );
 
 /** Whole markers by which a side was seen to be off. */
 function markersIn(plan: Plan, { ofSide }: Magnitudes): Candidate[] {

@@ -199,6 +199,8 @@ function onEdging(plan: Plan, below: Counts, n: number, mishap: Mishap): Counts 
     }
     case 'stitch-doubled':
       return workable(side) < 1 ? null : add(side, count);
+    case 'stitch-between':
+      return workable(side) < 1 ? null : add(side, 1);
     case 'arm-missed': {
       const arm = mishap.end === 'before' ? armBefore : armAfter;
       return add(mishap.end === 'before' ? corner : next, -Math.min(arm, mishap.count ?? arm));

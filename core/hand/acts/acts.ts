@@ -23,6 +23,7 @@ import { lastHole } from './last-hole.ts';
 import { markerMiscounted } from './marker-miscounted.ts';
 import { orderNotMirrored } from './order-not-mirrored.ts';
 import { startCounted } from './start-counted.ts';
+import { stitchBetween } from './stitch-between.ts';
 import { stitchDoubled } from './stitch-doubled.ts';
 import { stitchMissed } from './stitch-missed.ts';
 import { twisted } from './twisted.ts';
@@ -36,6 +37,7 @@ const kinds = {
   'closing-beside-first': closingBesideFirst,
   'stitch-missed': stitchMissed,
   'stitch-doubled': stitchDoubled,
+  'stitch-between': stitchBetween,
   'marker-miscounted': markerMiscounted,
   'corner-moved': cornerMoved,
   'corner-forgotten': cornerForgotten,

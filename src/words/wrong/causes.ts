@@ -162,6 +162,7 @@ const REASONS: Record<CauseKind, (telling: Telling) => string> = {
   'stitch-missed': (t) =>
     `${counted(t, t.mishap.count ?? 1)} of ${side(t)} are ${missed(t)}.`.replace(/^(1 .*) are /, '$1 is '),
   'stitch-doubled': (t) => `${counted(t, t.mishap.count ?? 1)} too many on ${side(t)}, where one belongs.`,
+  'stitch-between': (t) => `${counted(t, 1)} of ${side(t)} stands between two stitches, where none belongs.`,
   'marker-miscounted': (t) => {
     const by = t.mishap.count ?? 0;
     const markers = Math.abs(by) / t.plan.choices.markerEvery;

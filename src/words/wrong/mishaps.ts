@@ -106,6 +106,10 @@ const STORIES: Record<ActKind, Story> = {
       ? `${two(t)} stand in one base chain. You count one.`
       : `${two(t)} go into one stitch.`,
   ],
+  'stitch-between': (t) => [
+    'A stitch between two',
+    `You work a ${stitch(t)} between two stitches, into no stitch at all.`,
+  ],
   'marker-miscounted': () => [
     'A marker miscounted',
     'You count by markers, and take one too many or too few.',
