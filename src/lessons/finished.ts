@@ -8,7 +8,10 @@ import { sayLesson, sayLevel } from './say.ts';
 
 type Send = (event: LessonEvent) => void;
 
-export function finished(view: LessonsView, send: Send): TemplateResult {
+/** Lessons after which the piece itself says most, turning on the drawing. */
+const TURNS: ReadonlySet<LessonId> = new Set(['whole', 'mirrored']);
+
+export function finished(view: LessonsView, send: Send, turn: () => void): TemplateResult {
   const { lesson, level, speech } = view;
   if (lesson === null) return html``;
   const next = LEVELS[LEVELS.indexOf(level) + 1];
@@ -21,6 +24,7 @@ export function finished(view: LessonsView, send: Send): TemplateResult {
       <p>${onward === null ? 'Come back another day and try it from memory.' : `Next: ${lowerFirst(sayLevel(onward))}.`}</p>
     </div>
     <div class="lesson-moves">
+      ${TURNS.has(lesson) ? html`<button type="button" class="button" @click=${turn}>See it turn</button>` : nothing}
       <button type="button" class="button" ?data-first=${onward === null} @click=${() => send({ type: 'LEAVE' })}>All lessons</button>
       ${
         onward === null

@@ -49,12 +49,22 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
           <h2 id="lessons-heading">Lessons</h2>
           <button type="button" class="button small" @click=${() => sheet?.close()}>Back to your work</button>
         </div>
-        ${fetched.lessonsPanel(view, lessons.send)}`,
+        ${fetched.lessonsPanel(view, lessons.send, turn)}`,
       sheet,
     );
     // What was pressed is gone: the first thing to press now takes its place.
     if (held && !sheet.contains(document.activeElement))
       sheet.querySelector<HTMLElement>('[data-first]')?.focus({ preventScroll: true });
+  };
+  /** The drawing of the whole comes to the eye, and the back turns: off the front, or onto it. */
+  const turn = (): void => {
+    sheet?.close();
+    document.getElementById('view-whole')?.click();
+    const { arrangement } = store.snapshot().settings;
+    store.send({
+      type: 'SETTLE',
+      settings: { arrangement: arrangement === 'together' ? 'apart' : 'together' },
+    });
   };
   const begin = async (): Promise<void> => {
     fetched = await import('./index.ts');

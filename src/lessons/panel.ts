@@ -33,10 +33,11 @@ import { sayReason } from './why.ts';
 
 export type SendLesson = (event: LessonEvent) => void;
 
-export function lessonsPanel(view: LessonsView, send: SendLesson): TemplateResult {
+/** @param turn shows the person's own back turning over onto the front, on the drawing */
+export function lessonsPanel(view: LessonsView, send: SendLesson, turn: () => void): TemplateResult {
   return html`<section class="lessons" aria-label="Lessons">
     <p class="unseen" role="status">${spoken(view)}</p>
-    ${view.stage === 'choosing' ? choosing(view, send) : view.stage === 'finished' ? finished(view, send) : doing(view, send)}
+    ${view.stage === 'choosing' ? choosing(view, send) : view.stage === 'finished' ? finished(view, send, turn) : doing(view, send)}
   </section>`;
 }
 

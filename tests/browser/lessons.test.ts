@@ -272,6 +272,23 @@ describe('help on the way', () => {
     app.expectClean();
   });
 
+  test('the first lesson ends on the drawing, where the back turns', async () => {
+    const app = await openApp({ viewport: viewports.phone, reducedMotion: true });
+    const { page } = app;
+    await openLessons(app);
+    await card(page, 'whole')
+      .getByRole('button', { name: sayLevel('show') })
+      .click();
+    await goThrough(page, 'whole', () => press(page, /^Next/).click());
+    const views = () => page.evaluate(() => window.ringtrue!.snapshot().settings.arrangement);
+    expect(await views()).toBe('together');
+    await press(page, 'See it turn').click();
+    expect(await views()).toBe('apart');
+    expect(await sheet(page).isVisible()).toBe(false);
+    await expect.poll(() => page.locator('[data-region="whole"]').isVisible()).toBe(true);
+    app.expectClean();
+  });
+
   test('one press gives one message, and a movement none', async () => {
     const app = await openApp();
     const { page } = app;

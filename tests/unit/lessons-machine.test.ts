@@ -279,7 +279,7 @@ describe.each(['uk', 'us'] as const)('the panel in %s terms', (dialect) => {
       for (const level of LEVELS.slice(0, 3)) {
         const lessons = createLessons({ today: () => DAY, onChange: () => {}, motion: still });
         const look = (): string => {
-          const said = wordsOf(lessonsPanel(lessons.view(speech), lessons.send));
+          const said = wordsOf(lessonsPanel(lessons.view(speech), lessons.send, () => {}));
           for (const word of foreign) expect(said, said).not.toMatch(new RegExp(`\\b${word}\\b`, 'i'));
           expect(said).not.toMatch(/undefined|NaN|\[object/);
           return said;

@@ -185,9 +185,13 @@ function stitchesBefore(telling: Telling): number {
 /** A stitch worked into the corner below, before or after the new corner. */
 function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
   const { step, making } = telling;
-  if (step.target.loop !== 'corner-chain')
-    return { act: `1 ${name} in the corner stitch.`, ...besideCorner(telling, arm) };
-  const below = step.edging === 0 ? making.plan.foundation : making.plan.edgings[step.edging - 1];
+  const { plan } = making;
+  const below = step.edging === 0 ? plan.foundation : plan.edgings[step.edging - 1];
+  if (step.target.loop !== 'corner-chain') {
+    // Where the corners below are chains, a corner in a stitch has been moved there.
+    const place = below?.corners[0]?.made === 'chain' ? 'same stitch' : 'corner stitch';
+    return { act: `1 ${name} in the ${place}.`, ...besideCorner(telling, arm) };
+  }
   const corners = below?.corners ?? [];
   const turned = (step.side - 1 + corners.length) % Math.max(1, corners.length);
   const corner = cornerBelow(telling, arm) ?? (arm === 'before' ? step.side : turned);
