@@ -9,6 +9,9 @@ export const patternFields = {
   terms: 'pattern.terms',
   /** One size a line: "small: 62, 38, 62, 38". */
   sizes: 'pattern.sizes',
+  /** The rule by which sizes are filled in: stitches more a side, and how many sizes. */
+  ruleMore: 'pattern.rule-more',
+  ruleCount: 'pattern.rule-count',
   /** A written pattern that is checked, and how it says its rounds are worked. */
   checked: 'pattern.checked',
   checkSides: 'pattern.check-sides',

@@ -1,13 +1,15 @@
 /** Entering several sizes, and what comes of each. */
-import { html, type TemplateResult } from 'lit-html';
+import { html, nothing, type TemplateResult } from 'lit-html';
 import { countedNumbers } from '../controls/fields.ts';
+import { readWhole } from '../input/whole-number.ts';
 import { patternFields as f } from '../state/pattern-fields.ts';
+import type { Field } from '../state/snapshot.ts';
 import { sayProblem } from '../words/catalogue.ts';
 import { fieldText, type Place } from './place.ts';
 import { mostSizes, type SizeRead, sizesByRule } from './sizes.ts';
 
 export function sizesPart(place: Place): TemplateResult {
-  const { snapshot, send, say, sizes } = place;
+  const { snapshot, send, say, sizes, speaker } = place;
   const type = (text: string): void => send({ type: 'TYPE', field: f.sizes, text });
   return html`<details class="fold" ?open=${sizes.length > 0}>
     <summary>${say.sizes}</summary>
@@ -16,25 +18,37 @@ export function sizesPart(place: Place): TemplateResult {
         @input=${(event: Event) => type((event.target as HTMLTextAreaElement).value)}></textarea>
     </label>
     <ul class="take-sizes">${sizes.map((size) => html`<li>${says(size, place)}</li>`)}</ul>
-    <p>${say.rule}</p>
-    <div class="take-rule">
-      ${number('take-more', say.ruleField, 8)} ${number('take-count', say.ruleCount, 3)}
-      <button type="button" class="button" @click=${() => type(byRule(place))}>${say.ruleApply}</button>
-    </div>
+    ${linesIn(fieldText(snapshot, f.sizes)) > mostSizes ? html`<p>${say.sizesMost({ most: mostSizes }, speaker)}</p>` : nothing}
+    ${rule(place)}
   </details>`;
 }
 
-const number = (id: string, label: string, usual: number): TemplateResult =>
-  html`<label class="take-field"><span>${label}</span>
-    <input type="text" inputmode="numeric" class="count-input" id=${id} value=${usual} autocomplete="off" spellcheck="false" /></label>`;
+const linesIn = (text: string): number => text.split('\n').filter((line) => line.trim() !== '').length;
 
-function byRule({ snapshot }: Place): string {
-  const read = (id: string): number => {
-    const text = (document.getElementById(id) as HTMLInputElement | null)?.value ?? '';
-    return /^-?\d{1,6}$/.test(text.trim()) ? Number(text) : 0;
+/** Fills the sizes in; a number that cannot be read is named, and nothing is filled in by a guess. */
+function rule({ snapshot, send, say, speaker }: Place): TemplateResult {
+  const read = (field: Field, usual: number): number | null => {
+    const typed = readWhole(fieldText(snapshot, field) || `${usual}`);
+    return typed.ok ? typed.value : null;
   };
-  const count = Math.min(mostSizes, Math.max(2, read('take-count')));
-  return sizesByRule(countedNumbers(snapshot), read('take-more'), count);
+  const more = read(f.ruleMore, 8);
+  const count = read(f.ruleCount, 3);
+  const isGood = more !== null && count !== null && count >= 2 && count <= mostSizes;
+  const fill = (): void => {
+    if (isGood)
+      send({ type: 'TYPE', field: f.sizes, text: sizesByRule(countedNumbers(snapshot), more, count) });
+  };
+  const number = (field: Field, label: string, usual: number): TemplateResult =>
+    html`<label class="take-field"><span>${label}</span>
+      <input type="text" inputmode="numeric" class="count-input" id="field-${field.replace('.', '-')}" autocomplete="off" spellcheck="false"
+        .value=${fieldText(snapshot, field) || `${usual}`}
+        @input=${(event: Event) => send({ type: 'TYPE', field, text: (event.target as HTMLInputElement).value })} /></label>`;
+  return html`<p>${say.rule}</p>
+    <div class="take-rule">
+      ${number(f.ruleMore, say.ruleField, 8)} ${number(f.ruleCount, say.ruleCount, 3)}
+      <button type="button" class="button" aria-disabled=${isGood ? nothing : 'true'} @click=${fill}>${say.ruleApply}</button>
+    </div>
+    ${isGood ? nothing : html`<p role="status">${say.ruleUnread({ most: mostSizes }, speaker)}</p>`}`;
 }
 
 function says(size: SizeRead, { snapshot, say, speaker }: Place): string {

@@ -78,6 +78,17 @@ describe('take along', () => {
     await page.getByLabel('sizes in all').fill('3');
     await page.getByRole('button', { name: 'Fill the sizes in' }).click();
     await expect.poll(() => pattern.textContent()).toContain('62 (70: 78)');
+    // A number that cannot be read fills nothing in.
+    await page.getByLabel('stitches more a side').fill('some');
+    await page.getByRole('button', { name: 'Fill the sizes in' }).click({ force: true });
+    await expect
+      .poll(() => page.getByText('Give the stitches as a whole number, and 2 to 6 sizes.').count())
+      .toBe(1);
+    expect(await pattern.textContent()).toContain('62 (70: 78)');
+    await page
+      .getByLabel(/One size a line/)
+      .fill(Array.from({ length: 7 }, (_, i) => `${i}: ${60 + i}`).join('\n'));
+    await expect.poll(() => page.getByText('Only the first 6 sizes are written out.').count()).toBe(1);
     expectClean();
   });
 

@@ -28,6 +28,9 @@ export const takeAlong: TakeAlongMessages = {
   ruleField: 'stitches more a side',
   ruleCount: 'sizes in all',
   ruleApply: 'Fill the sizes in',
+  sizesMost: ({ most }, { formatting: { plain } }) => `Only the first ${plain(most)} sizes are written out.`,
+  ruleUnread: ({ most }, { formatting: { plain } }) =>
+    `Give the stitches as a whole number, and 2 to ${plain(most)} sizes.`,
   sizeWorks: ({ name, total }, { formatting }) => `${name}: works, ${formatting.plain(total)} in all.`,
   sizeFails: ({ name, why }) => `${name}: cannot be worked. ${why}.`,
   sizeUnread: ({ line, sides }, speaker) =>

@@ -131,6 +131,8 @@ export type TakeAlongMessages = Record<
   string
 > & {
   saved: Say<{ file: string }>;
+  sizesMost: Say<{ most: number }>;
+  ruleUnread: Say<{ most: number }>;
   sizeWorks: Say<{ name: string; total: number }>;
   sizeFails: Say<{ name: string; why: string }>;
   sizeUnread: Say<{ line: string; sides: number }>;
