@@ -49,7 +49,9 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
       sayGap(said, ring, window, { slot, run });
       told = slot;
     }
-    if (ring.slots.runs[run]!.kind === 'open' && run !== before) sayOpen(said, window, slot);
+    const { kind, count } = ring.slots.runs[run]!;
+    // Clear of the last pair that is joined, where there is room.
+    if (kind === 'open' && run !== before) sayOpen(said, window, slot + Math.min(3, (count - 1) / 2));
     before = run;
   }
   sayBack(said, ring, window, { every, arms: armsOf(drawn) });
