@@ -94,6 +94,7 @@ function writtenFrom({ snapshot, sizes, speaker }: Place): Written {
     title: fieldText(snapshot, f.title) || project.name,
     designer: fieldText(snapshot, f.designer),
     notes: fieldText(snapshot, f.notes),
+    ...(making.becomes && { becomes: making.becomes }),
   };
   const good = sizes.flatMap((size) => ('plan' in size ? [size] : []));
   const [first, ...others] = good;

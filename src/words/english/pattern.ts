@@ -96,7 +96,10 @@ export const pattern: PatternMessages = {
     ({ markers }, { speaker }) =>
       `${counted(speaker, markers, { one: 'stitch marker', other: 'stitch markers' })} or more`,
     () => 'A tapestry needle; a sewing needle, strong thread and pins',
-    (_, { term }) => `Cloth for the back, and a ${term('cushion-pad')}`,
+    ({ becomes }, { term }) =>
+      becomes === 'bag'
+        ? 'Cloth for the back'
+        : `Cloth for the back, and ${becomes === 'cover' ? 'the form it goes over' : `a ${term('cushion-pad')}`}`,
   ],
   tension: ({ term }) =>
     `Work at the ${term('tension')} of the panel's last round: the edging must have as many stitches to a side as the panel, and be as long.`,
@@ -176,8 +179,12 @@ export const pattern: PatternMessages = {
   },
   slipStitches: ({ pairs, cornered }, writer) =>
     `${writer.amount(pairs)} ${writer.short('slip-stitch')} through the inner two of the four loops, place by place${cornered ? ', corners to corners' : ''}.`,
-  padIn: ({ last }, { term }) =>
-    `When all is joined but ${last === null ? 'the last quarter' : `panel side ${number(last)}`}, put the ${term('cushion-pad')} in, pin the opening and go on.`,
+  padIn: ({ last, becomes }, { term }) =>
+    `When all is joined but ${last === null ? 'the last quarter' : `panel side ${number(last)}`}, put the ${becomes === 'cover' ? 'form' : term('cushion-pad')} in, pin the opening and go on.`,
+  beginOpen: ({ side }) =>
+    `Join the yarn in the last stitch of panel side ${number(side)}, which stays open, and begin with the corner after it.`,
+  leaveOpen: ({ side }) =>
+    `Go on to the other corner of panel side ${number(side)}, and fasten off. That side stays open.`,
   lastHole: () => 'Join the pair where the yarn was joined last of all, and fasten off.',
 
   sizesKnown: ({ names }) => {

@@ -1,5 +1,6 @@
 /** Every sentence of a written pattern. */
 import type { Arm } from '../../../core/index.ts';
+import type { Becomes } from '../../state/cloth-types.ts';
 import type { Speaker } from '../speaker.ts';
 import type { TermId } from '../terms.ts';
 import type { Amount, Counts, Writer, WrittenCorner } from './writing.ts';
@@ -35,7 +36,7 @@ export type PatternMessages = {
   panel: Message<Counts>;
   panelOrder: Message<{ sides: number }>;
 
-  materials: Message<{ markers: number }>[];
+  materials: Message<{ markers: number; becomes: Becomes }>[];
   tension: Message;
   abbreviation: Message<{ id: TermId }>;
 
@@ -66,7 +67,10 @@ export type PatternMessages = {
   layTogether: Message<{ first: { panel: number; back: number } | null }>;
   beginJoin: Message<{ side: number; back: number; fromCorner: Amount; corner: WrittenCorner | null }>;
   slipStitches: Message<{ pairs: Amount; cornered: boolean }>;
-  padIn: Message<{ last: number | null }>;
+  padIn: Message<{ last: number | null; becomes: Becomes }>;
+  /** A bag or pocket: one side of the panel stays open, and the join runs from one of its corners to the other. */
+  beginOpen: Message<{ side: number }>;
+  leaveOpen: Message<{ side: number }>;
   lastHole: Message;
 
   sizesKnown: Message<{ names: readonly string[] }>;

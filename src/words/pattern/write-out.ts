@@ -122,10 +122,13 @@ function panel(job: Job): Section {
 const paragraphs = (texts: readonly string[]): Block[] => texts.map((text) => ({ kind: 'paragraph', text }));
 
 function materials(job: Job): Section {
-  const { say, writer, first } = job;
+  const { say, writer, first, options } = job;
   const markers = first.edge.corners.length + Math.max(...job.plans.map(markersOf));
   return section(job, 'materials', [
-    { kind: 'list', items: say.materials.map((item) => item({ markers }, writer)) },
+    {
+      kind: 'list',
+      items: say.materials.map((item) => item({ markers, becomes: options.becomes ?? 'cushion' }, writer)),
+    },
   ]);
 }
 
@@ -272,7 +275,8 @@ const sewing = (job: Job): Section =>
   ]);
 
 function join(job: Job): Section {
-  const { say, writer, first, cornered } = job;
+  const { say, writer, first, cornered, options } = job;
+  const { open } = first.choices;
   const { side } = first.choices.joinStart;
   const fromCorner = each(job, ({ choices }) => choices.joinStart.fromCorner);
   const { corners } = first.edge;
@@ -286,11 +290,14 @@ function join(job: Job): Section {
           { first: cornered ? { panel: side, back: first.faces.indexOf(side) } : null },
           writer,
         ),
-        say.beginJoin({ side, back: first.faces.indexOf(side), fromCorner, corner: beside }, writer),
+        open === undefined
+          ? say.beginJoin({ side, back: first.faces.indexOf(side), fromCorner, corner: beside }, writer)
+          : say.beginOpen({ side: open }, writer),
         ...adjustments(job, 'join', 0),
         say.slipStitches({ pairs: each(job, ({ pairs }) => pairs), cornered }, writer),
-        say.padIn({ last }, writer),
-        say.lastHole(writer),
+        ...(open === undefined
+          ? [say.padIn({ last, becomes: options.becomes ?? 'cushion' }, writer), say.lastHole(writer)]
+          : [say.leaveOpen({ side: open }, writer)]),
       ],
     },
   ]);

@@ -1,5 +1,6 @@
 /** Who writes a pattern: terms of one dialect or of both, the hand, and numbers for one size or several. */
 import type { Adjustment, CornerMade } from '../../../core/index.ts';
+import type { Becomes } from '../../state/cloth-types.ts';
 import type { Dialect, Hand, Units } from '../../state/snapshot.ts';
 import type { Language, Speaker } from '../speaker.ts';
 import { speakerOf } from '../speaker.ts';
@@ -20,6 +21,8 @@ export type WriteOptions = {
   /** The designer's own words, as typed. */
   notes?: string;
   adjustments?: readonly Adjustment[];
+  /** What it is to be: what goes inside. Default a cushion. */
+  becomes?: Becomes;
 };
 
 /** Writes terms and amounts, and remembers which terms were written short. */

@@ -51,6 +51,17 @@ describe('a written pattern', () => {
     expect(toMarkdown(written)).toContain('\\*not\\* \\[bold\\](x)');
   });
 
+  it('says of a bag which side stays open, and of what goes inside only what does', () => {
+    const bag = planOf([62, 38, 62, 38], { choices: { open: 2 } });
+    const text = textOf(bag, { becomes: 'bag' });
+    expect(text).not.toMatch(/pad|form it goes over/);
+    expect(text).toMatch(/in the last stitch of panel side 3, which stays open/);
+    expect(text).toMatch(/the other corner of panel side 3, and fasten off\. That side stays open\./);
+    expect(text).toMatch(/\b146 ss\b/);
+    expect(textOf(cushion)).toMatch(/a cushion pad[\s\S]*put the cushion pad in/);
+    expect(textOf(cushion, { becomes: 'cover' })).toMatch(/the form it goes over[\s\S]*put the form in/);
+  });
+
   it('mirrors the turning words with the hand, and no number', () => {
     const [right, left] = [textOf(cushion), textOf(cushion, { hand: 'left' })];
     expect(right).toContain('anticlockwise');
