@@ -151,7 +151,8 @@ type Whole = {
 };
 
 function wholeView(ring: Ring, { fixture, parts, focus, look, pointed, findings }: Whole): SceneView {
-  const signs = [...fixture.signs, ...fixture.findings(findings)];
+  // Bands of what is off lie beneath the arrows that tell the way.
+  const signs = [...fixture.findings(findings), ...fixture.signs];
   if (look !== null) signs.push(...fixture.window(look, HALF_WIDTH));
   if (focus.placed) signs.push(...fixture.frame(focus.slot, focus.working));
   const at = pointed && pointedOn(ring, pointed);

@@ -77,14 +77,18 @@ function unplanned(project: Project, { plan }: Making): Mending[] {
 }
 
 /** A back that lies the wrong way by a mishap that was put in: turned to where it belongs, or worked the other way. */
-function misplaced(project: Project, { pairing }: Making): Mending[] {
+function misplaced(project: Project, { pairing, edge }: Making): Mending[] {
   const without = (kind: Mishap['kind']): Project[] => {
     const mishaps = project.mishaps.filter((mishap) => mishap.kind !== kind);
     return mishaps.length === project.mishaps.length ? [] : [{ ...project, mishaps }];
   };
   return [
     ...without('join-wrong-side').map(
-      (mended): Mending => ({ kind: 'turn', by: pairing.betterTurn, project: mended }),
+      (mended): Mending => ({
+        kind: 'turn',
+        by: Math.min(pairing.betterTurn, edge.sides.length - pairing.betterTurn),
+        project: mended,
+      }),
     ),
     ...without('order-not-mirrored').map((mended): Mending => ({ kind: 'mirror', project: mended })),
     ...without('join-offset').map((mended): Mending => ({ kind: 'join-start', project: mended })),

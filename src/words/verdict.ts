@@ -37,10 +37,36 @@ export function sayVerdict(
   const count = sayCount(pairing);
   const [first] = findings;
   if (!first) return { kind, head: `All ${pairs} meet.`, body: '', count };
-  const said = sayFinding(first, plan.edge.sides.length);
-  const body = [said.more, sayFurther(findings), sayKind(kind)].filter(Boolean).join(' ');
+  const sides = plan.edge.sides.length;
+  const alike = sayAllAlike(findings, sides);
+  const said = alike ?? sayFinding(first, sides);
+  const body = [said.more, alike ? '' : sayFurther(findings), sayKind(kind)].filter(Boolean).join(' ');
   const severity = worstOf(findings);
   return { kind, head: said.says, body, count, ...(severity ? { severity } : {}) };
+}
+
+/** The first cause as it is told first: all sides at once where each is off by as much, else the first finding. */
+export const sayCause = (findings: readonly Finding[], sideCount: number): SaidFinding | undefined =>
+  sayAllAlike(findings, sideCount) ?? (findings[0] && sayFinding(findings[0], sideCount));
+
+function sayAllAlike(findings: readonly Finding[], sideCount: number): SaidFinding | null {
+  const sides = findings.filter((one) => one.code === 'side-off');
+  const [first] = sides;
+  const isAlike =
+    first !== undefined &&
+    sideCount > 1 &&
+    findings.length === sideCount &&
+    sides.length === sideCount &&
+    sides.every(({ by, taken, follows }) => by === first.by && taken === 0 && !follows);
+  if (!isAlike) return null;
+  const off = Math.abs(first.by);
+  const way = first.by < 0 ? 'short' : 'too long';
+  return {
+    place: 'every side',
+    off: `${off} ${way}`,
+    says: `Every side of the back is ${many(off, 'stitch', 'stitches')} ${way}.`,
+    more: 'A count tells the side, not the stitch.',
+  };
 }
 
 export const sayCount = ({ pairs, toJoin }: Pick<Pairing, 'pairs' | 'toJoin'>): string =>
@@ -72,7 +98,8 @@ export function sayFinding(finding: Finding, sideCount: number): SaidFinding {
         'They must run the other way round.',
       );
     case 'turned': {
-      const off = `turned by ${many(finding.by, 'side')}`;
+      // The shorter way round.
+      const off = `turned by ${many(Math.min(finding.by, sideCount - finding.by), 'side')}`;
       return ofWhole(off, `The back is ${off}.`, 'Turned back by as much, its sides fit better.');
     }
     case 'offset': {

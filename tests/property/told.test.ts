@@ -12,7 +12,7 @@ import { screenSummary } from '../../src/page/screen-summary.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { Making, Snapshot } from '../../src/state/snapshot.ts';
 import { openStore } from '../../src/state/store.ts';
-import { sayFinding, sayVerdict } from '../../src/words/verdict.ts';
+import { sayCause, sayFinding, sayVerdict } from '../../src/words/verdict.ts';
 import { anyMishap, planOf } from './explain-panels.ts';
 
 const chains = { made: 'chain', size: 2 } as const;
@@ -79,13 +79,14 @@ describe('what is told of two rounds', () => {
         const { before, now } = shown(one);
         fc.pre(now.problems.length === 0);
         const { head, body, list } = sentences(now);
-        const [first] = list;
+        const first = sayCause(now.making.pairing.findings, now.making.edge.sides.length);
         const drawn = wordsDrawn(now).map(({ text }) => text);
         expect(screenSummary(now)).toContain([head, body].filter(Boolean).join(' '));
         expect(drawn).toContain(sayVerdict(now.making, now.settings).count);
         if (!first) expect(now.making.pairing.verdict.kind).toBe('meets');
         else {
           expect(head).toBe(first.says);
+          if (first.place !== 'every side') expect(head).toBe(list[0]?.says);
           expect(sayChange(before, now)).toBe(`${head} ${body}`);
           expect(drawn).toContain(`${first.place}: ${first.off}`);
         }

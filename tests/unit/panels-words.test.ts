@@ -183,3 +183,14 @@ describe('the verdict', () => {
     }
   });
 });
+
+test('every side off by as much is told as one thing; a turn by the shorter way', () => {
+  const told = (sides: number[], mishap: Mishap) => sayVerdict(made(sides, [mishap]), UK);
+  expect(told([40, 34, 28, 22], { kind: 'arms-forgotten', round: 'plan' })).toMatchObject({
+    head: 'Every side of the back is 2 stitches too long.',
+    body: 'A count tells the side, not the stitch. It does not meet.',
+  });
+  expect(told([40, 34, 28, 22], { kind: 'join-wrong-side', round: 'join', count: 1 }).head).toBe(
+    'The back is turned by 1 side.',
+  );
+});

@@ -2,7 +2,7 @@
 import type { Finding } from '../../../core/index.ts';
 import { type Box, type Label, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
-import { sayCount, sayFinding } from '../../words/verdict.ts';
+import { sayCause, sayCount, sayFinding } from '../../words/verdict.ts';
 import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
 import type { Item } from './placing.ts';
@@ -88,8 +88,7 @@ export function answer(place: Place): Item {
     tone: Tone.ink,
     bold,
   });
-  const [first] = drawn.pairing.findings;
-  const said = first && sayFinding(first, drawn.edge.sides.length);
+  const said = sayCause(drawn.pairing.findings, drawn.edge.sides.length);
   const told = (key: string, text: string, px: number): Line => ({
     key,
     text,
