@@ -81,9 +81,7 @@ function tools({ cloth, snapshot }: Place): string[] {
 
 /** Stitches at the maker's pace; sewing goes over each strip stitch once. */
 function timeFold({ cloth, snapshot, pace }: Place): TemplateResult {
-  const parts = partsOf(snapshot.making);
-  const times = cloth.isMirrored ? 2 : 1;
-  const stitches = parts.reduce((sum, part) => sum + part.stitches * (part.part === 'join' ? 1 : times), 0);
+  const stitches = partsOf(snapshot.making, cloth).reduce((sum, part) => sum + part.stitches, 0);
   return html`<details class="fold"><summary>Time</summary>
     ${
       pace === null
@@ -136,7 +134,7 @@ function costOf(place: Place): { says: string; amount: number }[] {
   const metre = units === 'cm' ? 1000 : 914.4;
   const bought = laid?.ok ? toBuy(laid.value.length, units) / metre : null;
   const hour = price('hour');
-  const stitches = partsOf(snapshot.making).reduce((sum, part) => sum + part.stitches, 0);
+  const stitches = partsOf(snapshot.making, cloth).reduce((sum, part) => sum + part.stitches, 0);
   const single = (of: 'pad' | 'thread', says: string) => {
     const amount = price(of);
     return amount === undefined ? [] : [{ says, amount }];

@@ -28,7 +28,7 @@ export function yarnPart(place: Place): TemplateResult {
     ${needs.map(
       (need) => html`<div class="yarn-part">
         <h4><svg class="yarn-dot" viewBox="0 0 16 16" aria-hidden="true"><circle cx="8" cy="8" r="7" fill=${yarns[need.part === 'foundation' ? 'foundation' : 'edging']}/></svg> ${opening(YARN_PARTS[need.part])}</h4>
-        <p class="yarn-need">${need.from === 'nothing' && !cloth.plan && need.part !== 'join' ? 'measure a swatch, or the panel' : sayNeed(need, units)}</p>
+        <p class="yarn-need">${sayNeed(need, units)}</p>
         <div class="measures three">
           ${measureField(place, f.yarnStitches(need.part))} ${measureField(place, f.yarnLength(need.part))} ${measureField(place, f.yarnGrams(need.part))}
         </div>

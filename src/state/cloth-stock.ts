@@ -25,11 +25,16 @@ export const ballOf = (part: YarnField): 'foundation' | 'edging' =>
 
 export type PartStitches = { part: YarnField; stitches: number; rounds: number };
 
-export function partsOf({ plan }: Pick<Making, 'plan'>): PartStitches[] {
+/** A front of cloth has a strip of its own, worked to the same counts. */
+const stripsOf = ({ isMirrored }: Pick<Cloth, 'isMirrored'>): number => (isMirrored ? 2 : 1);
+
+/** Every strip of the piece, and the 1 join. */
+export function partsOf({ plan }: Pick<Making, 'plan'>, cloth: Pick<Cloth, 'isMirrored'>): PartStitches[] {
+  const strips = stripsOf(cloth);
   const edging = plan.edgings.reduce((sum, { total }) => sum + total, 0);
   return [
-    { part: 'foundation', stitches: plan.foundation.total, rounds: 1 },
-    { part: 'edging', stitches: edging, rounds: plan.edgings.length },
+    { part: 'foundation', stitches: strips * plan.foundation.total, rounds: strips },
+    { part: 'edging', stitches: strips * edging, rounds: strips * plan.edgings.length },
     { part: 'join', stitches: plan.pairs, rounds: 1 },
   ];
 }
@@ -56,7 +61,7 @@ export function swatchFor(measures: Measures, part: YarnField, making: Making): 
 }
 
 export function yarnNeeds(cloth: Cloth, making: Making, edge: number | null): YarnNeed[] {
-  return partsOf(making).map(({ part, stitches, rounds }) => {
+  return partsOf(making, cloth).map(({ part, stitches, rounds }) => {
     const swatch = swatchFor(cloth.measures, part, making);
     const ball = ballFor(cloth.measures, part);
     // Without a measured edge there is nothing to multiply: then only a swatch tells.
@@ -83,8 +88,7 @@ export function yarnLeft(cloth: Cloth, needs: readonly YarnNeed[]): Enough[] | n
 }
 
 /** How many pieces are cut for one: the front too, where it is cloth. */
-export const piecesOf = (cloth: Cloth): number =>
-  (cloth.measures.value(f.pieces) ?? 1) * (cloth.isMirrored ? 2 : 1);
+export const piecesOf = (cloth: Cloth): number => (cloth.measures.value(f.pieces) ?? 1) * stripsOf(cloth);
 
 /** 1 cm not used along each selvedge: common practice. */
 const selvedge = 10;

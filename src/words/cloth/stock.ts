@@ -26,7 +26,10 @@ export const YARN_PARTS: Record<YarnField, string> = {
 
 /** "about 18–27 m, by what is in print", "13.9 m, 5.5 g". */
 export function sayNeed(need: YarnNeed, units: Units): string {
-  if (need.from === 'nothing') return 'measure 1 swatch: nothing is in print for slip stitches';
+  if (need.from === 'nothing')
+    return need.part === 'join'
+      ? 'measure a swatch: nothing is in print for slip stitches'
+      : 'measure a swatch, or the panel';
   const metres = need.metres && sayBand(need.metres, (value) => sayLong(Math.ceil(value * 10) * 100, units));
   const grams = need.grams && sayBand(need.grams, (value) => sayGrams(Math.ceil(value * 2) / 2));
   const amount = [metres, grams].filter(Boolean).join(', ');

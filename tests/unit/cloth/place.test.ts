@@ -1,7 +1,7 @@
 /** From what is typed to what is said: the cloth of a whole project. */
 import { describe, expect, it } from 'vitest';
 import { clothOf } from '../../../src/state/cloth.ts';
-import { layoutOf, padOf, yarnLeft, yarnNeeds } from '../../../src/state/cloth-stock.ts';
+import { layoutOf, padOf, partsOf, yarnLeft, yarnNeeds } from '../../../src/state/cloth-stock.ts';
 import type { Cloth } from '../../../src/state/cloth-types.ts';
 import { wantedCounts } from '../../../src/state/cloth-wanted.ts';
 import { derive } from '../../../src/state/derive.ts';
@@ -9,7 +9,7 @@ import { example, standardSettings } from '../../../src/state/project.ts';
 import type { Making, Project, Units } from '../../../src/state/snapshot.ts';
 import { sayCut } from '../../../src/words/cloth/cut.ts';
 import { sayClothNote, sayClothProblem } from '../../../src/words/cloth/problems.ts';
-import { sayLeft } from '../../../src/words/cloth/stock.ts';
+import { sayLeft, sayNeed } from '../../../src/words/cloth/stock.ts';
 import { sayStep } from '../../../src/words/walk/step.ts';
 
 const speech = { dialect: 'uk', hand: 'right', units: 'cm' } as const;
@@ -141,6 +141,21 @@ describe('what to buy', () => {
       ok: true,
       value: { rows: 3 },
     });
+  });
+  it('is yarn for both strips where the front is cloth too, and for 1 join', () => {
+    const both = clothFor({ ...texts, 'cloth.front': 'cloth' });
+    const doubled = (part: number): number =>
+      (yarnNeeds(both, making, 1600)[part]?.metres?.[1] ?? 0) / (needs[part]?.metres?.[1] ?? 0);
+    expect([doubled(0), doubled(1), doubled(2)]).toEqual([2, 2, 1]);
+    const stitches = (cloth: Cloth): number[] => partsOf(making, cloth).map((part) => part.stitches);
+    const [foundation = 0, edging = 0, join] = stitches(cloth);
+    expect(stitches(both)).toEqual([2 * foundation, 2 * edging, join]);
+  });
+  it('speaks of slip stitches at the join only', () => {
+    const said = (['foundation', 'edging', 'join'] as const).map((part) =>
+      sayNeed({ part, from: 'nothing', metres: null, grams: null }, 'cm'),
+    );
+    expect(said.map((sentence) => sentence.includes('slip stitches'))).toEqual([false, false, true]);
   });
   it('is a pad for a cushion, a form as large as the back for a cover, and nothing for a bag', () => {
     expect(padOf(cloth, 'cm')?.pad).toMatchObject({ width: 420, height: 420 });
