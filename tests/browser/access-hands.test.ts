@@ -1,6 +1,7 @@
 /** Hands: single clicks for all that can be dragged, presses that can be called off, keys that stay out of the way. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { settle } from './app.ts';
 import { openApp, readSnapshot, sendEvent, viewports } from './harness.ts';
 import { answerAll, drawn, middle, setSmallPanel } from './walking.ts';
 
@@ -46,6 +47,8 @@ describe('by single clicks alone', () => {
     const { page } = app;
     await sendEvent(page, { type: 'SHOW', tab: 'walk' });
     await answerAll(page);
+    // The room of the drawing is what the words beside it leave, in the typeface they have in the end.
+    await settle(page);
     const part = 'front.1';
     const index = 20;
     const before = (await markAt(page, part, index))!;

@@ -260,6 +260,7 @@ describe('help on the way', () => {
       page.evaluate(() => {
         const shown = document.querySelector<HTMLElement>('.lesson-words');
         const { height } = shown?.getBoundingClientRect() ?? { height: 0 };
+        // biome-ignore lint/performance/useDomNodeTextContent: hidden words are not to be counted
         return { count: shown?.innerText.trim().split(/\s+/).length ?? 0, height };
       });
     await drawn(page);
