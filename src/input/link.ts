@@ -26,6 +26,10 @@ type Packing = 'z' | 'p';
 const sumSigns = 7;
 /** No panel is longer than this as text; what unpacks to more is none. */
 const longest = 200_000;
+/** Nor is its link longer than that text in base64. */
+const longestLink = linkMark.length + 20 + Math.ceil(longest / 3) * 4;
+/** Taken at a time: deflate unpacks to a thousand times as much before it can be stopped. */
+const slice = 1024;
 
 /** What version 1 leaves out where it is so. Never changed: old links lean on it. */
 const usual = {
@@ -79,6 +83,7 @@ export async function writeLink({ project, tab, place, answered, ...shown }: Sha
 export async function readLink(fragment: string): Promise<ReadLink | null> {
   if (fragment === '' || fragment === '#') return null;
   if (!fragment.startsWith(linkMark)) return linkMark.startsWith(fragment) ? refused('cut') : null;
+  if (fragment.length > longestLink) return refused('unreadable');
   const [, given, packing, sum, data] = /^#panel=(\d+)([zp])([0-9a-z]{7})([\w-]*)$/.exec(fragment) ?? [];
   if (!given || !packing || !sum || data === undefined) return refused('cut');
   if (sumOf(given + packing + data) !== sum) return refused('cut');
@@ -113,7 +118,7 @@ async function through(
   by: 'CompressionStream' | 'DecompressionStream',
 ): Promise<Uint8Array | null> {
   if (!(by in globalThis)) return null;
-  const stream = new Blob([bytes as BlobPart]).stream().pipeThrough(new globalThis[by]('deflate-raw'));
+  const stream = inSlices(bytes).pipeThrough(new globalThis[by]('deflate-raw'));
   const pieces: Uint8Array[] = [];
   let length = 0;
   for (const reader = stream.getReader(); ; ) {
@@ -134,6 +139,17 @@ async function through(
   }
   return all;
 }
+
+const inSlices = (bytes: Uint8Array): ReadableStream<BufferSource> => {
+  let at = 0;
+  return new ReadableStream({
+    pull(controller) {
+      if (at >= bytes.length) return controller.close();
+      controller.enqueue(bytes.slice(at, at + slice));
+      at += slice;
+    },
+  });
+};
 
 /** RFC 4648, section 5, without padding. */
 const toBase64Url = (bytes: Uint8Array): string =>

@@ -4,7 +4,7 @@
  */
 import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { readLink, type Shared, writeLink } from '../../src/input/link.ts';
 import { readProject } from '../../src/input/project.ts';
 import { fieldRows } from '../../src/state/fields.ts';
@@ -56,6 +56,25 @@ const ours: Shared = {
 const linkOf = (version: string, packing: string, data: string, sum: string): string =>
   `#panel=${version}${packing}${sum}${data}`;
 
+const sumOf = (text: string): string => {
+  let sum = ~0;
+  for (const byte of Buffer.from(text)) {
+    sum ^= byte;
+    for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
+  }
+  return (~sum >>> 0).toString(36).padStart(7, '0');
+};
+const made = (version: string, packing: string, bytes: Buffer): string => {
+  const data = bytes.toString('base64url');
+  return linkOf(version, packing, data, sumOf(version + packing + data));
+};
+const spaced = (spaces: number): Buffer =>
+  Buffer.from(`{"p":{},"d":"uk","h":"right","u":"cm","t":"edge"${' '.repeat(spaces)}}`);
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
 describe('a link', () => {
   it('brings back what was sent', async () => {
     await fc.assert(
@@ -105,19 +124,7 @@ describe('a link', () => {
   });
 
   it('of a later version, of no panel, and of what never ends is refused by name', async () => {
-    const sumOf = (text: string): string => {
-      let sum = ~0;
-      for (const byte of Buffer.from(text)) {
-        sum ^= byte;
-        for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
-      }
-      return (~sum >>> 0).toString(36).padStart(7, '0');
-    };
     expect(Number.parseInt(sumOf('123456789'), 36).toString(16)).toBe('cbf43926');
-    const made = (version: string, packing: string, bytes: Buffer): string => {
-      const data = bytes.toString('base64url');
-      return linkOf(version, packing, data, sumOf(version + packing + data));
-    };
     expect(await readLink(made('2', 'p', Buffer.from('{}')))).toEqual({ ok: false, why: 'newer' });
     expect(await readLink(made('1', 'p', Buffer.from('{}')))).toEqual({ ok: false, why: 'unreadable' });
     expect(await readLink(made('1', 'z', Buffer.from('no deflate')))).toEqual({
@@ -125,9 +132,31 @@ describe('a link', () => {
       why: 'unreadable',
     });
     // Unpacked whole it would be a panel, with 50 MB of spaces in it: it is refused because it is not unpacked whole.
-    const spaced = (spaces: number): Buffer =>
-      deflateRawSync(Buffer.from(`{"p":{},"d":"uk","h":"right","u":"cm","t":"edge"${' '.repeat(spaces)}}`));
-    expect(await readLink(made('1', 'z', spaced(1000)))).toMatchObject({ ok: true });
-    expect(await readLink(made('1', 'z', spaced(50_000_000)))).toEqual({ ok: false, why: 'unreadable' });
+    expect(await readLink(made('1', 'z', deflateRawSync(spaced(1000))))).toMatchObject({ ok: true });
+    expect(await readLink(made('1', 'z', deflateRawSync(spaced(50_000_000))))).toEqual({
+      ok: false,
+      why: 'unreadable',
+    });
+  });
+
+  it('longer than any panel is refused, packed or not', async () => {
+    expect(await readLink(made('1', 'p', spaced(1000)))).toMatchObject({ ok: true });
+    expect(await readLink(made('1', 'p', spaced(400_000)))).toEqual({ ok: false, why: 'unreadable' });
+  });
+
+  it('that unpacks to a thousand times as much is fed in small slices, and no further than the limit', async () => {
+    let fed = 0;
+    const unpacker = new TransformStream<Uint8Array, Uint8Array>({
+      transform(slice, controller) {
+        fed += slice.length;
+        controller.enqueue(new Uint8Array(slice.length * 1000));
+      },
+    });
+    vi.stubGlobal('DecompressionStream', function unpacking() {
+      return unpacker;
+    });
+    expect(await readLink(made('1', 'z', Buffer.alloc(100_000)))).toEqual({ ok: false, why: 'unreadable' });
+    expect(fed).toBeGreaterThan(0);
+    expect(fed).toBeLessThanOrEqual(4096);
   });
 });
