@@ -31,6 +31,19 @@ async function tell(page: Page, says: string): Promise<void> {
   await causes(page).first().waitFor();
 }
 
+/** How many causes are listed once none is added any more: the search goes on to sets of two and three. */
+async function steadyCount(page: Page): Promise<number> {
+  let last = -1;
+  const isSteady = async (): Promise<boolean> => {
+    const now = await causes(page).count();
+    const same = now === last;
+    last = now;
+    return same;
+  };
+  await expect.poll(isSteady, { interval: 1000 }).toBe(true);
+  return last;
+}
+
 const lastEdging = async (page: Page) => {
   const { making } = await readSnapshot(page);
   return making.plan.edgings.at(-1)?.sides ?? [];
@@ -327,7 +340,7 @@ describe('from the wrong numbers to the cure', () => {
     await tell(page, 'Every side is 2 more than it should be.');
     const card = page.locator('.next-count');
     await card.waitFor();
-    const before = await causes(page).count();
+    const before = await steadyCount(page);
     const answers = card.locator('li');
     expect(await answers.count()).toBeGreaterThan(1);
     await axeClean(page, '.wrong-panel');
