@@ -5,8 +5,10 @@
 import { html, render } from 'lit-html';
 import { readProgressText } from '../input/lesson-progress.ts';
 import type { Store as Device } from '../keep/device.ts';
+import type { Progress } from '../state/lesson-progress.ts';
 import type { Store } from '../state/store.ts';
 import type { Lessons } from './index.ts';
+import { together } from './progress.ts';
 
 const key = 'ringtrue.lessons';
 
@@ -25,9 +27,10 @@ function readText(device: Device | null): string | null {
   }
 }
 
-function keepText(device: Device | null, progress: unknown): void {
+/** Another tab may have kept more meanwhile: nothing learnt is lost. */
+function keepProgress(device: Device | null, progress: Progress): void {
   try {
-    device?.setItem(key, JSON.stringify(progress));
+    device?.setItem(key, JSON.stringify(together(readProgressText(readText(device)), progress)));
   } catch {
     // A full device is told of where the work itself is kept.
   }
@@ -72,7 +75,7 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
       progress: readProgressText(readText(device)),
       today,
       onChange: () => {
-        keepText(device, lessons?.progress() ?? {});
+        if (lessons) keepProgress(device, lessons.progress());
         draw();
       },
     });

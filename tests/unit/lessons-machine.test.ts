@@ -7,7 +7,7 @@ import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from '../../s
 import { createLessons, stageOf } from '../../src/lessons/lessons.ts';
 import { type LessonEvent, lessonMachine } from '../../src/lessons/machine.ts';
 import { lessonsPanel } from '../../src/lessons/panel.ts';
-import { finish, mayRemember } from '../../src/lessons/progress.ts';
+import { finish, mayRemember, together } from '../../src/lessons/progress.ts';
 import { isRight } from '../../src/lessons/questions.ts';
 import type { Progress } from '../../src/state/lesson-progress.ts';
 import type { Motion } from '../../src/stitch/stitch.ts';
@@ -216,6 +216,20 @@ describe('what was learnt is kept', () => {
     const twice = finish(once, 'edging', 'show', '2031-05-06');
     expect(twice).toEqual({ edging: { levels: ['show', 'all-hidden'], lastDay: '2031-05-06' } });
     expect(readProgress(JSON.parse(JSON.stringify(twice)))).toEqual(twice);
+  });
+
+  test('of two tabs is every level of both, and the later day', () => {
+    const here = finish(finish({}, 'edging', 'show', '2031-05-04'), 'joining', 'show', '2031-05-04');
+    const there = finish(finish({}, 'edging', 'last-hidden', '2031-05-06'), 'cloth', 'show', '2031-05-05');
+    const both = {
+      edging: { levels: ['show', 'last-hidden'], lastDay: '2031-05-06' },
+      joining: { levels: ['show'], lastDay: '2031-05-04' },
+      cloth: { levels: ['show'], lastDay: '2031-05-05' },
+    };
+    expect(together(here, there)).toEqual(both);
+    expect(together(there, here)).toEqual(both);
+    expect(together({}, here)).toEqual(here);
+    expect(together(here, {})).toEqual(here);
   });
 
   test.each<[string, unknown, Progress]>([
