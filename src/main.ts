@@ -20,18 +20,23 @@ const atFirst: Start = { project: example, settings: standardSettings, tab: 'edg
 
 // What reads it is fetched only where there is something to read.
 if (held === null) begin(atFirst);
-else import('./keep/storage.ts').then(({ readKept }) => begin(readKept(device) ?? atFirst), cannotOpen);
+else
+  import('./keep/storage.ts').then(({ readKept }) => {
+    const own = readKept(device);
+    begin(own ?? atFirst, own === null ? held : null);
+  }, cannotOpen);
 
 // An address that is pasted over this one is another opening.
 addEventListener('hashchange', () => location.hash !== '' && openAgain());
 
-function begin(own: Start): void {
-  if (location.hash === '') open(own);
+/** @param aside what was kept and cannot be read */
+function begin(own: Start, aside: string | null = null): void {
+  if (location.hash === '') open(own, { aside });
   else
     import('./keep/sent.ts').then(async ({ openSent, offerWaysOn }) => {
       const sent = await openSent(location.hash, own);
-      if (sent && 'start' in sent) open(sent.start, { offerWaysOn });
-      else open(own, sent ?? {});
+      if (sent && 'start' in sent) open(sent.start, { offerWaysOn, aside });
+      else open(own, { ...sent, aside });
     }, cannotOpen);
 }
 
@@ -41,9 +46,13 @@ function cannotOpen(): void {
 }
 
 /** What came with the address: a panel that is not kept yet, or why there is none. */
-type Sent = { offerWaysOn?: typeof import('./keep/sent.ts').offerWaysOn; notice?: Notice };
+type Sent = {
+  offerWaysOn?: typeof import('./keep/sent.ts').offerWaysOn;
+  notice?: Notice;
+  aside?: string | null;
+};
 
-function open(start: Start, { offerWaysOn, notice }: Sent = {}): void {
+function open(start: Start, { offerWaysOn, notice, aside }: Sent = {}): void {
   const store = openStore(start);
   const showing: Showing = { table: null, scene: null };
 
@@ -86,6 +95,14 @@ function open(start: Start, { offerWaysOn, notice }: Sent = {}): void {
     })
     .catch(tellMissing);
   if (notice) notices.add(notice);
+  if (aside) {
+    const saveIt = (): void => {
+      import('./take-along/save.ts')
+        .then(({ saveFile }) => saveFile(aside, 'application/json', 'ringtrue-set-aside.json'))
+        .catch(tellMissing);
+    };
+    import('./words/notices.ts').then(({ setAside }) => notices.add(setAside(saveIt))).catch(tellMissing);
+  }
   const cloth = import('./state/cloth.ts')
     .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
     .catch(tellMissing);

@@ -16,9 +16,17 @@ export function readKept(store: Store | null): Start | null {
   return read;
 }
 
-const setAside = (store: Store | null, text: string): void => {
-  attempt(() => store?.setItem(asideKey, text));
-};
+/** Each under a name of its own: what was set aside before stays. */
+function setAside(store: Store | null, text: string): void {
+  attempt(() => {
+    for (let count = 1; store !== null; count++) {
+      const name = count === 1 ? asideKey : `${asideKey}-${count}`;
+      const there = store.getItem(name);
+      if (there === null) store.setItem(name, text);
+      if (there === null || there === text) return;
+    }
+  });
+}
 
 /** The device as those see it who keep work on it: texts, and what they mean. */
 export type Device = {

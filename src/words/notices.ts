@@ -5,6 +5,7 @@ export type Notice = {
   key:
     | 'kept-elsewhere'
     | 'not-kept'
+    | 'set-aside'
     | 'part-missing'
     | 'newer-version'
     | 'sent-panel'
@@ -20,7 +21,7 @@ export type Notice = {
 /** Two tabs have the same work, and both changed it. */
 export const keptElsewhere = (takeThat: () => void, keepThis: () => void): Notice => ({
   key: 'kept-elsewhere',
-  says: 'This work was changed in another tab.',
+  says: 'This work was changed in another tab. Nothing more is kept of this one until you choose.',
   answers: [
     { says: 'Take that one', act: takeThat },
     { says: 'Keep this one', act: keepThis },
@@ -31,6 +32,13 @@ export const notKept = (): Notice => ({
   key: 'not-kept',
   says: 'This device keeps nothing more. What you change now is gone when you close the page.',
   answers: [{ says: 'All right' }],
+});
+
+/** What was kept is no work, or a later version's: the example is shown in its place. */
+export const setAside = (saveIt: () => void): Notice => ({
+  key: 'set-aside',
+  says: 'What is kept on this device cannot be read by this version. It is set aside, and this is an example.',
+  answers: [{ says: 'Save it as a file', act: saveIt }, { says: 'All right' }],
 });
 
 export const newerVersion = (useIt: () => void): Notice => ({

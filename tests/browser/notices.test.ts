@@ -1,4 +1,5 @@
 /** What the page tells by itself: other tabs, a device that keeps nothing, a newer version. */
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import type { AppEvent } from '../../src/state/snapshot.ts';
@@ -27,7 +28,9 @@ describe('two tabs with the same work', () => {
     const two = await openBeside(one);
     await sendEvent(one, type('70'));
     expect(await keptSide(one)).toBe('70');
-    await expect.poll(() => strip(two).textContent()).toMatch(/This work was changed in another tab\./);
+    await expect
+      .poll(() => strip(two).textContent())
+      .toMatch(/This work was changed in another tab\. Nothing more is kept of this one until you choose\./);
     await sendEvent(two, type('99'));
     await sendEvent(two, type('98'));
     expect(await keptSide(two)).toBe('70');
@@ -81,6 +84,28 @@ describe('two tabs with the same work', () => {
     expect(await strip(one).getByRole('button').count()).toBe(0);
   });
 });
+
+test.each(['{"version":99,"more":"work"}', '{"version":1,"proj'])(
+  'kept work that cannot be read, %j, is told of, and is handed out as a file just as it was',
+  async (text) => {
+    const { page, expectClean } = await openApp();
+    await page.evaluate((kept) => localStorage.setItem('ringtrue.work', kept), text);
+    await page.reload();
+    await page.waitForFunction(() => window.ringtrue !== undefined);
+    await settle(page);
+    await expect.poll(() => strip(page).textContent()).toMatch(/It is set aside, and this is an example\./);
+    await sendEvent(page, type('70'));
+    const begun = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save it as a file' }).click();
+    expect(await readFile(await (await begun).path(), 'utf8')).toBe(text);
+    await page.reload();
+    await page.waitForFunction(() => window.ringtrue !== undefined);
+    expect(await side(page)).toBe('70');
+    expect(await strip(page).getByRole('button').count()).toBe(0);
+    expect(await page.evaluate(() => localStorage.getItem('ringtrue.set-aside'))).toBe(text);
+    expectClean();
+  },
+);
 
 describe('a device that keeps nothing', () => {
   test('because it is full says so once, and the work goes on', async () => {

@@ -355,6 +355,16 @@ describe('whose a text on the device is', () => {
     expect(keptSide(device)).toBe('70');
     expect(device.items.get('ringtrue.set-aside')).toBe('{"version":99,"more":"work"}');
   });
+  test('what is set aside later leaves what was set aside before, and is set aside once', () => {
+    const device = sharedDevice();
+    const texts = ['{"version":98}', '{"version":99}', '{'];
+    for (const text of [...texts, ...texts]) {
+      device.items.set('ringtrue.work', text);
+      expect(readKept(device.forTab('a'))).toBeNull();
+    }
+    device.items.delete('ringtrue.work');
+    expect([...device.items.values()]).toEqual(texts);
+  });
   test('work kept without a stamp is read as well', () => {
     const device = sharedDevice();
     keep(device.forTab('a'), snapshot());

@@ -13,6 +13,7 @@ export type Notices = {
 const ORDER: readonly Notice['key'][] = [
   'kept-elsewhere',
   'not-kept',
+  'set-aside',
   'sent-panel',
   'sent-kept',
   'link-broken',
