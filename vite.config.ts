@@ -121,6 +121,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/unit/**/*.test.ts'],
+          setupFiles: 'tests/setup/seed.ts',
           pool: 'threads',
           isolate: false,
           // Only against hanging: a busy machine takes its time.
@@ -129,7 +130,12 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'property', include: ['tests/property/**/*.test.ts'], testTimeout: 120_000 },
+        test: {
+          name: 'property',
+          include: ['tests/property/**/*.test.ts'],
+          setupFiles: 'tests/setup/seed.ts',
+          testTimeout: 120_000,
+        },
       },
       {
         extends: true,
