@@ -13,7 +13,7 @@ export function habitCandidates(plan: Plan, wanted: Wanted, magnitudes: Magnitud
   const manySides = plan.foundation.sides.length > 1;
   return [
     ...all.flatMap((at, round) => (manySides ? everySide(plan, magnitudes, at, round) : [])),
-    ...all.flatMap((at, round) => (manySides ? everyCorner(plan, wanted, magnitudes, at, round) : [])),
+    ...all.flatMap((at) => (manySides ? everyCorner(plan, wanted, magnitudes, at) : [])),
     ...(manySides && edgings.length > 1 ? everyRoundsCorners(plan, edgings) : []),
     ...everyRound(plan, all, edgings),
     ...(manySides && wanted.usesJoin ? [everyCornerSkipped(plan)] : []),
@@ -45,13 +45,8 @@ function everySide(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: numbe
 const commonTo = (lists: readonly number[][]): number[] =>
   (lists[0] ?? []).filter((count) => lists.every((list) => list.includes(count)));
 
-function everyCorner(
-  plan: Plan,
-  wanted: Wanted,
-  magnitudes: Magnitudes,
-  at: AtRound,
-  round: number,
-): Candidate[] {
+function everyCorner(plan: Plan, wanted: Wanted, magnitudes: Magnitudes, at: AtRound): Candidate[] {
+  const round = at.round === 'edging' ? (at.edging ?? 0) + 1 : 0;
   const corners = plan.foundation.corners.map((_, corner) => corner);
   const sizes = new Set(corners.flatMap((corner) => magnitudes.ofCorner(round, corner)));
   for (const [i, spot] of wanted.spots.entries())

@@ -13,17 +13,21 @@ import { alone, type Company, companyOf, type Touching, touches } from './touch.
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
 import type { Spot } from './wanted.ts';
 
+/** A set of causes taken up, what it leaves unexplained, the sum of that, and the sides it lies on, as bits. */
+export type Node = { set: readonly number[]; rest: Rest; sum: number; off: number };
+
+export const nodeOf = (searching: Searching, set: readonly number[], rest: Rest): Node => ({
+  set,
+  rest,
+  sum: sumOf(rest.by),
+  off: offSides(searching, rest),
+});
+
 /**
  * Where this cause adds up with those that are there, the last one is looked up without trying; true if that was all,
  * because none that could meddle with them reaches what would be left.
  */
-export function settleQuickly(
-  searching: Searching,
-  set: readonly number[],
-  rest: Rest,
-  one: number,
-  { sum, off }: { sum: number; off: number },
-): boolean {
+export function settleQuickly(searching: Searching, { set, rest, sum, off }: Node, one: number): boolean {
   const { sums, effects, ownSides, nearSides, touching } = searching;
   if (rest.over !== null || effects[one] === null || sums[one] === 0) return false;
   if (set.some((other) => searching.meddlesWith(one, other))) return false;
@@ -38,7 +42,7 @@ export function settleQuickly(
 }
 
 /** The last cause of a set, by the sum of what is left; 0: nothing is. */
-function lookUp(searching: Searching, set: number[], sum: number): void {
+function lookUp(searching: Searching, set: readonly number[], sum: number): void {
   if (sum === 0) confirm(searching, set);
   for (const one of searching.bySum.get(sum) ?? [])
     if (isOpen(searching, set, one) && !set.some((other) => searching.meddlesWith(one, other)))
@@ -46,13 +50,14 @@ function lookUp(searching: Searching, set: number[], sum: number): void {
 }
 
 /** The last cause of a set: looked up, or tried where it meddles with one that is there. */
-export function complete(searching: Searching, set: number[], rest: Rest): void {
-  if (rest.over === null) lookUp(searching, set, sumOf(rest.by));
-  if (set.length > 0 || rest.over !== null) completeBeside(searching, set, rest);
+export function complete(searching: Searching, node: Node): void {
+  const { set, rest, sum } = node;
+  if (rest.over === null) lookUp(searching, set, sum);
+  if (set.length > 0 || rest.over !== null) completeBeside(searching, node);
 }
 
 /** The last cause, where it meddles with one that is there: tried, if it can mend all that is left. */
-function completeBeside(searching: Searching, set: number[], rest: Rest): void {
+function completeBeside(searching: Searching, { set, rest, off: offBits }: Node): void {
   const { touching, trying, candidates } = searching;
   if (rest.over !== null) {
     for (const one of able(searching, set, rest))
@@ -60,7 +65,7 @@ function completeBeside(searching: Searching, set: number[], rest: Rest): void {
     return;
   }
   const company = companyOf(touching, set, candidates);
-  const sides = company.forgotten.length > 0 ? 0 : offSides(searching, rest);
+  const sides = company.forgotten.length > 0 ? 0 : offBits;
   const bits = bitsIn(searching, company);
   const partners = partnersOf(searching, set).filter(
     (one) => (sides & ~(bits[one] as number)) === 0 && searching.spent[one] === 0,
@@ -130,13 +135,13 @@ function bitsIn({ ownSides, nearSides, onSides }: Searching, company: Company): 
   return company.follows ? onSides : nearSides;
 }
 
-function confirm(searching: Searching, set: number[]): void {
+function confirm(searching: Searching, set: readonly number[]): void {
   const those = set.map((one) => searching.candidates[one] as Candidate);
   if (isExplained(restOf(searching.trying, those))) keep(searching, set);
 }
 
 /** Causes of which any explaining set must hold one: those that can touch the spot fewest can touch. */
-export function able(searching: Searching, set: number[], rest: Rest): number[] {
+export function able(searching: Searching, set: readonly number[], rest: Rest): number[] {
   const { candidates, touching, trying } = searching;
   const isUseful = (one: number): boolean =>
     searching.shadows[one] === 0 || set.some((other) => searching.meddlesWith(one, other));
@@ -177,7 +182,7 @@ export const movedAbout = ({ reaches }: Touching, set: readonly number[]): numbe
   set.reduce((total, one) => total + (reaches[one] as Reach).most, 2);
 
 /** Sides on which something is still unexplained, as bits. */
-export function offSides({ trying }: Searching, rest: Rest): number {
+function offSides({ trying }: Searching, rest: Rest): number {
   const { spots } = trying.wanted;
   let bits = 0;
   for (let i = 0; i < spots.length; i++)

@@ -34,7 +34,7 @@ export function magnitudesOf(plan: Plan, wanted: Wanted, asRecipe: readonly Tall
   return {
     ofSide: seen.map(ascending),
     ofJoin: ascending(join),
-    ofCorner: (round, corner) => sizesOf(plan, wanted, hasShape, round, corner),
+    ofCorner: (round, corner) => sizesOf(plan, wanted, hasShape, { round, corner }),
   };
 }
 
@@ -69,7 +69,12 @@ const driftsSeen = (wanted: Wanted): number[] =>
   );
 
 /** Where corners were counted only the sizes counted can be; elsewhere a few about the one asked for. */
-function sizesOf(plan: Plan, wanted: Wanted, hasShape: boolean, round: number, corner: number): number[] {
+function sizesOf(
+  plan: Plan,
+  wanted: Wanted,
+  hasShape: boolean,
+  { round, corner }: { round: number; corner: number },
+): number[] {
   const asked =
     round === 0
       ? plan.foundation.corners[corner]

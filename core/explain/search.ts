@@ -14,13 +14,13 @@ import {
   isGivenUp,
   keep,
   movedAbout,
+  type Node,
   nameOf,
-  offSides,
+  nodeOf,
   settleQuickly,
 } from './last-cause.ts';
 import { type Reach, widened } from './reach.ts';
 import { type Searching, startSearch } from './searching.ts';
-import { sumOf } from './sums.ts';
 import { companyOf } from './touch.ts';
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
 
@@ -34,7 +34,7 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
     searching.followsBarred = size > 2 || searching.found.size > 0;
     searching.partners = [];
     allowFor(searching);
-    extend(searching, [], asRecipe, size);
+    extend(searching, nodeOf(searching, [], asRecipe), size);
     const smallest = Math.min(...[...searching.found.values()].map((set) => set.length));
     // One cause explains it: pairs are looked at too, for a rare single cause may be less likely than two common ones.
     if (smallest < size || (smallest === size && size > 1)) break;
@@ -42,47 +42,41 @@ export function searchSets(trying: Trying, candidates: Candidate[], most: number
   return smallestOf(searching.found, candidates).map((set) => set.map((one) => candidates[one] as Candidate));
 }
 
-function extend(searching: Searching, set: number[], rest: Rest, size: number): void {
+function extend(searching: Searching, node: Node, size: number): void {
+  const { set, rest } = node;
   if (isExplained(rest)) {
     keep(searching, set);
     return;
   }
   if (size === 0) return;
   if (size === 1) {
-    complete(searching, set, rest);
+    complete(searching, node);
     return;
   }
   if (rest.over !== null) {
-    extendBy(searching, set, rest, size, able(searching, set, rest));
+    extendBy(searching, node, size, able(searching, set, rest));
     return;
   }
   const wereBarred = searching.widesBarred;
   searching.widesBarred = true;
-  extendBy(searching, set, rest, size, able(searching, set, rest));
+  extendBy(searching, node, size, able(searching, set, rest));
   searching.widesBarred = wereBarred;
-  if (!wereBarred) extendBy(searching, set, rest, size, wide(searching, set, rest));
+  if (!wereBarred) extendBy(searching, node, size, wide(searching, set, rest));
 }
 
 /** Takes up each of some causes in turn; all sets that hold one are found once it is done. */
-function extendBy(
-  searching: Searching,
-  set: number[],
-  rest: Rest,
-  size: number,
-  those: readonly number[],
-): void {
+function extendBy(searching: Searching, node: Node, size: number, those: readonly number[]): void {
+  const { set } = node;
   const spent: number[] = [];
-  const sum = size === 2 ? sumOf(rest.by) : 0;
-  const off = size === 2 ? offSides(searching, rest) : 0;
-  const mustBeUnbounded = isBeyond(searching, set, rest, size);
+  const mustBeUnbounded = isBeyond(searching, node, size);
   for (const one of those) {
     if (isGivenUp(searching.trying)) break;
     if (mustBeUnbounded && !searching.touching.reaches[one]?.unbounded) continue;
-    if (!isOpen(searching, set, one) || !leavesEnough(searching, set, rest, one, size)) continue;
-    const isSettled = size === 2 && settleQuickly(searching, set, rest, one, { sum, off });
+    if (!isOpen(searching, set, one) || (size === 2 && !leavesEnough(searching, node, one))) continue;
+    const isSettled = size === 2 && settleQuickly(searching, node, one);
     if (!isSettled) {
-      const next = restWith(searching, set, rest, one);
-      if (canStill(next)) extend(searching, [...set, one], next, size - 1);
+      const left = restWith(searching, node, one);
+      if (canStill(left)) extend(searching, nodeOf(searching, [...set, one], left), size - 1);
     }
     searching.spent[one] = 1;
     spent.push(one);
@@ -91,12 +85,7 @@ function extendBy(
 }
 
 /** Whether a difference is bigger than `size` causes with a bound could make it, whatever they move about together. */
-function isBeyond(
-  { touching, biggest, trying }: Searching,
-  set: readonly number[],
-  rest: Rest,
-  size: number,
-): boolean {
+function isBeyond({ touching, biggest, trying }: Searching, { set, rest }: Node, size: number): boolean {
   if (rest.over !== null || set.some((one) => touching.reaches[one]?.unbounded)) return false;
   const [first, second] = biggest;
   const bound = size * movedAbout(touching, set) + first + (size > 1 ? first + second : 0);
@@ -115,15 +104,9 @@ function wide({ isWide, wides }: Searching, set: readonly number[], rest: Rest):
  * Whether one more cause could mend what this one cannot reach: it would have to lie within four sides. Asked only
  * where the answer saves a trial.
  */
-function leavesEnough(
-  searching: Searching,
-  set: readonly number[],
-  rest: Rest,
-  one: number,
-  size: number,
-): boolean {
+function leavesEnough(searching: Searching, { set, rest, off }: Node, one: number): boolean {
   const { touching, candidates, isWide } = searching;
-  if (size !== 2 || rest.over !== null || isWide[one]) return true;
+  if (rest.over !== null || isWide[one]) return true;
   if (!set.some((other) => searching.meddlesWith(one, other))) return true;
   const company = companyOf(touching, set, candidates);
   if (company.forgotten.length > 0) return true;
@@ -131,7 +114,7 @@ function leavesEnough(
   const reach = reaches[one] as Reach;
   if (reach.forgets) return true;
   if (company.follows) return true;
-  const left = offSides(searching, rest) & ~widened(reach.sides, k);
+  const left = off & ~widened(reach.sides, k);
   if (left === 0) return true;
   for (let side = 0; side < k; side++) {
     const pair = (1 << side) | (1 << ((side + 1) % k));
@@ -143,7 +126,7 @@ function leavesEnough(
 /** A corner too few cannot be made good; one too many must be forgotten. */
 const canStill = ({ over }: Rest): boolean => over === null || over.over > 0;
 
-function restWith(searching: Searching, set: readonly number[], rest: Rest, one: number): Rest {
+function restWith(searching: Searching, { set, rest }: Node, one: number): Rest {
   const effect = searching.effects[one];
   const adds = effect && rest.over === null && !set.some((other) => searching.meddlesWith(one, other));
   if (adds) return { over: null, by: rest.by.map((by, i) => by - (effect[i] as number)) };

@@ -128,7 +128,8 @@ function touchesSide({ k, tiny }: Touching, reach: Reach, spot: Spot, company: C
     }
     const beside = widened(sides | corners, k);
     const near = company.follows ? onwards(sides | corners, k) : beside;
-    const there = company.forgotten.length > 0 ? renumbered(near, from, spot.round, company, k) : near;
+    const there =
+      company.forgotten.length > 0 ? renumbered(near, { from, to: spot.round }, company, k) : near;
     if (hasBit(there, spot.index)) return true;
   }
   return false;
@@ -143,7 +144,12 @@ export function onwards(sides: number, k: number): number {
 }
 
 /** The bits of sides as a later round numbers them, corners forgotten on the way; and those beside. */
-function renumbered(bits: number, from: number, to: number, { forgotten }: Company, k: number): number {
+function renumbered(
+  bits: number,
+  { from, to }: { from: number; to: number },
+  { forgotten }: Company,
+  k: number,
+): number {
   let count = k - forgotten.filter(({ round }) => round < from).length;
   let there = bits;
   for (const { round, corner } of forgotten) {

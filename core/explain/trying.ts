@@ -2,7 +2,7 @@
 
 import type { Settled } from '../hand/acts/doing.ts';
 import type { Making } from '../hand/graph.ts';
-import { type Orders, ordersOf } from '../hand/orders.ts';
+import { type Task, taskOf } from '../hand/orders.ts';
 import { foundationOf, type Tallies, type Tally, tallyOn } from '../hand/tally.ts';
 import type { Plan } from '../types.ts';
 import { type Candidate, frontWith, mishapsIn } from './candidate.ts';
@@ -16,15 +16,15 @@ export type Trying = {
   /** Makings after which the search gives up, so that nobody waits. */
   limit: number;
   /** What the hand sets out to do, and the foundation it makes, where nothing is amiss so far. */
-  asRecipe: { orders: Orders; foundation: Making };
+  asRecipe: { task: Task; foundation: Making };
 };
 
 /** Some tenths of a second. */
 const usualLimit = 20_000;
 
 export function startTrying(plan: Plan, wanted: Wanted, limit = usualLimit): Trying {
-  const orders = ordersOf(plan, []);
-  return { plan, wanted, tried: 0, limit, asRecipe: { orders, foundation: foundationOf(plan, orders, []) } };
+  const task = taskOf(plan, []);
+  return { plan, wanted, tried: 0, limit, asRecipe: { task, foundation: foundationOf(task) } };
 }
 
 /** What is still unexplained: seen less made, at every spot; or how the shape is off. */
@@ -44,10 +44,10 @@ export function outcomeOf(trying: Trying, set: readonly Candidate[]): Outcome {
 }
 
 function tallyFor({ plan, asRecipe }: Trying, mishaps: readonly Settled[]): Tallies {
-  const orders = mishaps.some(({ round }) => round === 'plan') ? ordersOf(plan, mishaps) : asRecipe.orders;
-  const isAsRecipe = orders === asRecipe.orders && !mishaps.some(({ round }) => round === 'foundation');
-  const foundation = isAsRecipe ? asRecipe.foundation : foundationOf(plan, orders, mishaps);
-  return tallyOn(plan, orders, mishaps, foundation);
+  const isMisread = mishaps.some(({ round }) => round === 'plan');
+  const task = isMisread ? taskOf(plan, mishaps) : { ...asRecipe.task, acts: mishaps };
+  const isAsRecipe = !isMisread && !mishaps.some(({ round }) => round === 'foundation');
+  return tallyOn(task, isAsRecipe ? asRecipe.foundation : foundationOf(task));
 }
 
 export function restOf(trying: Trying, set: readonly Candidate[]): Rest {

@@ -8,7 +8,7 @@
 
 import { type Corner, NodeKind, type Plan, type Round } from '../types.ts';
 import { sum } from '../whole.ts';
-import { intentFor, type Settled } from './acts/doing.ts';
+import { intentFor } from './acts/doing.ts';
 import { asRecipe, type RoundIntent } from './acts/intent.ts';
 import { attachPlace, type Below, cornersBelow, placesBetween, type RoundBelow } from './attach.ts';
 import { type Hand, prepare } from './edging-mishaps.ts';
@@ -22,7 +22,7 @@ import {
   startMaking,
   turn,
 } from './graph.ts';
-import { cornerToMatch, type Orders } from './orders.ts';
+import { cornerToMatch, type Task } from './orders.ts';
 
 /** What the recipe asks of one edging round. */
 export type AskedEdging = {
@@ -36,28 +36,16 @@ export type AskedEdging = {
   closingAdds: 0 | 1;
 };
 
-export function workEdging(
-  plan: Plan,
-  orders: Orders,
-  below: Round,
-  edging: number,
-  all: readonly Settled[],
-): Round {
-  const making = startMaking((plan.edgings[edging] as Plan['edgings'][number]).total + 16);
+export function workEdging(task: Task, below: Round, edging: number): Round {
+  const making = startMaking((task.plan.edgings[edging] as Plan['edgings'][number]).total + 16);
   const sizes = below.turns.map((_, corner) => cornerSize(below, corner));
-  makeEdging(making, plan, orders, { length: below.length, turns: below.turns, sizes }, edging, all);
+  makeEdging(making, task, { length: below.length, turns: below.turns, sizes }, edging);
   return finishRound(making, { name: 'edging', edging, faces: below.faces, twisted: below.twisted });
 }
 
 /** The acts of the hand, into a making that is just begun. */
-export function makeEdging(
-  making: Making,
-  plan: Plan,
-  orders: Orders,
-  below: RoundBelow,
-  edging: number,
-  all: readonly Settled[],
-): void {
+export function makeEdging(making: Making, task: Task, below: RoundBelow, edging: number): void {
+  const { plan, acts } = task;
   const asked = plan.edgings[edging] as Plan['edgings'][number];
   const isLast = edging === plan.edgings.length - 1;
   const { arm, increase, sides } = asked;
@@ -69,10 +57,10 @@ export function makeEdging(
       sides,
       closingAdds: plan.choices.edgingClosing.adds,
       cornerFor: (corner) =>
-        (isLast ? cornerToMatch(plan, orders, corner) : asked.corners[corner]) ?? { made: 'chain', size: 0 },
+        (isLast ? cornerToMatch(task, corner) : asked.corners[corner]) ?? { made: 'chain', size: 0 },
     },
     below,
-    intentFor(all, 'edging', edging),
+    intentFor(acts, 'edging', edging),
   );
 }
 

@@ -7,10 +7,10 @@
  */
 
 import { type Corner, NodeKind, type Plan, type Round } from '../types.ts';
-import { intentFor, type Settled } from './acts/doing.ts';
+import { intentFor } from './acts/doing.ts';
 import type { RoundIntent } from './acts/intent.ts';
 import { finishRound, type Making, makeAlong, makeStitch, noteMishap, startMaking, turn } from './graph.ts';
-import type { Orders } from './orders.ts';
+import type { Orders, Task } from './orders.ts';
 
 type Hand = {
   making: Making;
@@ -20,9 +20,10 @@ type Hand = {
   lastTreble: number;
 };
 
-export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled[]): Round {
+export function workFoundation(task: Task): Round {
+  const { plan } = task;
   const making = startMaking(plan.foundation.total + 16);
-  const twisted = makeFoundation(making, plan, orders, all);
+  const twisted = makeFoundation(making, task);
   return finishRound(making, {
     name: 'foundation',
     edging: 0,
@@ -32,8 +33,8 @@ export function workFoundation(plan: Plan, orders: Orders, all: readonly Settled
 }
 
 /** The acts of the hand, into a making that is just begun; gives back whether the ring is closed twisted. */
-export function makeFoundation(making: Making, plan: Plan, orders: Orders, all: readonly Settled[]): boolean {
-  const intent = intentFor(all, 'foundation');
+export function makeFoundation(making: Making, { plan, orders, acts }: Task): boolean {
+  const intent = intentFor(acts, 'foundation');
   const hand: Hand = { making, intent, plan, lastTreble: -1 };
   const legs = legsOf(plan, orders, intent);
   beginRing(hand);

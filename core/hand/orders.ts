@@ -19,6 +19,15 @@ export type Orders = {
   lead: number;
 };
 
+/** A making of the back: the plan, what the hand sets out to do, and its acts that the plan does not ask for. */
+export type Task = { plan: Plan; orders: Orders; acts: readonly Settled[] };
+
+export const taskOf = (plan: Plan, acts: readonly Settled[]): Task => ({
+  plan,
+  orders: ordersOf(plan, acts),
+  acts,
+});
+
 export function ordersOf(plan: Plan, acts: readonly Settled[]): Orders {
   const { edge, choices } = plan;
   const { addsCorners, dropsCorners, allowsForArms, mirrors } = readingWith(acts);
@@ -41,7 +50,7 @@ export function ordersOf(plan: Plan, acts: readonly Settled[]): Orders {
 }
 
 /** The corner that the hand makes at back corner j of the last edging: the one planned for the front corner it has in mind. */
-export function cornerToMatch(plan: Plan, orders: Orders, j: number): Corner | undefined {
+export function cornerToMatch({ plan, orders }: Task, j: number): Corner | undefined {
   const planned = plan.cornerFaces.indexOf(orders.cornerFaces[j] as number);
   return plan.edgings.at(-1)?.corners[planned];
 }

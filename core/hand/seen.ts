@@ -149,9 +149,9 @@ function waysToLose(bringing: Bringing, side: number): Means[] {
   const { plan, edging, kept } = bringing;
   const at = where(edging);
   const missed = partsOf(bringing, side).map(
-    ({ id, from, count }): Means =>
+    (part): Means =>
       (by) =>
-        missesAt(at, id, from, count, by),
+        missesAt(at, part, by),
   );
   const armMissed = (corner: number | undefined, end: 'before' | 'after'): Means => {
     const arm = plan.edgings[edging]?.arm[end === 'before' ? 0 : 1] ?? 0;
@@ -166,12 +166,12 @@ function waysToLose(bringing: Bringing, side: number): Means[] {
 }
 
 /** At the end of the run; where the yarn is attached there, one stitch further in, for that one cannot be missed. */
-function missesAt(at: AtRound, side: number, from: number, count: number, by: number): Mishap[] {
+function missesAt(at: AtRound, { id, from, count }: Part, by: number): Mishap[] {
   const miss = Math.min(by, count);
   const missFrom = (place: number, some: number): Mishap => ({
     kind: 'stitch-missed',
     ...at,
-    side,
+    side: id,
     place,
     count: some,
   });

@@ -11,35 +11,30 @@ import type { Settled } from './acts/doing.ts';
 import { makeEdging } from './edging.ts';
 import { makeFoundation } from './foundation.ts';
 import { type Making, startTally } from './graph.ts';
-import { type Orders, ordersOf } from './orders.ts';
+import { type Task, taskOf } from './orders.ts';
 
 /** Ordinary stitches of every side and positions of every corner, in working order. */
 export type Tally = { sides: number[]; corners: number[] };
 export type Tallies = { foundation: Tally; edgings: Tally[] };
 
 export function tallyWith(plan: Plan, mishaps: readonly Settled[]): Tallies {
-  const orders = ordersOf(plan, mishaps);
-  return tallyOn(plan, orders, mishaps, foundationOf(plan, orders, mishaps));
+  const task = taskOf(plan, mishaps);
+  return tallyOn(task, foundationOf(task));
 }
 
 /** The foundation by itself, for makings that share it. */
-export function foundationOf(plan: Plan, orders: Orders, mishaps: readonly Settled[]): Making {
+export function foundationOf(task: Task): Making {
   const foundation = startTally();
-  makeFoundation(foundation, plan, orders, mishaps);
+  makeFoundation(foundation, task);
   return foundation;
 }
 
 /** The edgings worked on a foundation that is there. */
-export function tallyOn(
-  plan: Plan,
-  orders: Orders,
-  mishaps: readonly Settled[],
-  foundation: Making,
-): Tallies {
+export function tallyOn(task: Task, foundation: Making): Tallies {
   let below = foundation;
-  const edgings = plan.edgings.map((_, n) => {
+  const edgings = task.plan.edgings.map((_, n) => {
     const making = startTally();
-    makeEdging(making, plan, orders, below, n, mishaps);
+    makeEdging(making, task, below, n);
     below = making;
     return tallyOf(making);
   });
@@ -48,11 +43,11 @@ export function tallyOn(
 
 /** The rounds as tallied, with their turns and marks. */
 export function makingsWith(plan: Plan, mishaps: readonly Settled[]): Making[] {
-  const orders = ordersOf(plan, mishaps);
-  const makings = [foundationOf(plan, orders, mishaps)];
+  const task = taskOf(plan, mishaps);
+  const makings = [foundationOf(task)];
   plan.edgings.forEach((_, n) => {
     const making = startTally();
-    makeEdging(making, plan, orders, makings[n] as Making, n, mishaps);
+    makeEdging(making, task, makings[n] as Making, n);
     makings.push(making);
   });
   return makings;

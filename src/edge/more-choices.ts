@@ -52,12 +52,16 @@ function sideSelect(snapshot: Snapshot, send: Send, field: Field, planned: numbe
 
 type PressedChoice = keyof Project['choices'];
 
+type Pair = {
+  name: string;
+  legend: string;
+  options: [value: 0 | 1, says: string, picture: SVGTemplateResult][];
+};
+
 /** Two pictures to choose between: what a closing or a starting chain does to the count. */
 function pair(
-  name: string,
-  legend: string,
+  { name, legend, options }: Pair,
   chosen: 0 | 1,
-  options: [value: 0 | 1, says: string, picture: SVGTemplateResult][],
   choose: (value: 0 | 1) => void,
 ): TemplateResult {
   return html`<fieldset class="choice">
@@ -83,22 +87,17 @@ function startingChains(snapshot: Snapshot, send: Send): TemplateResult {
   const { counts } = snapshot.making.plan.choices.foundationStart;
   const chains = (tone: string) =>
     svg`${[31, 23, 15].map((y) => svg`<ellipse class="chain ${tone}" cx="20" cy=${y} rx="3.6" ry="4.6"/>`)}`;
+  const posts = [40, 58, 76].map((x) => post(x, 'tone-foundation'));
   return pair(
-    'foundation-start',
-    'Do the starting chains count as a stitch?',
+    {
+      name: 'foundation-start',
+      legend: 'Do the starting chains count as a stitch?',
+      options: [
+        [0, 'no: 3 stitches here', svg`${chains('tone-left-out')}${posts}`],
+        [1, 'yes: 4 stitches here', svg`${chains('tone-foundation')}${posts}`],
+      ],
+    },
     counts,
-    [
-      [
-        0,
-        'no: 3 stitches here',
-        svg`${chains('tone-left-out')}${post(40, 'tone-foundation')}${post(58, 'tone-foundation')}${post(76, 'tone-foundation')}`,
-      ],
-      [
-        1,
-        'yes: 4 stitches here',
-        svg`${chains('tone-foundation')}${post(40, 'tone-foundation')}${post(58, 'tone-foundation')}${post(76, 'tone-foundation')}`,
-      ],
-    ],
     (value) => take(snapshot, send, 'foundationStart', { counts: value }),
   );
 }
@@ -107,19 +106,19 @@ function closings(snapshot: Snapshot, send: Send): TemplateResult {
   const { foundationClosing, edgingClosing } = snapshot.making.plan.choices;
   const beside = svg`${vees([18, 34, 66, 82])}<path class="needle" d="M42 20C44 10 56 10 58 20C56 30 44 30 42 20"/>`;
   const over = svg`${vees([18, 34, 50, 66, 82])}<path class="needle" d="M41 13C50 7 52 33 60 27"/>`;
-  const options = (): [0 | 1, string, SVGTemplateResult][] => [
+  const options: Pair['options'] = [
     [1, 'beside the first stitch: adds 1', beside],
     [0, 'over the first stitch: adds 0', over],
   ];
   return html`${pair(
-    'foundation-closing',
-    'How does the foundation close?',
+    { name: 'foundation-closing', legend: 'How does the foundation close?', options },
     foundationClosing.adds,
-    options(),
     (adds) => take(snapshot, send, 'foundationClosing', { adds }),
   )}
-  ${pair('edging-closing', 'How does the edging close?', edgingClosing.adds, options(), (adds) =>
-    take(snapshot, send, 'edgingClosing', { adds }),
+  ${pair(
+    { name: 'edging-closing', legend: 'How does the edging close?', options },
+    edgingClosing.adds,
+    (adds) => take(snapshot, send, 'edgingClosing', { adds }),
   )}`;
 }
 

@@ -19,11 +19,11 @@ import type { Choose, Chosen } from './chosen.ts';
 import { curedProject, goesOnAt } from './cured.ts';
 import { focusSoon } from './focus.ts';
 import { walkTo } from './showing.ts';
-import type { View } from './view.ts';
+import type { Answered } from './view.ts';
 
 export const DONE_ID = 'wrong-done';
 
-export function curesOf(view: View, cures: readonly Cure[]): TemplateResult | typeof nothing {
+export function curesOf(view: Answered, cures: readonly Cure[]): TemplateResult | typeof nothing {
   if (cures.length === 0) return nothing;
   const sorted = [...cures].sort((a, b) => Number(b.recommended) - Number(a.recommended));
   return html`<div class="cures">
@@ -33,7 +33,7 @@ export function curesOf(view: View, cures: readonly Cure[]): TemplateResult | ty
 }
 
 /** One cure is right whatever it was: no more needs to be known. */
-export function cureForAll(view: View): TemplateResult | typeof nothing {
+export function cureForAll(view: Answered): TemplateResult | typeof nothing {
   const { explained } = view;
   if (!explained.cureForAll) return nothing;
   return html`<section class="cure-for-all" aria-labelledby="cure-for-all">
@@ -42,7 +42,7 @@ export function cureForAll(view: View): TemplateResult | typeof nothing {
   </section>`;
 }
 
-function cureEntry(view: View, cure: Cure): TemplateResult {
+function cureEntry(view: Answered, cure: Cure): TemplateResult {
   const { snapshot, send, choose, explained } = view;
   const { making, settings } = snapshot;
   const title = cureTitle(cure, settings);
@@ -65,7 +65,7 @@ function cureEntry(view: View, cure: Cure): TemplateResult {
 const nameOf = ({ kind, to, at }: Cure): string => JSON.stringify([kind, to ?? null, at]);
 
 /** The drawing as the work is, or as it will be: nothing is changed by looking. */
-function beforeAndAfter({ snapshot, send, chosen, choose }: View, cure: Cure) {
+function beforeAndAfter({ snapshot, send, chosen, choose }: Answered, cure: Cure) {
   // Another number for the front makes another recipe: there is no piece to lay beside it.
   if (cure.kind === 'correct-the-number') return nothing;
   const isShown = snapshot.preview !== null && chosen.previewed === nameOf(cure);

@@ -7,23 +7,23 @@ import { segmented } from '../controls/segmented.ts';
 import { numberIn } from '../input/typed.ts';
 import { readWhole, splitSign } from '../input/whole-number.ts';
 import { fieldNames } from '../state/fields.ts';
-import type { AppEvent, Field, Send, Snapshot } from '../state/snapshot.ts';
+import type { AppEvent, Field } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
-import type { Choose, Chosen } from './chosen.ts';
+import type { View } from './view.ts';
 
 type Ways = { minus: string; plus: string; none: string };
 
 const CORNER: Ways = { minus: 'early', plus: 'late', none: 'on time' };
 const LEFT: Ways = { minus: 'front', plus: 'back', none: 'nothing left' };
 
-export function joinFold(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
-  const { making, project } = snapshot;
+export function joinFold(view: View): TemplateResult {
+  const { making, project } = view.snapshot;
   const { corners } = making.edge;
   const begin = making.plan.choices.joinStart.side;
   const fields = [...corners.map((_, i) => fieldNames.drift(i)), fieldNames.leftOver];
   const counted = fields.filter((field) => numberIn(project, field) !== null).length;
   const row = (field: Field, label: string, name: string, ways: Ways): TemplateResult =>
-    signedField({ field, label, name, ways }, snapshot, send, chosen, choose);
+    signedField({ field, label, name, ways }, view);
   return html`<details class="fold seen-piece seen-join">
     <summary>The join<span class="tag">${counted === 0 ? 'not counted' : `${counted} counted`}</span></summary>
     ${
@@ -54,11 +54,9 @@ function isMore(text: string): boolean {
 /** A number with a way: typed without a sign, kept with one. */
 function signedField(
   { field, label, name, ways }: Signed,
-  snapshot: Snapshot,
-  send: Send,
-  { minus }: Chosen,
-  choose: Choose,
+  { snapshot, send, chosen, choose }: View,
 ): TemplateResult {
+  const { minus } = chosen;
   const { isMinus: signed, rest: number } = splitSign((snapshot.project.texts[field] ?? '').trim());
   const isMinus = signed || (minus[field] ?? !isMore(number));
   const write = (text: string, toMinus: boolean): void =>

@@ -8,12 +8,12 @@ import { explanationTitle } from '../words/wrong/causes.ts';
 import { sayFound, sayLook } from '../words/wrong/looks.ts';
 import type { Choose, Chosen } from './chosen.ts';
 import { fieldOfLook, personsFound } from './looks.ts';
-import type { View } from './view.ts';
+import type { Answered } from './view.ts';
 
 /** Answers with a button each; where there are more, the field above takes the others. */
 const MOST_BUTTONS = 5;
 
-export function nextCountCard(view: View): TemplateResult | typeof nothing {
+export function nextCountCard(view: Answered): TemplateResult | typeof nothing {
   const { snapshot } = view;
   const { nextCount, explanations } = view.explained;
   if (!nextCount) return nothing;
@@ -42,7 +42,11 @@ export function nextCountCard(view: View): TemplateResult | typeof nothing {
 }
 
 /** An answer that has a field is typed there; the others are kept beside. */
-function answer({ snapshot, send, chosen: { looked }, choose }: View, look: NextCount, found: Found): void {
+function answer(
+  { snapshot, send, chosen: { looked }, choose }: Answered,
+  look: NextCount,
+  found: Found,
+): void {
   const field = fieldOfLook(look);
   if (field && typeof found === 'number')
     send({ type: 'TYPE', field, text: `${personsFound(look, found, snapshot)}` });

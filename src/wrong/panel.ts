@@ -8,7 +8,7 @@ import { many } from '../words/numbers.ts';
 import { sayLooking, sayTogether, sayWays } from '../words/wrong/causes.ts';
 import { type StoryId, sayAskedFor, sayStory } from '../words/wrong/stories.ts';
 import { type Answer, createAsking } from './asking.ts';
-import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
+import { type Choose, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
 import { cureForAll, doneStrip } from './cures.ts';
 import { focusSoon } from './focus.ts';
@@ -21,7 +21,7 @@ import { inThread } from './search/thread.ts';
 import { backToCounts } from './showing.ts';
 import { standsRow } from './stands.ts';
 import { fieldAskedFor, seenOfStory, storiesFor } from './stories.ts';
-import type { View } from './view.ts';
+import type { Answered, View } from './view.ts';
 
 /** Something was counted, though it may not be readable yet. */
 const hasCounts = ({ making, problems }: Snapshot): boolean =>
@@ -58,17 +58,12 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
       chosen = { ...chosen, arriving: false };
       focusSoon(RESULT_ID);
     }
-    return wrongPanel(snapshot, send, answer, chosen, choose);
+    return wrongPanel({ snapshot, send, chosen, choose }, answer);
   };
 }
 
-export function wrongPanel(
-  snapshot: Snapshot,
-  send: Send,
-  answer: Answer | null,
-  chosen: Chosen,
-  choose: Choose,
-): TemplateResult {
+export function wrongPanel(view: View, answer: Answer | null): TemplateResult {
+  const { snapshot, send, chosen, choose } = view;
   const isCounted = hasCounts(snapshot);
   const isDone = chosen.done !== null && chosen.done.project === snapshot.project;
   return html`<div class="wrong-panel">
@@ -81,10 +76,10 @@ export function wrongPanel(
       <h3 id="seen-heading">${isCounted || isDone ? 'What you counted' : 'Or enter what you counted'}</h3>
       ${isCounted || isDone ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
       ${chosen.asked && !isDone ? html`<p class="asked-for" role="status">${sayAskedFor(chosen.asked)}</p>` : nothing}
-      ${standsRow(snapshot, send)} ${countFolds(snapshot, send)} ${joinFold(snapshot, send, chosen, choose)}
+      ${standsRow(snapshot, send)} ${countFolds(snapshot, send)} ${joinFold(view)}
       ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
     </section>
-    ${isCounted && !isDone ? result({ snapshot, send, chosen, choose }, answer) : nothing}
+    ${isCounted && !isDone ? result(view, answer) : nothing}
     ${
       isCounted || isDone
         ? html`<details class="fold"><summary>Usual stories</summary>${stories(snapshot, send, choose)}</details>`
@@ -116,7 +111,7 @@ function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult
   </section>`;
 }
 
-function result(of: Omit<View, 'explained'>, answer: Answer | null): TemplateResult {
+function result(of: View, answer: Answer | null): TemplateResult {
   const { snapshot, send } = of;
   const inside = (): TemplateResult => {
     if (!answer)
@@ -137,7 +132,7 @@ const progress = ({ settled, slow, causes }: Answer): TemplateResult | typeof no
 
 /** The way back where the entry of what is shown is closed, or not on the list any more. */
 function otherShown(
-  { snapshot, send, chosen }: Omit<View, 'explained'>,
+  { snapshot, send, chosen }: View,
   answer: Answer | null,
 ): TemplateResult | typeof nothing {
   const { preview } = snapshot;
@@ -148,7 +143,7 @@ function otherShown(
   return isOpen ? nothing : backToCounts(send);
 }
 
-function found(view: View): TemplateResult {
+function found(view: Answered): TemplateResult {
   const { snapshot, send, chosen, choose } = view;
   const { explanations, nearest } = view.explained;
   const [best] = explanations;

@@ -20,14 +20,14 @@ import { curesOf } from './cures.ts';
 import { type Group, groupsOf } from './groups.ts';
 import { inPersonsNumbers } from './looks.ts';
 import { showing } from './showing.ts';
-import type { View } from './view.ts';
+import type { Answered } from './view.ts';
 
 /** So many are listed at first. */
 const few = 3;
 const mostTells = 3;
 
 export function causesList(
-  view: View,
+  view: Answered,
   explanations: readonly Explanation[],
   opensFirst = true,
 ): TemplateResult {
@@ -56,7 +56,12 @@ export function openKey(explanations: readonly Explanation[], { open }: Chosen):
 }
 
 /** The best of a group, or the one of it that is open; the others in a line below. */
-function groupEntry(view: View, { best, others }: Group, index: number, open: string | null): TemplateResult {
+function groupEntry(
+  view: Answered,
+  { best, others }: Group,
+  index: number,
+  open: string | null,
+): TemplateResult {
   const all = [best, ...others];
   const shown = all.find((one) => keyOf(one) === open) ?? best;
   const rest = all.filter((one) => one !== shown);
@@ -69,13 +74,13 @@ function groupEntry(view: View, { best, others }: Group, index: number, open: st
     }`;
 }
 
-function otherEntry({ snapshot, choose }: View, one: Explanation): TemplateResult {
+function otherEntry({ snapshot, choose }: Answered, one: Explanation): TemplateResult {
   const { making, settings } = snapshot;
   const places = one.causes.map((cause) => causePlace(cause, making.plan, settings)).join('; ');
   return html`<button type="button" class="button" @click=${() => choose({ open: keyOf(one) })}>${explanationTitle(one.causes, making.plan, settings)} · ${places}</button>`;
 }
 
-function causeEntry(view: View, explanation: Explanation, index: number, open: boolean): TemplateResult {
+function causeEntry(view: Answered, explanation: Explanation, index: number, open: boolean): TemplateResult {
   const { snapshot, choose } = view;
   const { making, settings } = snapshot;
   const { causes, sure } = explanation;
@@ -96,7 +101,7 @@ function pictures({ causes }: Explanation, speech: Speech): TemplateResult[] {
   return [...new Set(pairs)].map((pair) => rightAndWrong(pair, speech));
 }
 
-function body(view: View, explanation: Explanation): TemplateResult {
+function body(view: Answered, explanation: Explanation): TemplateResult {
   const { making, settings } = view.snapshot;
   const { causes, tell } = explanation;
   const gives = sayGives(explanation, making.plan, making.seen);

@@ -6,10 +6,13 @@ import { questionsBefore } from '../walk/mishaps/questions.ts';
 import { causeTitle } from '../words/wrong/causes.ts';
 import { sayPassed } from '../words/wrong/mishaps.ts';
 import { indexInList } from './cured.ts';
-import type { View } from './view.ts';
+import type { Answered } from './view.ts';
 
 /** Where the front's own number is wrong, or the recipe was kept, the drawing has nothing else to show. */
-export function showing({ snapshot, send }: View, explanation: Explanation): TemplateResult | typeof nothing {
+export function showing(
+  { snapshot, send }: Answered,
+  explanation: Explanation,
+): TemplateResult | typeof nothing {
   const { mishaps, front } = explanation;
   if (mishaps.length === 0 || front) return nothing;
   if (snapshot.preview?.mishaps !== mishaps)
