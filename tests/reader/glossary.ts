@@ -16,6 +16,7 @@ export type Glossary = {
   pad: string;
   cushion: string;
   miss: string;
+  unravel: string;
 };
 
 export const GLOSSARY: Record<Terms, Glossary> = {
@@ -28,6 +29,7 @@ export const GLOSSARY: Record<Terms, Glossary> = {
     pad: 'cushion pad',
     cushion: 'cushion',
     miss: 'Miss',
+    unravel: 'unravel',
   },
   us: {
     foundationStitch: 'foundation double crochet',
@@ -38,6 +40,7 @@ export const GLOSSARY: Record<Terms, Glossary> = {
     pad: 'pillow form',
     cushion: 'pillow',
     miss: 'Skip',
+    unravel: 'rip back',
   },
 };
 

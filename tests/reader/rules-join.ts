@@ -12,6 +12,7 @@ const CLOTH: RuleFor[] = [
     hands.stage = 'cloth';
     doing(hands, 'lay the strip');
   }),
+  rule('Cut it first: the place Cloth says how large\\.'),
   rule('Base chains on the raw edge, edging towards the middle\\.', (hands) =>
     doing(hands, 'turn the base outwards', 'lay the strip'),
   ),
@@ -25,7 +26,6 @@ const CLOTH: RuleFor[] = [
     doing(hands, 'pin middles', 'turn the base outwards');
   }),
   rule("The strip's middles lie on the cloth's middles\\."),
-  rule('Count the pins in and write the number down\\.', (hands) => doing(hands, 'write the pins down')),
   rule('Pin the (\\d+) corners?\\.', (hands, [corners]) => {
     must(number(corners) === hands.front.corners.length, 'there are not so many corners');
     doing(hands, 'pin corners', 'pin middles');
@@ -34,10 +34,13 @@ const CLOTH: RuleFor[] = [
   rule('Pin from each corner towards the middle\\.', (hands) => doing(hands, 'pin all', 'pin corners')),
   rule('Pin between those, all the way round\\.', (hands) => doing(hands, 'pin all', 'pin corners')),
   rule('Pat any looseness flat, evenly between the pins\\.'),
+  rule('Count the pins and write the number down\\.', (hands) =>
+    doing(hands, 'write the pins down', 'pin all'),
+  ),
   rule('Running stitch all round: over 1 stitch, under the next\\.', (hands) =>
     doing(hands, 'sew', 'pin all'),
   ),
-  rule('The line runs just below the edging\\.'),
+  rule('Through strip and cloth, just below the edging\\.'),
   rule('Sew back the other way and fill the gaps\\.', (hands) => doing(hands, 'sew back', 'sew')),
   rule('No gap is left on either side\\.'),
   rule("Weave the thread's end through the {tallMany}, and make it fast\\.", (hands) =>
@@ -172,7 +175,7 @@ const JOIN: RuleFor[] = [
     must(hands.loops === 0 && hands.ends === 0, 'the yarn hangs there already');
     Object.assign(hands, { loops: 1, ends: 1 });
   }),
-  rule("The edging's colour shows least: drawn in another here, to be seen\\."),
+  rule("The edging's colour shows least; the picture takes another\\."),
   rule('This pair gets its own {slip} at the very end\\.'),
   rule("1 {slip} through the next pair's inner 2 loops\\.", (hands) => joinNext(hands, 'stitch', null)),
   rule('Of the 4 loops side by side, the outer 2 stay free\\.'),
@@ -228,14 +231,14 @@ const JOIN: RuleFor[] = [
     must(pairsLeft(hands) === open, 'pairs are still open');
     doing(hands, 'look for holes', ...(hands.open === null ? ['take the loop'] : []));
   }),
-  rule('Every pair shows 1 {slip}\\.'),
+  rule('Every pair shows 1 {slip}; at a hole, {unravel} to it\\.'),
   rule('Only the first pair is still open\\.', (hands) => must(!hands.lastHole, 'it is closed')),
   rule('1 {slip} in the pair where you attached the yarn\\.', (hands) => {
     must(hands.done.has('look for holes') && !hands.lastHole, 'the last hole is not due');
     hands.lastHole = true;
   }),
   rule('The last hole is closed\\.', (hands) => must(hands.lastHole, 'it is open')),
-  rule('Needle under the second {slip}, then down into the last\\.', (hands) => {
+  rule('Thread the end: under the second {slip}, down into the last\\.', (hands) => {
     must(hands.loops === 0 && hands.ends === 2 && hands.lastHole, 'the join is not ended');
     doing(hands, 'close the join');
   }),

@@ -35,10 +35,13 @@ const FRONT: RuleFor[] = [
     must(way === ONWARDS[hands.hand], 'the front runs the other way');
     count(hands, 'stitch', number(which));
   }),
-  rule('The chain of the corner\\.', (hands) => countCorner(hands, 1, 'chain')),
-  rule('Chain (\\d+) of the corner\\.', (hands, [which]) => countCorner(hands, number(which), 'chain')),
-  rule('This stitch is the corner\\.', (hands) => countCorner(hands, 1, 'stitch')),
+  rule("Count the corner's chain\\.", (hands) => countCorner(hands, 1, 'chain')),
+  rule("Count the corner's (\\w+) chain\\.", (hands, [which]) =>
+    countCorner(hands, ordinalOf(which ?? ''), 'chain'),
+  ),
+  rule('Count the stitch that is the corner\\.', (hands) => countCorner(hands, 1, 'stitch')),
   rule('The first V can hide under the corner\\.'),
+  rule('Put a marker in this V\\.'),
   rule('Put a marker in this V, so that you know where to stop\\.'),
   rule('Corner chains are counted apart from the stitches\\.'),
   rule('It is counted apart from the sides\\.'),
@@ -50,14 +53,14 @@ const foundationStitch = (hands: Hands): void => {
 };
 
 const FOUNDATION: RuleFor[] = [
-  rule('Make a slip knot on the hook\\.', (hands) => {
+  rule('Make a slip knot on the hook you used for the front\\.', (hands) => {
     must(hands.counted === hands.frontPlaces.length, 'the front is not counted to its end');
     beginRound(hands, 'foundation');
     hands.loops = 1;
     hands.ends = 1;
   }),
   rule('Leave an end a hand long: you sew with it later\\.', (hands) => doing(hands, 'leave a long end')),
-  rule('The loop slides when you pull it\\.'),
+  rule("Yarn as thick as the front's\\."),
   rule('Chain (\\d+)\\.', (hands, [chains]) => {
     must(hands.loops === 1 && hands.round.length === 0, 'chains cannot begin here');
     if (hands.stage === 'edging') {
@@ -110,7 +113,7 @@ const FOUNDATION: RuleFor[] = [
   ),
   rule('Chain 1 for the corner\\.', (hands) => makeCorner(hands, 1, 1, 'chain')),
   rule('The next stitch goes in the last base chain\\.'),
-  rule('Corner (\\d+) holds (\\d+)\\.', (hands, [which, holds]) => {
+  rule('Corner (\\d+) holds (\\d+) chains?\\.', (hands, [which, holds]) => {
     must(hands.passed + 1 === number(which), 'this is another corner');
     must(hands.corner?.made === number(holds), 'the corner holds another number');
   }),
@@ -206,7 +209,12 @@ const EDGING: RuleFor[] = [
   rule('It is stitch (\\d+)(?: of side 1)?\\.', (hands, [which]) =>
     must(attachNumber(hands) === number(which), 'the yarn hangs in another stitch'),
   ),
-  rule('Any stitch will do: the counts stay the same\\.'),
+  rule('Another of this side will do: its count stays the same\\.', (hands) =>
+    must(cornersOf(hands.below).length > 0, 'there are no sides'),
+  ),
+  rule('Any other will do: the count stays the same\\.', (hands) =>
+    must(cornersOf(hands.below).length === 0, 'there are sides'),
+  ),
   rule('It counts as no stitch\\.', (hands) => must(hands.attachChain, 'there is no chain')),
   rule('The first stitch goes in the next place\\.', (hands) => {
     hands.firstGoes = 'next';
@@ -226,15 +234,15 @@ const EDGING: RuleFor[] = [
     first(hands);
     must(hands.firstGoes === 'next', 'the attach place is worked into');
   }),
-  rule('Put your start marker in it, and go on to the (left|right)\\.', (hands, [way]) => {
+  rule('Put your start marker in this stitch, and go on to the (left|right)\\.', (hands, [way]) => {
     first(hands);
     must(way === ONWARDS[hands.hand], 'the round runs the other way');
     hands.marker = 0;
   }),
   rule('The front loops stay free in a line\\.'),
   rule('Look for it tucked against the corner\\.'),
-  rule('1 {short} in the chain of the corner\\.', (hands) => intoCorner(hands, null, 'chain')),
-  rule('1 {short} in the (\\w+) chain of the corner\\.', (hands, [which]) =>
+  rule('1 {short} in the chain of the corner below\\.', (hands) => intoCorner(hands, null, 'chain')),
+  rule('1 {short} in the (\\w+) chain of the corner below\\.', (hands, [which]) =>
     intoCorner(hands, ordinalOf(which ?? ''), 'chain'),
   ),
   rule('1 {short} in the corner stitch\\.', (hands) => intoCorner(hands, 1, 'stitch')),
@@ -305,13 +313,13 @@ const needle =
   };
 
 const CLOSING: RuleFor[] = [
-  rule("Cut the yarn a hand's length on, and draw it through\\.", endRound),
+  rule("Cut the yarn a hand's length on; draw it through the loop\\.", endRound),
   rule('The last loop is closed, and the end hangs free\\.'),
-  rule('Tape both ends down flat, all posts to one side\\.', (hands) => {
+  rule('Tape both ends to the table, all posts to one side\\.', (hands) => {
     must(hands.ends === 2, 'there are not two ends');
     doing(hands, 'tape the ends');
   }),
-  rule('The base chains lie inside, the tops outside\\.'),
+  rule('It lies as a ring: base chains inside, tops outside\\.'),
   rule('Lay the ring flat and follow the base once round\\.', (hands) =>
     doing(hands, 'follow the base', 'tape the ends'),
   ),
@@ -321,10 +329,10 @@ const CLOSING: RuleFor[] = [
   ),
   rule('Once the ring is closed, a twist stays\\.'),
   rule('The slider stops here until you answer\\.'),
-  rule('Needle under both loops of the first stitch\\.', needle(1, 0)),
-  rule('Needle under both loops of the second stitch\\.', needle(0, 0)),
-  rule('Needle under both loops of the top starting chain\\.', needle(1, 1)),
-  rule('Needle under both loops of the first {tall}\\.', needle(0, 1)),
+  rule('Thread the cut end: under both loops of the first stitch\\.', needle(1, 0)),
+  rule('Thread the cut end: under both loops of the second stitch\\.', needle(0, 0)),
+  rule('Thread the cut end: under both loops of the top starting chain\\.', needle(1, 1)),
+  rule('Thread the cut end: under both loops of the first {tall}\\.', needle(0, 1)),
   rule('Then down into the middle of the last V\\.', (hands) => {
     must(hands.needle !== null, 'the needle is not under a stitch');
     doing(hands, 'close the round');

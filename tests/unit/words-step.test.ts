@@ -163,12 +163,17 @@ describe('the acts', () => {
       (s) => s.kind === 'corner-chain' && s.place === 1,
       'Chain 1: second of 2 for the corner.',
     ],
-    ['the closing', plain, (s) => s.kind === 'close-tops', 'Needle under both loops of the first stitch.'],
+    [
+      'the closing',
+      plain,
+      (s) => s.kind === 'close-tops',
+      'Thread the cut end: under both loops of the first stitch.',
+    ],
     [
       'before the corner',
       plain,
       (s) => s.target.loop === 'corner-chain',
-      '1 double crochet in the first chain of the corner.',
+      '1 double crochet in the first chain of the corner below.',
     ],
     [
       'the hidden stitch',
@@ -205,8 +210,8 @@ describe('the acts', () => {
     );
     const said = arms.slice(0, 2).map((step) => sayStep(step, plain, speech('us')).act);
     expect(said).toEqual([
-      '1 single crochet in the first chain of the corner.',
-      '1 single crochet in the second chain of the corner.',
+      '1 single crochet in the first chain of the corner below.',
+      '1 single crochet in the second chain of the corner below.',
     ]);
   });
 
@@ -238,10 +243,10 @@ describe('the acts', () => {
 
   // Through the first stitch shows one extra, through the second or over a starting chain none (read, three tutorials).
   test.each([
-    [1, 0, 'Needle under both loops of the first stitch.'],
-    [0, 0, 'Needle under both loops of the second stitch.'],
-    [1, 1, 'Needle under both loops of the top starting chain.'],
-    [0, 1, 'Needle under both loops of the first treble.'],
+    [1, 0, 'Thread the cut end: under both loops of the first stitch.'],
+    [0, 0, 'Thread the cut end: under both loops of the second stitch.'],
+    [1, 1, 'Thread the cut end: under both loops of the top starting chain.'],
+    [0, 1, 'Thread the cut end: under both loops of the first treble.'],
   ] as const)('closing that adds %i, chains that count as %i: %s', (adds, counts, words) => {
     const told = square({ foundationClosing: { adds }, foundationStart: { counts } });
     expect(act(told, (s) => s.kind === 'close-tops')).toBe(words);
@@ -251,8 +256,8 @@ describe('the acts', () => {
     const asked = everyStep(plain).findIndex(({ kind }) => kind === 'check-twist');
     const before = [2, 1].map((by) => sayStep(plain.steps.at(asked - by), plain, speech('uk')).act);
     expect(before).toEqual([
-      "Cut the yarn a hand's length on, and draw it through.",
-      'Tape both ends down flat, all posts to one side.',
+      "Cut the yarn a hand's length on; draw it through the loop.",
+      'Tape both ends to the table, all posts to one side.',
     ]);
     const { answers } = sayStep(plain.steps.at(asked), plain, speech('uk'));
     expect(answers?.no).toBe('No, it is twisted');
@@ -264,8 +269,10 @@ describe('the acts', () => {
     const check = (told: Told): string | undefined =>
       sayStep(everyStep(told).find(({ kind }) => kind === 'attach') as Step, told, speech('uk')).check;
     expect([foundation.tail, choices.foundationClosing.adds]).toEqual([4, 1]);
-    expect(check(plain)).toBe('It is stitch 6 of side 1. Any stitch will do: the counts stay the same.');
-    expect(check(rounded)).toBe('It is stitch 1. Any stitch will do: the counts stay the same.');
+    expect(check(plain)).toBe(
+      'It is stitch 6 of side 1. Another of this side will do: its count stays the same.',
+    );
+    expect(check(rounded)).toBe('It is stitch 1. Any other will do: the count stays the same.');
   });
 
   test('which corner the join is counted from, and what counts as 1', () => {
@@ -347,8 +354,8 @@ describe('corners on their way', () => {
       '1 double crochet in the hidden first stitch, back loop.',
       'Look for it tucked against the corner.',
     ];
-    const first = '1 double crochet in the first chain of the corner.';
-    const second = '1 double crochet in the second chain of the corner.';
+    const first = '1 double crochet in the first chain of the corner below.';
+    const second = '1 double crochet in the second chain of the corner below.';
     expect(acts({})).toEqual([
       [first, 'The corner chains come next.'],
       [second, 'It goes past the chains you just made.'],

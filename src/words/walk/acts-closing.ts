@@ -16,13 +16,13 @@ const NEEDLE = 'Keep needles and blades away from small children.'; // usual for
 
 export const CLOSING: Record<ClosingKind, (telling: Telling) => Sentences> = {
   'fasten-off': () => ({
-    act: "Cut the yarn a hand's length on, and draw it through.",
+    act: "Cut the yarn a hand's length on; draw it through the loop.",
     check: 'The last loop is closed, and the end hangs free.',
     caution: NEEDLE,
   }),
   'tape-ends': () => ({
-    act: 'Tape both ends down flat, all posts to one side.', // common practice
-    check: 'The base chains lie inside, the tops outside.',
+    act: 'Tape both ends to the table, all posts to one side.', // common practice
+    check: 'It lies as a ring: base chains inside, tops outside.',
   }),
   'check-twist': () => ({
     act: 'Lay the ring flat and follow the base once round.',
@@ -66,7 +66,7 @@ const stitches: Under = { first: 'the first stitch', second: 'the second stitch'
 
 function needle(adds: 0 | 1, { first, second, over }: Under, sides: readonly number[]): Sentences {
   return {
-    act: `Needle under both loops of ${adds === 1 ? first : second}.`,
+    act: `Thread the cut end: under both loops of ${adds === 1 ? first : second}.`,
     check: `Then down into the middle of the last V. ${adds === 1 ? makes(sides) : `It lies over ${over} and makes none of its own.`}`,
   };
 }

@@ -24,12 +24,12 @@ const corners = ({ plan }: Telling['making']): number => plan.edge.corners.lengt
 export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
   'lay-strip': () => ({
     act: "Lay the strip face down on the cloth's right side.",
-    check: 'Base chains on the raw edge, edging towards the middle.',
+    check:
+      'Cut it first: the place Cloth says how large. Base chains on the raw edge, edging towards the middle.',
   }),
   'cloth-centres': ({ making }) => ({
     act: corners(making) > 0 ? 'Pin the middle of each side first.' : 'Pin the 4 quarters first.',
     check: "The strip's middles lie on the cloth's middles.",
-    caution: 'Count the pins in and write the number down.', // usual for the trade
   }),
   'cloth-corners': ({ making }) => ({
     act:
@@ -44,10 +44,11 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
         ? 'Pin from each corner towards the middle.'
         : 'Pin between those, all the way round.',
     check: 'Pat any looseness flat, evenly between the pins.',
+    caution: 'Count the pins and write the number down.', // usual for the trade
   }),
   'sew-out': () => ({
     act: 'Running stitch all round: over 1 stitch, under the next.',
-    check: 'The line runs just below the edging.',
+    check: 'Through strip and cloth, just below the edging.',
     caution: 'Keep needles and blades away from small children.',
   }),
   'sew-back': () => ({

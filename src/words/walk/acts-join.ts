@@ -46,7 +46,7 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
           },
   'join-attach': ({ making, t }) => ({
     act: "Attach the yarn through the marked pair's inner 2 loops.",
-    check: `The edging's colour shows least: drawn in another here, to be seen. ${
+    check: `The edging's colour shows least; the picture takes another. ${
       making.plan.choices.open === undefined
         ? `This pair gets its own ${t('slip-stitch')} at the very end.`
         : 'This pair stays open with its side.'
@@ -69,7 +69,7 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
   }),
   'look-for-holes': ({ making, t }) => ({
     act: 'Look along the whole join for holes.',
-    check: `Every pair shows 1 ${t('slip-stitch')}. ${
+    check: `Every pair shows 1 ${t('slip-stitch')}; at a hole, ${t('unravel')} to it. ${
       making.plan.choices.open === undefined
         ? 'Only the first pair is still open.'
         : `Only side ${making.plan.choices.open + 1} is open, from corner to corner.`
@@ -80,7 +80,7 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
     check: 'The last hole is closed.',
   }),
   'join-close': ({ t }) => ({
-    act: `Needle under the second ${t('slip-stitch')}, then down into the last.`,
+    act: `Thread the end: under the second ${t('slip-stitch')}, down into the last.`,
     check: 'It lies over the first. The line runs on without a step.',
   }),
   'ends-inside': () => ({

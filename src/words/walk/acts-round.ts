@@ -1,7 +1,7 @@
 /** The sentences for counting the front and for working the foundation and the edging rounds. */
 import type { Step, StepKind } from '../../../core/index.ts';
 import { onwards } from '../hand.ts';
-import { ordinal, ordinalWord } from '../numbers.ts';
+import { many, ordinal, ordinalWord } from '../numbers.ts';
 import { type ArmEnd, armOf, cornerBelow, isCornerStep } from './arms.ts';
 import { neighbour, type Sentences, type Telling } from './telling.ts';
 
@@ -26,6 +26,7 @@ export const STARTING_CHAINS = 4;
 export const ROUND: Acts<RoundKind> = {
   'count-stitch': ({ step, making, speech }) => ({
     act: `Count ${step.place + 1}: 1 V, going ${onwards(speech)}.`,
+    ...(step.marker && { check: 'Put a marker in this V.' }),
     // Exactly one per side is missed, tucked under the corner (read, two tutorials).
     ...(step.place === 0 && {
       check:
@@ -36,15 +37,18 @@ export const ROUND: Acts<RoundKind> = {
   }),
   'count-corner': ({ step, making }) =>
     making.plan.edge.corners[step.corner]?.made === 'stitch'
-      ? { act: 'This stitch is the corner.', check: 'It is counted apart from the sides.' }
+      ? { act: 'Count the stitch that is the corner.', check: 'It is counted apart from the sides.' }
       : {
-          act: step.of === 1 ? 'The chain of the corner.' : `Chain ${step.place + 1} of the corner.`,
+          act:
+            step.of === 1
+              ? "Count the corner's chain."
+              : `Count the corner's ${ordinalWord(step.place + 1)} chain.`,
           ...(step.place === 0 && { check: 'Corner chains are counted apart from the stitches.' }),
         },
   'slip-knot': () => ({
-    act: 'Make a slip knot on the hook.',
-    // Common practice, no source: that end closes the base of the ring later.
-    check: 'Leave an end a hand long: you sew with it later. The loop slides when you pull it.',
+    act: 'Make a slip knot on the hook you used for the front.',
+    // Common practice, no source: yarn and hook as the front's, and that end closes the base of the ring later.
+    check: "Yarn as thick as the front's. Leave an end a hand long: you sew with it later.",
   }),
   'start-chains': ({ making }) => ({
     act: `Chain ${STARTING_CHAINS}.`,
@@ -111,7 +115,7 @@ function cornerChain(telling: Telling): Sentences {
   if (step.stage === 'foundation') {
     return { act: chains, ...(last && { check: 'The next stitch goes in the last base chain.' }) };
   }
-  return { act: chains, ...(last && { check: `${cornerNow(step)} holds ${step.of}.` }) };
+  return { act: chains, ...(last && { check: `${cornerNow(step)} holds ${many(step.of, 'chain')}.` }) };
 }
 
 const cornerNow = ({ corner }: Step): string => `Corner ${corner + 1}`;
@@ -147,7 +151,7 @@ function aroundTurn(telling: Telling): ArmEnd | null {
 }
 
 function firstOfRound({ making, speech }: Telling, name: string): Sentences {
-  const marker = `Put your start marker in it, and go on to the ${onwards(speech)}.`;
+  const marker = `Put your start marker in this stitch, and go on to the ${onwards(speech)}.`;
   return making.plan.choices.edgingClosing.adds === 1
     ? { act: `1 ${name} in the next back loop.`, check: `Leave the attach place free. ${marker}` }
     : { act: `1 ${name} in the attach place, back loop.`, check: marker };
@@ -166,7 +170,9 @@ function attach(telling: Telling): Sentences {
     act: isFirst
       ? 'Attach the yarn in the back loop under your start marker.'
       : 'Attach the yarn in the back loop of the last stitch.',
-    check: `It is ${place}. Any stitch will do: the counts stay the same.`,
+    check: `It is ${place}. ${
+      round ? 'Any other will do: the count' : 'Another of this side will do: its count'
+    } stays the same.`,
   };
 }
 
@@ -197,7 +203,7 @@ function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
   const corner = cornerBelow(telling, arm) ?? (arm === 'before' ? step.side : turned);
   const size = corners[corner]?.size ?? 1;
   const chain = size === 1 ? 'chain' : `${ordinalWord(arm === 'before' ? 1 : size)} chain`;
-  return { act: `1 ${name} in the ${chain} of the corner.`, ...besideCorner(telling, arm) };
+  return { act: `1 ${name} in the ${chain} of the corner below.`, ...besideCorner(telling, arm) };
 }
 
 /** What lies between this arm and the other one. */
