@@ -13,7 +13,7 @@ import { openFlatPainter } from './painters/flat.ts';
 import type { GpuCanvas, Painter } from './painters/painter.ts';
 import { fontOf } from './painters/words.ts';
 import type { Table, TableOptions, ViewId } from './table-face.ts';
-import { contains, isEmpty, type Rect, toScreen } from './view/camera.ts';
+import { contains, isEmpty, middleOf, type Point, type Rect, toScreen, type Zoom } from './view/camera.ts';
 import { listen } from './view/gestures.ts';
 import { follow, type Looking, panned, wantedCamera, zoomed } from './view/looking.ts';
 import { isOver } from './view/motion.ts';
@@ -193,15 +193,14 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     byHand(id, (looking, view) => panned(looking, view, dx, dy));
   }
 
-  function zoomAt(id: ViewId, factor: number, x: number, y: number): boolean {
+  function zoomBy(id: ViewId, zoom: Zoom): boolean {
     const before = stateOf(id).looking?.camera.px;
-    byHand(id, (looking, view, region) => zoomed(looking, view, region, factor, x, y));
+    byHand(id, (looking, view, region) => zoomed(looking, view, region, zoom));
     return stateOf(id).looking?.camera.px !== before;
   }
 
   function zoom(id: ViewId, factor: number): void {
-    const { region } = stateOf(id);
-    zoomAt(id, factor, region.x + region.width / 2, region.y + region.height / 2);
+    zoomBy(id, { factor, about: middleOf(stateOf(id).region) });
   }
 
   function fit(id: ViewId): void {
@@ -216,8 +215,8 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     const { looking, region } = stateOf(id);
     // What is in sight on the whole panel needs no moving.
     if (id === 'whole' && looking !== null) {
-      const at = toScreen(looking.camera, region, x, y);
-      if (contains(region, at.x, at.y)) return;
+      const at = toScreen({ camera: looking.camera, region }, { x, y });
+      if (contains(region, at)) return;
     }
     byHand(id, (looking) => ({
       ...looking,
@@ -235,13 +234,13 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
   function hand(): Parameters<typeof listen>[3] {
     return {
       pan,
-      zoom: zoomAt,
+      zoom: zoomBy,
       fit,
-      choose(_view, x, y) {
-        const spot = spotAt(x, y);
+      choose(_view, at) {
+        const spot = spotAt(at);
         if (spot !== null) options.onChoose?.(spot);
       },
-      point: (_view, at) => point(at === null ? null : spotAt(at.x, at.y)),
+      point: (_view, at) => point(at === null ? null : spotAt(at)),
       begin(id) {
         stateOf(id).held = stateOf(id).looking;
       },
@@ -252,18 +251,19 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     };
   }
 
-  function spotAt(x: number, y: number): Spot | null {
+  function spotAt(at: Point): Spot | null {
     for (const id of VIEWS) {
       const { scene, looking, region } = stateOf(id);
-      if (scene === null || looking === null || !contains(region, x, y)) continue;
-      return spotIn(scene, looking.camera, region, x, y);
+      if (scene === null || looking === null || !contains(region, at)) continue;
+      return spotIn(scene, { camera: looking.camera, region }, at);
     }
     return null;
   }
 
   function boxOf(spot: Spot): Rect | null {
     const { scene, looking, region } = stateOf(spot.view);
-    return scene === null || looking === null ? null : boxIn(scene, looking.camera, region, spot);
+    if (scene === null || looking === null) return null;
+    return boxIn(scene, { camera: looking.camera, region }, spot);
   }
 
   // --- Host ----------------------------------------------------------------------------------------
@@ -305,7 +305,7 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     pan,
     fit,
     lookAt,
-    spotAt,
+    spotAt: (x, y) => spotAt({ x, y }),
     boxOf,
     exportSvg: (id, title) => svgOf(stateOf(id).scene, inks, title),
     exportPng: (id, widthPx) => pngOf(stateOf(id).scene, inks, widthPx),

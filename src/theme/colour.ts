@@ -48,15 +48,17 @@ export function mix(from: string, to: string, share: number): string {
   return writeHex([channel(0), channel(1), channel(2)]);
 }
 
+/** A contrast to reach on every one of some papers; `ratio` is 1–21. */
+export type LeastContrast = { papers: readonly string[]; ratio: number };
+
 /**
- * The first colour on the way from `colour` to `ink` that reaches `ratio` on every paper given,
- * beginning at share `least`. Falls back on `ink` itself.
+ * The first colour on the way from `colour` to `ink` that has the contrast asked for, beginning at
+ * share `least`. Falls back on `ink` itself.
  */
 export function towardsContrast(
   colour: string,
   ink: string,
-  papers: readonly string[],
-  ratio: number,
+  { papers, ratio }: LeastContrast,
   least = 0,
 ): string {
   const enough = (hex: string) => papers.every((paper) => contrast(hex, paper) >= ratio);

@@ -98,13 +98,14 @@ export const TEXT_CONTRAST = 4.5;
  * raised paper. Begins a little on the way, so that the outline shows against the yarn as well.
  */
 export function markInk(yarn: string, theme: Theme): string {
-  return towardsContrast(yarn, theme.ink, [theme.paper, theme.raised], MARK_CONTRAST + 0.05, 0.28);
+  const contrast = { papers: [theme.paper, theme.raised], ratio: MARK_CONTRAST + 0.05 };
+  return towardsContrast(yarn, theme.ink, contrast, 0.28);
 }
 
 /** Text in a yarn's colour: at least 4.5:1 on every paper of the theme. */
 export function textInk(yarn: string, theme: Theme): string {
   const papers = [theme.paper, theme.raised, theme.well];
-  return towardsContrast(yarn, theme.ink, papers, TEXT_CONTRAST + 0.05, 0);
+  return towardsContrast(yarn, theme.ink, { papers, ratio: TEXT_CONTRAST + 0.05 });
 }
 
 /** Name of the custom property of each plain colour, and of the three yarns. */

@@ -29,8 +29,8 @@ describe('camera', () => {
   test('a point goes to the screen and back', () => {
     fc.assert(
       fc.property(cameras, places, (camera, { x, y }) => {
-        const world = toWorld(camera, region, x, y);
-        const back = toScreen(camera, region, world.x, world.y);
+        const world = toWorld({ camera, region }, { x, y });
+        const back = toScreen({ camera, region }, world);
         expect(back.x).toBeCloseTo(x, 5);
         expect(back.y).toBeCloseTo(y, 5);
       }),
@@ -44,9 +44,9 @@ describe('camera', () => {
         places,
         fc.double({ min: 0.2, max: 5, noNaN: true }),
         (camera, { x, y }, factor) => {
-          const held = toWorld(camera, region, x, y);
-          const after = zoomAbout(camera, region, factor, x, y);
-          const now = toScreen(after, region, held.x, held.y);
+          const held = toWorld({ camera, region }, { x, y });
+          const after = zoomAbout({ camera, region }, { factor, about: { x, y } });
+          const now = toScreen({ camera: after, region }, held);
           expect(now.x).toBeCloseTo(x, 4);
           expect(now.y).toBeCloseTo(y, 4);
         },
@@ -61,7 +61,7 @@ describe('camera', () => {
         fc.double({ min: 0.5, max: 3e4, noNaN: true }),
         (width, height) => {
           const bounds = { x0: -3, y0: 5, x1: -3 + width, y1: 5 + height };
-          const shown = shownBox(fitBounds(bounds, region, 20), region);
+          const shown = shownBox({ camera: fitBounds(bounds, region, 20), region });
           const slack = 1e-6 * Math.max(width, height);
           expect(shown.x0).toBeLessThanOrEqual(bounds.x0 + slack);
           expect(shown.y0).toBeLessThanOrEqual(bounds.y0 + slack);
@@ -111,7 +111,7 @@ describe('where a view looks', () => {
 
   test('a zoom by hand outlasts a step', () => {
     const first = follow(null, null, close(7), region);
-    const nearer = zoomed(first, close(7), region, 2, 420, 260);
+    const nearer = zoomed(first, close(7), region, { factor: 2, about: { x: 420, y: 260 } });
     expect(nearer.camera.px).toBe(60);
     expect(follow(nearer, close(7), close(8), region).camera).toEqual({ x: 8, y: 12, px: 60 });
   });
@@ -119,11 +119,14 @@ describe('where a view looks', () => {
   test('the close-up never moves along y', () => {
     const first = follow(null, null, close(7), region);
     expect(panned(first, close(7), 0, 400).camera.y).toBe(12);
-    expect(zoomed(first, close(7), region, 1.5, 30, 70).camera.y).toBe(12);
+    expect(zoomed(first, close(7), region, { factor: 1.5, about: { x: 30, y: 70 } }).camera.y).toBe(12);
   });
 
   test('the whole is fitted anew when the panel changes its shape', () => {
-    const first = zoomed(follow(null, null, view('whole'), region), view('whole'), region, 3, 100, 100);
+    const first = zoomed(follow(null, null, view('whole'), region), view('whole'), region, {
+      factor: 3,
+      about: { x: 100, y: 100 },
+    });
     const same = follow(first, view('whole'), view('whole'), region);
     expect(same.camera).toEqual(first.camera);
     const other = view('whole', { bounds: { x0: 0, y0: 0, x1: 90, y1: 30 } });
@@ -135,7 +138,8 @@ describe('where a view looks', () => {
     let looking = follow(null, null, view('whole'), region);
     for (let turn = 0; turn < 50; turn++) looking = panned(looking, view('whole'), 900, -900);
     expect(looking.camera).toMatchObject({ x: 0, y: 30 });
-    for (let turn = 0; turn < 50; turn++) looking = zoomed(looking, view('whole'), region, 0.5, 400, 200);
+    for (let turn = 0; turn < 50; turn++)
+      looking = zoomed(looking, view('whole'), region, { factor: 0.5, about: { x: 400, y: 200 } });
     expect(looking.camera.px).toBeCloseTo(leastPx(view('whole'), region));
   });
 });

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
+import type { Zoom } from '../../src/table/view/camera.ts';
 import { type Hand, listen } from '../../src/table/view/gestures.ts';
 
 type Done = [what: string, ...numbers: unknown[]];
@@ -67,14 +68,14 @@ describe('a tap', () => {
     pad.send('pointerdown', 50, 90);
     expect(pad.acts()).toEqual([]);
     pad.send('pointerup', 50, 90);
-    expect(pad.acts()).toEqual([['choose', 50, 90]]);
+    expect(pad.acts()).toEqual([['choose', { x: 50, y: 90 }]]);
   });
 
   test('may tremble a little', () => {
     pad.send('pointerdown', 50, 90);
     pad.send('pointermove', 54, 92);
     pad.send('pointerup', 54, 92);
-    expect(pad.acts()).toEqual([['choose', 54, 92]]);
+    expect(pad.acts()).toEqual([['choose', { x: 54, y: 92 }]]);
   });
 
   test('that wanders off is none', () => {
@@ -128,7 +129,7 @@ test('two fingers zoom about their middle by how far they part', () => {
   pad.send('pointerup', 100, 150, { pointerId: 1, pointerType: 'touch' });
   expect(pad.acts()).toEqual([
     ['pan', 50, 0],
-    ['zoom', 2, 200, 150],
+    ['zoom', { factor: 2, about: { x: 200, y: 150 } }],
   ]);
 });
 
@@ -169,9 +170,9 @@ describe('a wheel', () => {
   ])('%s zooms about the pointer, towards it when turned up', (_name, keys, around) => {
     Object.assign(pad.around, around);
     const event = pad.send('wheel', 70, 100, { ...up, ...keys });
-    const [[what, factor, x, y]] = pad.acts() as [[string, number, number, number]];
-    expect([what, x, y]).toEqual(['zoom', 70, 100]);
-    expect(factor).toBeGreaterThan(1);
+    const [[what, zoom]] = pad.acts() as [[string, Zoom]];
+    expect([what, zoom.about]).toEqual(['zoom', { x: 70, y: 100 }]);
+    expect(zoom.factor).toBeGreaterThan(1);
     expect(event.defaultPrevented).toBe(true);
   });
 
@@ -196,8 +197,8 @@ describe('keys', () => {
   test.each([
     ['ArrowLeft', ['pan', 72, 0]],
     ['ArrowDown', ['pan', 0, -72]],
-    ['+', ['zoom', 1.25, 220, 210]],
-    ['-', ['zoom', 0.8, 220, 210]],
+    ['+', ['zoom', { factor: 1.25, about: { x: 220, y: 210 } }]],
+    ['-', ['zoom', { factor: 0.8, about: { x: 220, y: 210 } }]],
     ['0', ['fit']],
   ])('%s', (key, act) => {
     expect(pad.send('keydown', 0, 0, { key }).defaultPrevented).toBe(true);

@@ -24,7 +24,7 @@ describe('cells', () => {
         for (const look of Object.values(Look))
           for (const made of [true, false])
             for (const detail of ['small', 'full'] as const) {
-              const key = cellKey(glyph, tone, look, made, detail);
+              const key = cellKey({ glyph, tone, look, made, detail });
               keys.add(key);
               expect(cellPlan(key)).toEqual({ glyph, tone, look, made, detail });
             }
@@ -238,7 +238,7 @@ describe('pointing', () => {
         fc.double({ min: -22, max: 22, noNaN: true }),
         fc.double({ min: -12, max: 12, noNaN: true }),
         (x, y) => {
-          const found = nearestMark(marks, chunks, x, y, 2);
+          const found = nearestMark(marks, chunks, { x, y }, 2);
           let best = -1;
           let least = 2;
           for (let index = 0; index < marks.count; index++) {
@@ -256,24 +256,24 @@ describe('pointing', () => {
     const far = { x: 0, y: 0, px: 2 };
     const { marks } = view.parts[0]!;
     const at = { x: 450 + marks.x[5]! * 2, y: 150 + marks.y[5]! * 2 };
-    expect(spotIn(view, far, region, at.x, at.y + LEAST_REACH_PX - 0.5)).not.toBeNull();
-    expect(spotIn(view, far, region, at.x, at.y + 40)).toBeNull();
+    expect(spotIn(view, { camera: far, region }, { x: at.x, y: at.y + LEAST_REACH_PX - 0.5 })).not.toBeNull();
+    expect(spotIn(view, { camera: far, region }, { x: at.x, y: at.y + 40 })).toBeNull();
   });
 
   test('what cannot be pointed at is passed over', () => {
     const view = closeView(60, 20);
     const silent = { ...view, parts: view.parts.map((part): Part => ({ ...part, solid: false })) };
-    expect(spotIn(view, camera, region, 450, 150)).not.toBeNull();
-    expect(spotIn(silent, camera, region, 450, 150)).toBeNull();
+    expect(spotIn(view, { camera, region }, { x: 450, y: 150 })).not.toBeNull();
+    expect(spotIn(silent, { camera, region }, { x: 450, y: 150 })).toBeNull();
   });
 
   test('a spot has a box around its middle', () => {
     const view = closeView(60, 20);
     const spot = { view: 'close', part: 'front-lane', index: 22 } as const;
-    const box = boxIn(view, camera, region, spot)!;
+    const box = boxIn(view, { camera, region }, spot)!;
     const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-    expect(spotIn(view, camera, region, middle.x, middle.y)).toEqual(spot);
-    expect(boxIn(view, camera, region, { ...spot, index: 60 })).toBeNull();
-    expect(boxIn(view, camera, region, { ...spot, part: 'none' })).toBeNull();
+    expect(spotIn(view, { camera, region }, middle)).toEqual(spot);
+    expect(boxIn(view, { camera, region }, { ...spot, index: 60 })).toBeNull();
+    expect(boxIn(view, { camera, region }, { ...spot, part: 'none' })).toBeNull();
   });
 });

@@ -1,6 +1,9 @@
 /** Paints layers of path data on any 2D canvas. The texture, the flat painter and the print use it. */
-import type { Ink } from './inks.ts';
+import type { Ink, Inks } from './inks.ts';
 import type { Layer } from './layer.ts';
+
+/** A 2D canvas and the colours to paint on it with. */
+export type Brush = { context: CanvasRenderingContext2D; inks: Inks };
 
 const paths = new Map<string, Path2D>();
 

@@ -19,8 +19,12 @@ export type CellPlan = {
   detail: Detail;
 };
 
+/** A plan with its codes as the columns of marks have them: plain numbers. */
+export type CellFields = Omit<CellPlan, 'glyph' | 'tone' | 'look'> &
+  Record<'glyph' | 'tone' | 'look', number>;
+
 /** Packs a plan into a key: glyph 4 bits, tone 3, look 3, made 1, detail 1. */
-export function cellKey(glyph: number, tone: number, look: number, made: boolean, detail: Detail): CellKey {
+export function cellKey({ glyph, tone, look, made, detail }: CellFields): CellKey {
   return (glyph << 8) | (tone << 5) | (look << 2) | (made ? 2 : 0) | (detail === 'full' ? 1 : 0);
 }
 

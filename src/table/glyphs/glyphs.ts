@@ -11,10 +11,11 @@ import {
   beside,
   ellipse,
   line,
+  outlineOf,
   roundBox,
   type Spine,
+  type Strand,
   smooth,
-  strand,
   type Thickness,
   within,
 } from './strand.ts';
@@ -46,51 +47,57 @@ const teardrop: Thickness = (share) =>
 
 // Two loops leave one point, lean apart and forward, and go in behind the point of the next stitch, which
 // is painted over their ends: so a row of stitches is a plait and not a row of signs.
-const FAR_LOOP: Spine = [
-  [-0.52, -0.025],
-  [-0.2, -0.06],
-  [0.1, -0.345],
-  [0.56, -0.225],
-];
-const NEAR_LOOP: Spine = mirror(FAR_LOOP);
+const FAR_LOOP: Strand = {
+  spine: [
+    [-0.52, -0.025],
+    [-0.2, -0.06],
+    [0.1, -0.345],
+    [0.56, -0.225],
+  ],
+  thickness: teardrop,
+};
+const NEAR_LOOP = mirror(FAR_LOOP);
 
-const loops = [strand(FAR_LOOP, teardrop), strand(NEAR_LOOP, teardrop)];
+const loops = [outlineOf(FAR_LOOP), outlineOf(NEAR_LOOP)];
 
 /** Around both loops, without the air between them. */
 const VEE_HULL = smooth(
   [
-    ...[0, 0.15, 0.35, 0.55, 0.75, 0.92].map((share) => beside(FAR_LOOP, teardrop, share, -1)),
+    ...[0, 0.15, 0.35, 0.55, 0.75, 0.92].map((share) => beside(FAR_LOOP, share, -1)),
     [0.67, -0.22],
     [0.67, 0.22],
-    ...[0.92, 0.75, 0.55, 0.35, 0.15, 0].map((share) => beside(NEAR_LOOP, teardrop, share, 1)),
+    ...[0.92, 0.75, 0.55, 0.35, 0.15, 0].map((share) => beside(NEAR_LOOP, share, 1)),
   ],
   true,
 );
 
 const veeFull: Layer[] = [
-  ...yarn(FAR_LOOP, teardrop, { body: 'far', plies: 6, lit: -1 }),
-  ...yarn(NEAR_LOOP, teardrop, { body: 'near', plies: 6, lit: -1 }),
+  ...yarn(FAR_LOOP, { body: 'far', plies: 6, lit: -1 }),
+  ...yarn(NEAR_LOOP, { body: 'near', plies: 6, lit: -1 }),
 ];
 
 // At a few pixels a plait turns to porridge: two leaves with air between them still read as a stitch.
 const leaf: Thickness = (share) => 0.035 + 0.1 * Math.sin(Math.PI * share ** 0.85);
-const FAR_LEAF: Spine = [
-  [-0.46, -0.05],
-  [-0.2, -0.09],
-  [0.1, -0.21],
-  [0.36, -0.27],
-];
-const leaves = [strand(FAR_LEAF, leaf), strand(mirror(FAR_LEAF), leaf)];
+const FAR_LEAF: Strand = {
+  spine: [
+    [-0.46, -0.05],
+    [-0.2, -0.09],
+    [0.1, -0.21],
+    [0.36, -0.27],
+  ],
+  thickness: leaf,
+};
+const leaves = [outlineOf(FAR_LEAF), outlineOf(mirror(FAR_LEAF))];
 const veeSmall: Layer[] = [
   fill(leaves[0]!, 'far'),
   fill(leaves[1]!, 'near'),
   ...leaves.map((d) => pen(d, 'line', SMALL_OUTLINE)),
 ];
 
-/** The same curve on the other side of the braid. */
-function mirror([a, b, c, d]: Spine): Spine {
+/** The same strand on the other side of the braid. */
+function mirror({ spine: [a, b, c, d], thickness }: Strand): Strand {
   const over = ([x, y]: Spine[0]): Spine[0] => [x, -y];
-  return [over(a), over(b), over(c), over(d)];
+  return { spine: [over(a), over(b), over(c), over(d)], thickness };
 }
 
 /** The outline alone, on a pale ground. */
@@ -111,7 +118,7 @@ const vee: GlyphDrawing = {
 const RING = { rx: 0.36, ry: 0.19 };
 const ringWidth: Thickness = () => 0.092;
 /** A quarter of an ellipse as a cubic curve; 0.5523 is the usual handle length. */
-const quarter = (sx: number, sy: number, turned: boolean): Spine => {
+const quarter = (sx: number, sy: number, turned: boolean): Strand => {
   const { rx, ry } = RING;
   const k = 0.5523;
   const curve: Spine = [
@@ -120,7 +127,8 @@ const quarter = (sx: number, sy: number, turned: boolean): Spine => {
     [-rx * sx * k, -ry * sy],
     [0, -ry * sy],
   ];
-  return turned ? [curve[3], curve[2], curve[1], curve[0]] : curve;
+  const spine: Spine = turned ? [curve[3], curve[2], curve[1], curve[0]] : curve;
+  return { spine, thickness: ringWidth };
 };
 const ringPath = (grow: number): string =>
   ellipse(0, 0, RING.rx + grow, RING.ry + grow) + ellipse(0, 0, RING.rx - grow, RING.ry - grow);
@@ -128,10 +136,10 @@ const bare = { plies: 3, from: 0.05, fold: false, outline: false } as const;
 
 const oval: GlyphDrawing = {
   full: [
-    ...yarn(quarter(1, 1, false), ringWidth, { ...bare, body: 'far', lit: -1 }),
-    ...yarn(quarter(-1, 1, true), ringWidth, { ...bare, body: 'far', lit: -1 }),
-    ...yarn(quarter(1, -1, false), ringWidth, { ...bare, body: 'near', lit: -1 }),
-    ...yarn(quarter(-1, -1, true), ringWidth, { ...bare, body: 'near', lit: -1 }),
+    ...yarn(quarter(1, 1, false), { ...bare, body: 'far', lit: -1 }),
+    ...yarn(quarter(-1, 1, true), { ...bare, body: 'far', lit: -1 }),
+    ...yarn(quarter(1, -1, false), { ...bare, body: 'near', lit: -1 }),
+    ...yarn(quarter(-1, -1, true), { ...bare, body: 'near', lit: -1 }),
     pen(ringPath(0.092), 'line', OUTLINE),
   ],
   small: [{ ...fill(ringPath(0.085), 'body'), evenOdd: true }, pen(ringPath(0.085), 'line', SMALL_OUTLINE)],
@@ -146,46 +154,54 @@ const oval: GlyphDrawing = {
 /** Length at which a post is drawn; `scale` stretches it. */
 export const POST_LENGTH = 1.5;
 
-const LEFT_LEG: Spine = [
-  [-0.085, 0.04],
-  [-0.13, 0.5],
-  [0.0, 0.82],
-  [-0.05, 1.34],
-];
-const RIGHT_LEG: Spine = [
-  [0.085, 0.04],
-  [0.13, 0.5],
-  [0.01, 0.82],
-  [0.06, 1.34],
-];
-const WRAP: Spine = [
-  [-0.17, 0.66],
-  [-0.06, 0.66],
-  [0.06, 0.5],
-  [0.18, 0.48],
-];
 const legWidth: Thickness = (share) => 0.098 - 0.022 * share;
-const wrapWidth: Thickness = (share) => 0.04 + 0.04 * Math.sin(Math.PI * share);
+const LEFT_LEG: Strand = {
+  spine: [
+    [-0.085, 0.04],
+    [-0.13, 0.5],
+    [0.0, 0.82],
+    [-0.05, 1.34],
+  ],
+  thickness: legWidth,
+};
+const RIGHT_LEG: Strand = {
+  spine: [
+    [0.085, 0.04],
+    [0.13, 0.5],
+    [0.01, 0.82],
+    [0.06, 1.34],
+  ],
+  thickness: legWidth,
+};
+const WRAP: Strand = {
+  spine: [
+    [-0.17, 0.66],
+    [-0.06, 0.66],
+    [0.06, 0.5],
+    [0.18, 0.48],
+  ],
+  thickness: (share) => 0.04 + 0.04 * Math.sin(Math.PI * share),
+};
 const FOOT = ellipse(0, 1.36, 0.3, 0.13);
 const FOOT_RING = FOOT + ellipse(0, 1.36, 0.17, 0.045);
-const COLUMN = strand(
-  [
+const COLUMN = outlineOf({
+  spine: [
     [0, 0.06],
     [0, 0.5],
     [0, 0.9],
     [0, 1.3],
   ],
-  (share) => 0.185 - 0.045 * share,
-);
+  thickness: (share) => 0.185 - 0.045 * share,
+});
 
 const post: GlyphDrawing = {
   full: [
     { ...fill(FOOT_RING, 'near'), evenOdd: true },
     fill(ellipse(0, 1.36, 0.17, 0.045), 'fold', 0.55),
     pen(FOOT, 'line', OUTLINE),
-    ...yarn(LEFT_LEG, legWidth, { body: 'body', plies: 6, from: 0.04, lit: -1, fold: false }),
-    ...yarn(RIGHT_LEG, legWidth, { body: 'near', plies: 6, from: 0.04, lit: -1, fold: false }),
-    ...yarn(WRAP, wrapWidth, { body: 'far', plies: 3, from: 0.05, lit: -1, fold: false }),
+    ...yarn(LEFT_LEG, { body: 'body', plies: 6, from: 0.04, lit: -1, fold: false }),
+    ...yarn(RIGHT_LEG, { body: 'near', plies: 6, from: 0.04, lit: -1, fold: false }),
+    ...yarn(WRAP, { body: 'far', plies: 3, from: 0.05, lit: -1, fold: false }),
   ],
   small: [fill(COLUMN, 'body'), pen(COLUMN, 'line', SMALL_OUTLINE)],
   ghost: ghostOf([FOOT, COLUMN]),
@@ -241,7 +257,7 @@ const tee = strokes(
 );
 
 /** A place with no partner: the room of a stitch with nothing in it but paper. */
-const ROOM = roundBox(0, 0, 0.82, 0.66, 0.26);
+const ROOM = roundBox(0.82, 0.66, 0.26);
 const hollow: GlyphDrawing = {
   full: [fill(ROOM, 'paper'), { ...pen(ROOM, 'body', 0.085), dash: [0.15, 0.155] }],
   small: [fill(ROOM, 'paper'), { ...pen(ROOM, 'body', 0.13), dash: [0.2, 0.27] }],
@@ -252,10 +268,7 @@ const hollow: GlyphDrawing = {
 };
 
 /** The closing's own stitch: made with a needle, so its thread shows along both loops and hangs out behind. */
-const THREAD = [
-  within(NEAR_LOOP, teardrop, [0.08, 0], [0.9, 0]),
-  within(FAR_LOOP, teardrop, [0.08, 0], [0.9, 0]),
-];
+const THREAD = [within(NEAR_LOOP, [0.08, 0], [0.9, 0]), within(FAR_LOOP, [0.08, 0], [0.9, 0])];
 const TAIL = 'M-0.5 0.02C-0.62 0.16 -0.44 0.34 -0.56 0.5';
 const sewn = (role: 'paper' | 'ghost', width: number): Layer[] =>
   THREAD.map((d) => ({ ...pen(d, role, width), dash: [0.085, 0.1] }));

@@ -38,7 +38,7 @@ function lit(yarn: string, light: number): string {
 function yarnInk(yarn: string, theme: Theme, ratio: number): Ink {
   // Deep yarns lose their folds in black, pale ones their lights in white: shift both by what is left.
   const light = luminance(yarn);
-  const papers = [theme.paper, theme.raised];
+  const contrast = { papers: [theme.paper, theme.raised], ratio };
   const body = yarn;
   return {
     body,
@@ -46,9 +46,9 @@ function yarnInk(yarn: string, theme: Theme, ratio: number): Ink {
     far: lit(yarn, 1.2),
     fold: lit(yarn, 0.5),
     glow: mix(yarn, '#fffaf0', 0.48),
-    line: towardsContrast(markInk(yarn, theme), theme.ink, papers, ratio),
+    line: towardsContrast(markInk(yarn, theme), theme.ink, contrast),
     pale: mix(theme.raised, yarn, theme.name === 'light' ? 0.12 : 0.16),
-    ghost: towardsContrast(mix(yarn, theme.paper, 0.25), theme.ink, papers, ratio),
+    ghost: towardsContrast(mix(yarn, theme.paper, 0.25), theme.ink, contrast),
     ink: theme.ink,
     gap: theme.gap,
     paper: mix(theme.paper, theme.raised, 0.6),
@@ -65,7 +65,7 @@ function plainInk(colour: string, text: string, theme: Theme, ratio: number): In
     glow: colour,
     line: colour,
     pale: theme.raised,
-    ghost: towardsContrast(theme.edge, theme.ink, [theme.paper, theme.raised], ratio),
+    ghost: towardsContrast(theme.edge, theme.ink, { papers: [theme.paper, theme.raised], ratio }),
     ink: theme.ink,
     gap: theme.gap,
     paper: mix(theme.paper, theme.raised, 0.6),

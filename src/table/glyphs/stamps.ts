@@ -26,7 +26,7 @@ export function stampOf(part: Part, index: number, detail: Detail, swell = 1): S
   // A gap is the room of one stitch, whatever was to stand there.
   const long = length !== undefined && look !== Look.gap;
   return {
-    cell: cellKey(glyph, marks.tone[index]!, look, index < part.made, detail),
+    cell: cellKey({ glyph, tone: marks.tone[index]!, look, made: index < part.made, detail }),
     x: marks.x[index]!,
     y: marks.y[index]!,
     angle: marks.angle[index]!,

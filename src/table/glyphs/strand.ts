@@ -8,6 +8,7 @@ export type Vertex = readonly [x: number, y: number];
 export type Spine = readonly [Vertex, Vertex, Vertex, Vertex];
 /** Half the strand's thickness at a share 0–1 of its length. */
 export type Thickness = (share: number) => number;
+export type Strand = { spine: Spine; thickness: Thickness };
 
 const round = (value: number): number => Math.round(value * 1e4) / 1e4;
 const at = ([x, y]: Vertex): string => `${round(x)} ${round(y)}`;
@@ -36,7 +37,7 @@ function sideways([a, b, c, d]: Spine, share: number): Vertex {
 }
 
 /** A point beside the spine: `across` −1 is the left edge, 0 the spine, 1 the right edge. */
-export function beside(spine: Spine, thickness: Thickness, share: number, across: number): Vertex {
+export function beside({ spine, thickness }: Strand, share: number, across: number): Vertex {
   const [x, y] = pointOn(spine, share);
   const [nx, ny] = sideways(spine, share);
   const off = thickness(share) * across;
@@ -60,33 +61,27 @@ export function smooth(points: readonly Vertex[], closed: boolean): string {
 }
 
 /** The strand's outline from share `from` to `to`, as closed path data. */
-export function strand(spine: Spine, thickness: Thickness, from = 0, to = 1, steps = 9): string {
+export function outlineOf(strand: Strand, from = 0, to = 1, steps = 9): string {
   const shares = Array.from({ length: steps + 1 }, (_, step) => from + ((to - from) * step) / steps);
-  const left = shares.map((share) => beside(spine, thickness, share, -1));
-  const right = shares.map((share) => beside(spine, thickness, share, 1)).reverse();
-  const end = roundEnd(spine, thickness, to, left.at(-1)!, right[0]!, 1);
+  const left = shares.map((share) => beside(strand, share, -1));
+  const right = shares.map((share) => beside(strand, share, 1)).reverse();
+  const end = roundEnd(strand, to, 1);
   // Where a strand comes up from below it is cut off plainly; a thick one begins as round as it ends.
-  const start = thickness(from) < 0.05 ? [] : roundEnd(spine, thickness, from, right.at(-1)!, left[0]!, -1);
+  const start = strand.thickness(from) < 0.05 ? [] : roundEnd(strand, from, -1);
   return smooth([...left, ...end, ...right, ...start], true);
 }
 
-/** Three points around an end: `way` 1 beyond the last point of the spine, -1 before the first. */
-function roundEnd(
-  spine: Spine,
-  thickness: Thickness,
-  share: number,
-  side: Vertex,
-  otherSide: Vertex,
-  way: 1 | -1,
-): Vertex[] {
-  const tip = pointOn(spine, share);
-  if (thickness(share) <= 0.02) return [tip];
-  const crown = beyond(spine, thickness, share, way);
+/** Three points around an end, in the order of the outline: `way` 1 beyond the last point of the spine, -1 before the first. */
+function roundEnd(strand: Strand, share: number, way: 1 | -1): Vertex[] {
+  const tip = pointOn(strand.spine, share);
+  if (strand.thickness(share) <= 0.02) return [tip];
+  const [side, otherSide] = [beside(strand, share, -way), beside(strand, share, way)];
+  const crown = beyond(strand, share, way);
   return [mid(side, crown, tip), crown, mid(otherSide, crown, tip)];
 }
 
 /** The crown of a round end: the end of the spine, half a thickness further on. */
-function beyond(spine: Spine, thickness: Thickness, share: number, way: 1 | -1): Vertex {
+function beyond({ spine, thickness }: Strand, share: number, way: 1 | -1): Vertex {
   const [nx, ny] = sideways(spine, share);
   const [x, y] = pointOn(spine, share);
   const off = thickness(share) * 0.9 * way;
@@ -102,15 +97,14 @@ function mid(side: Vertex, cap: Vertex, tip: Vertex): Vertex {
 
 /** A line within the strand from one place (`share`, `across`) to another, slightly bent along the yarn. */
 export function within(
-  spine: Spine,
-  thickness: Thickness,
+  strand: Strand,
   from: readonly [share: number, across: number],
   to: readonly [share: number, across: number],
 ): string {
   const places = [0, 0.33, 0.67, 1].map((step) => {
     // Plies lie flatter at the rims than in the middle: ease the way along, go evenly across.
     const along = step + 0.05 * Math.sin(2 * Math.PI * step);
-    return beside(spine, thickness, from[0] + (to[0] - from[0]) * along, from[1] + (to[1] - from[1]) * step);
+    return beside(strand, from[0] + (to[0] - from[0]) * along, from[1] + (to[1] - from[1]) * step);
   });
   return smooth(places, false);
 }
@@ -122,9 +116,9 @@ export function ellipse(x: number, y: number, rx: number, ry: number): string {
   return `M${left} ${c}A${a} ${b} 0 1 1 ${right} ${c}A${a} ${b} 0 1 1 ${left} ${c}Z`;
 }
 
-/** Rectangle with round corners about a middle. */
-export function roundBox(x: number, y: number, width: number, height: number, radius: number): string {
-  const [x0, y0] = [round(x - width / 2), round(y - height / 2)];
+/** Rectangle with round corners about the origin. */
+export function roundBox(width: number, height: number, radius: number): string {
+  const [x0, y0] = [round(-width / 2), round(-height / 2)];
   const r = round(Math.min(radius, width / 2, height / 2));
   const [w, h] = [round(width - 2 * r), round(height - 2 * r)];
   return (

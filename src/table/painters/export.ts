@@ -7,7 +7,7 @@ import { type CellKey, cellLayers, cellPlan } from '../glyphs/cells.ts';
 import type { Ink, Inks } from '../glyphs/inks.ts';
 import type { Layer } from '../glyphs/layer.ts';
 import { type Stamp, stampOf } from '../glyphs/stamps.ts';
-import type { Camera, Rect } from '../view/camera.ts';
+import type { Camera, Point, Viewport } from '../view/camera.ts';
 import { levelOf, showsAt, sizeStep, swellOf, tellingMarks } from '../view/detail.ts';
 import { extentAt, FIT_MARGIN_PX, wantedCamera } from '../view/looking.ts';
 import { paintView } from './flat.ts';
@@ -48,10 +48,8 @@ export function escapeXml(text: string): string {
     .join('');
 }
 
-type Frame = { region: Rect; camera: Camera };
-
 /** The whole of a view, with all its words, on a picture `width` px across. */
-function frameFor(view: SceneView, width: number): Frame {
+function pictureOf(view: SceneView, width: number): Viewport {
   const tall = { x: 0, y: 0, width, height: width * 8 };
   const { px } = wantedCamera({ ...view, id: 'whole' }, tall);
   const box = extentAt(view, px, FIT_MARGIN_PX);
@@ -62,8 +60,8 @@ function frameFor(view: SceneView, width: number): Frame {
 /** The view as an SVG document; an empty picture where there is no view. */
 export function svgOf(view: SceneView | null, inks: Inks, title: string): string {
   if (view === null) return '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>';
-  const frame = frameFor(view, PICTURE_WIDTH);
-  const { region, camera } = frame;
+  const picture = pictureOf(view, PICTURE_WIDTH);
+  const { region, camera } = picture;
   const cells = new Map<CellKey, string>();
   const parts = [...view.parts].sort((one, other) => one.layer - other.layer);
   const body = parts.map((part) => partSvg(part, camera, inks, cells)).join('');
@@ -81,7 +79,7 @@ export function svgOf(view: SceneView | null, inks: Inks, title: string): string
     `<rect width="${region.width}" height="${region.height}" fill="${inks.raised}"/>` +
     `<g transform="${move}" stroke-linecap="round" stroke-linejoin="round">${body}${signs}</g>` +
     `<g font-family="${escapeXml(FONT_STACK)}">` +
-    `${words.map((one) => wordsSvg(one, frame, inks)).join('')}</g></svg>`
+    `${words.map((one) => wordsSvg(one, picture, inks)).join('')}</g></svg>`
   );
 }
 
@@ -146,8 +144,8 @@ function strokeSvg(stroke: Stroke, px: number): string {
   return `<${shape} points="${points}" fill="none" stroke="${stroke.colour}" stroke-width="${number(stroke.widthPx / px)}"/>`;
 }
 
-function wordsSvg(words: Words, { camera, region }: Frame, inks: Inks): string {
-  const at = anchorOf(words, camera, region);
+function wordsSvg(words: Words, picture: Viewport, inks: Inks): string {
+  const at = anchorOf(words, picture);
   const ink = inks.tones[words.tone]!;
   const anchor = { left: 'start', centre: 'middle', right: 'end' }[words.align];
   const text =
@@ -157,7 +155,7 @@ function wordsSvg(words: Words, { camera, region }: Frame, inks: Inks): string {
 }
 
 /** A plate under words; letters are taken as 0.56 em wide, for no canvas is at hand to measure them. */
-function plateSvg(words: Words, at: { x: number; y: number }, inks: Inks): string {
+function plateSvg(words: Words, at: Point, inks: Inks): string {
   const room = plateRoom(words.px);
   const letters = words.text.length * words.px * 0.56;
   const [width, height] = [letters + 2 * room.x, words.px * 1.3 + 2 * room.y];
@@ -171,16 +169,16 @@ function plateSvg(words: Words, at: { x: number; y: number }, inks: Inks): strin
 /** The view as a PNG `widthPx` across, made smaller where it would be larger than browsers can hold. */
 export async function pngOf(view: SceneView | null, inks: Inks, widthPx: number): Promise<Blob> {
   const canvas = document.createElement('canvas');
-  const frame = view === null ? null : frameFor(view, PICTURE_WIDTH);
-  const size = frame?.region ?? { width: 1, height: 1 };
+  const picture = view === null ? null : pictureOf(view, PICTURE_WIDTH);
+  const size = picture?.region ?? { width: 1, height: 1 };
   const density = pictureDensity(size.width, size.height, widthPx);
   canvas.width = Math.max(1, Math.round(size.width * density));
   canvas.height = Math.max(1, Math.round(size.height * density));
   const context = canvas.getContext('2d', { alpha: false })!;
   context.fillStyle = inks.raised;
   context.fillRect(0, 0, canvas.width, canvas.height);
-  if (view !== null && frame !== null) {
-    paintView(context, { view, ...frame, signs: view.signs, growth: null }, inks, density);
+  if (view !== null && picture !== null) {
+    paintView({ context, inks }, { view, ...picture, signs: view.signs, growth: null }, density);
   }
   return await new Promise((resolve, reject) => {
     canvas.toBlob((blob) =>

@@ -3,7 +3,7 @@
  */
 
 import type { Part } from '../draw-list.ts';
-import { paintLayers } from '../glyphs/brush.ts';
+import { type Brush, paintLayers } from '../glyphs/brush.ts';
 import { cellLayers, cellPlan } from '../glyphs/cells.ts';
 import { type Inks, paperOf } from '../glyphs/inks.ts';
 import { type Stamp, stampOf } from '../glyphs/stamps.ts';
@@ -39,7 +39,7 @@ export function openFlatPainter(firstInks: Inks): Painter {
     paint(frames) {
       context.setTransform(1, 0, 0, 1, 0, 0);
       context.clearRect(0, 0, canvas.width, canvas.height);
-      for (const frame of frames) paintView(context, frame, inks, density);
+      for (const frame of frames) paintView({ context, inks }, frame, density);
     },
     destroy() {
       canvas.remove();
@@ -49,12 +49,8 @@ export function openFlatPainter(firstInks: Inks): Painter {
 }
 
 /** Paints one view into its region; `density` is canvas px a CSS px. */
-export function paintView(
-  context: CanvasRenderingContext2D,
-  frame: ViewFrame,
-  inks: Inks,
-  density: number,
-): void {
+export function paintView(brush: Brush, frame: ViewFrame, density: number): void {
+  const { context, inks } = brush;
   const { region, camera, view } = frame;
   if (isEmpty(region)) return;
   context.save();
@@ -74,28 +70,23 @@ export function paintView(
     );
   toView();
   for (const part of [...view.parts].sort((one, other) => one.layer - other.layer)) {
-    paintPart(context, part, frame, inks, density);
+    paintPart(brush, part, frame, density);
   }
   const shapes = frame.signs.map((sign) => signShape(sign, inks, camera.px, paperOf(view, inks)));
   for (const shape of shapes) for (const stroke of shape.strokes) paintStroke(context, stroke, camera.px);
   context.setTransform(density, 0, 0, density, 0, 0);
   const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
   for (const one of words) {
-    const at = anchorOf(one, camera, region);
-    paintWords(context, one, inks, at.x + leftOf(one, measureWords(context, one).width), at.y);
+    const at = anchorOf(one, frame);
+    paintWords(brush, one, { x: at.x + leftOf(one, measureWords(context, one).width), y: at.y });
   }
   context.restore();
 }
 
-function paintPart(
-  context: CanvasRenderingContext2D,
-  part: Part,
-  frame: ViewFrame,
-  inks: Inks,
-  density: number,
-): void {
-  const { camera, region } = frame;
-  const box = shownBox(camera, region, 40);
+function paintPart(brush: Brush, part: Part, frame: ViewFrame, density: number): void {
+  const { context, inks } = brush;
+  const { camera } = frame;
+  const box = shownBox(frame, 40);
   if (!showsAt(part, camera.px) || !overlaps(part.bounds, box)) return;
   const level = levelOf(part, camera.px, density);
   const step = sizeStep(camera.px);
@@ -104,7 +95,7 @@ function paintPart(
     for (const stroke of tickStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
     const { corners, looks } = tellingMarks(part.marks);
     for (const index of [...corners, ...looks]) {
-      paintStamp(context, stampOf(part, index, 'small', swellOf(part.marks, index, step, true)), inks);
+      paintStamp(brush, stampOf(part, index, 'small', swellOf(part.marks, index, step, true)));
     }
     return;
   }
@@ -116,12 +107,12 @@ function paintPart(
       const growing = growth?.part === part.key && index >= growth.from && index < growth.to;
       const told = swellOf(part.marks, index, step, false);
       const swell = growing ? told * growthScale(growth.share) : told;
-      paintStamp(context, stampOf(part, index, level, swell), inks);
+      paintStamp(brush, stampOf(part, index, level, swell));
     }
   }
 }
 
-function paintStamp(context: CanvasRenderingContext2D, stamp: Stamp, inks: Inks): void {
+function paintStamp({ context, inks }: Brush, stamp: Stamp): void {
   const { layers, tone } = cellLayers(cellPlan(stamp.cell));
   context.save();
   context.translate(stamp.x, stamp.y);

@@ -4,7 +4,7 @@
  */
 import { CanvasSource, type Container, Sprite, Texture } from 'pixi.js';
 import type { Inks } from '../glyphs/inks.ts';
-import type { Camera, Rect } from '../view/camera.ts';
+import type { Point, Rect, Viewport } from '../view/camera.ts';
 import { leftOf, measureWords, paintWords } from './lettering.ts';
 import { anchorOf, type Words } from './words.ts';
 
@@ -12,7 +12,7 @@ type Picture = { sprite: Sprite; width: number; height: number; used: number };
 
 export type WordsOnGpu = {
   /** Shows these words and no others. */
-  show(words: readonly Words[], camera: Camera, region: Rect): void;
+  show(words: readonly Words[], viewport: Viewport): void;
   clear(): void;
 };
 
@@ -34,7 +34,7 @@ export function holdWords(container: Container, inks: () => Inks, density: () =>
     canvas.height = Math.ceil(size.height * scale) + 2;
     const context = canvas.getContext('2d')!;
     context.setTransform(scale, 0, 0, scale, 1, 1);
-    paintWords(context, words, inks(), 0, size.height / 2);
+    paintWords({ context, inks: inks() }, words, { x: 0, y: size.height / 2 });
     const source = new CanvasSource({ resource: canvas, scaleMode: 'linear' });
     const sprite = new Sprite(new Texture({ source }));
     sprite.scale.set(1 / scale);
@@ -48,13 +48,14 @@ export function holdWords(container: Container, inks: () => Inks, density: () =>
   };
 
   return {
-    show(words, camera, region) {
+    show(words, viewport) {
       round++;
+      const { region } = viewport;
       const scale = density();
       const snap = (value: number) => Math.round(value * scale) / scale;
       let shown = 0;
       for (const one of words) {
-        const at = anchorOf(one, camera, region);
+        const at = anchorOf(one, viewport);
         if (!near(at, region) || shown >= MOST) continue;
         shown++;
         const key = `${one.text}|${one.px}|${one.bold}|${one.tone}|${one.plate ?? ''}|${one.align}|${repeats(one)}`;
@@ -87,7 +88,7 @@ const repeats = (words: Words): string =>
   `${words.x.toFixed(2)},${words.y.toFixed(2)},${words.dx},${words.dy}`;
 
 /** Whether an anchor is close enough to the region for its words to show. */
-function near(at: { x: number; y: number }, region: Rect): boolean {
+function near(at: Point, region: Rect): boolean {
   const margin = 160;
   return (
     at.x > region.x - margin &&

@@ -99,13 +99,10 @@ export async function openGpuPainter(
       region.height / 2 - camera.y * camera.px,
     );
     matchParts(view, frame.view.parts, pool);
-    for (const part of frame.view.parts) {
-      const growth = frame.growth?.part === part.key ? frame.growth : null;
-      showPart(view.parts.get(part.key)!, part, camera, region, growth, tools());
-    }
+    for (const part of frame.view.parts) showPart(view.parts.get(part.key)!, part, frame, tools());
     showSigns(view, frame);
     const labels = labelWords(frame.view.labels, camera.px);
-    view.words.show([...labels, ...view.filled!.words], camera, region);
+    view.words.show([...labels, ...view.filled!.words], frame);
   }
 
   function showSigns(view: ViewOnGpu, { signs, camera, view: scene }: ViewFrame): void {

@@ -2,7 +2,8 @@
  * Words painted on a 2D canvas with figures of one width, so that a number does not jump when it changes.
  * Both painters and the print use it.
  */
-import type { Inks } from '../glyphs/inks.ts';
+import type { Brush } from '../glyphs/brush.ts';
+import type { Point } from '../view/camera.ts';
 import { fontOf, plateRoom, type Words } from './words.ts';
 
 /** Letters and their advance from the left, in CSS px. Figures all advance like the widest. */
@@ -41,13 +42,7 @@ export function leftOf(words: Words, width: number): number {
 }
 
 /** Paints words with the middle of their height on `y` and their left edge on `x`; returns nothing. */
-export function paintWords(
-  context: CanvasRenderingContext2D,
-  words: Words,
-  inks: Inks,
-  x: number,
-  y: number,
-): void {
+export function paintWords({ context, inks }: Brush, words: Words, { x, y }: Point): void {
   const size = measureWords(context, words);
   const ink = inks.tones[words.tone]!;
   let left = x;

@@ -30,31 +30,22 @@ export function openLineTexture(): LineTexture {
   const source = new CanvasSource({ resource: canvas, scaleMode: 'linear' });
   const cells = new Map<string, LineCell>();
   let x = 2;
-  const cut = (
-    key: string,
-    left: number,
-    top: number,
-    width: number,
-    height: number,
-    ix: number,
-    iy: number,
-  ) => {
-    const texture = new Texture({ source, frame: new Rectangle(left, top, width, height) });
-    cells.set(key, { texture, insideX: ix, insideY: iy });
+  const cut = (key: string, frame: Rectangle, insideX: number, insideY: number) => {
+    cells.set(key, { texture: new Texture({ source, frame }), insideX, insideY });
   };
   for (const size of SIZES) {
     context.fillRect(x, 2, BAR_LENGTH + 4, size);
-    cut(`bar${size}`, x + 2, 1, BAR_LENGTH, size + 2, BAR_LENGTH, size);
+    cut(`bar${size}`, new Rectangle(x + 2, 1, BAR_LENGTH, size + 2), BAR_LENGTH, size);
     context.beginPath();
     context.arc(x + size / 2, 80 + size / 2, size / 2, 0, 2 * Math.PI);
     context.fill();
-    cut(`disc${size}`, x - 1, 79, size + 2, size + 2, size, size);
+    cut(`disc${size}`, new Rectangle(x - 1, 79, size + 2, size + 2), size, size);
     context.beginPath();
     context.moveTo(x, 160);
     context.lineTo(x + size, 160 + size / 2);
     context.lineTo(x, 160 + size);
     context.fill();
-    cut(`wedge${size}`, x - 1, 159, size + 2, size + 2, size, size);
+    cut(`wedge${size}`, new Rectangle(x - 1, 159, size + 2, size + 2), size, size);
     x += Math.max(size, BAR_LENGTH + 4) + 6;
   }
   source.update();

@@ -5,15 +5,13 @@
 
 import type { SceneView, Sign } from '../draw-list.ts';
 import type { Inks } from '../glyphs/inks.ts';
-import type { Camera, Rect } from '../view/camera.ts';
+import type { Viewport } from '../view/camera.ts';
 
 /** Marks that have just been made and are still growing into place; `share` 0–1 of the way. */
 export type Growth = { part: string; from: number; to: number; share: number };
 
-export type ViewFrame = {
+export type ViewFrame = Viewport & {
   view: SceneView;
-  region: Rect;
-  camera: Camera;
   /** Signs as they stand now, perhaps on their way. */
   signs: readonly Sign[];
   growth: Growth | null;

@@ -48,19 +48,19 @@ function frame(sign: Extract<Sign, { kind: 'frame' }>, colour: string, paper: st
   const [halfWidth, halfHeight] = [sign.w / 2, sign.h / 2];
   const radius = Math.min(10 / px, 0.32, halfWidth, halfHeight);
   const corner = (x: number, y: number, from: number): number[] =>
-    arc(x * (halfWidth - radius), y * (halfHeight - radius), radius, from, from + Math.PI / 2, 5);
+    arc({ x: x * (halfWidth - radius), y: y * (halfHeight - radius), radius }, from, from + Math.PI / 2, 5);
   const outline = [
     ...corner(1, 1, 0),
     ...corner(-1, 1, Math.PI / 2),
     ...corner(-1, -1, Math.PI),
     ...corner(1, -1, -Math.PI / 2),
   ];
-  const points = placed(outline, sign.x, sign.y, sign.angle);
+  const points = placed(outline, sign, sign.angle);
   return haloed({ points, widthPx: FRAME_PX, colour, closed: true }, paper);
 }
 
 function ring(sign: Extract<Sign, { kind: 'ring' }>, colour: string, paper: string, px: number): Stroke[] {
-  const points = arc(sign.x, sign.y, sign.px / px, 0, 2 * Math.PI, 40).slice(0, -2);
+  const points = arc({ x: sign.x, y: sign.y, radius: sign.px / px }, 0, 2 * Math.PI, 40).slice(0, -2);
   return haloed({ points, widthPx: sign.strong ? 5 : 2.5, colour, closed: true }, paper);
 }
 
@@ -96,7 +96,7 @@ function arrow(sign: Extract<Sign, { kind: 'arrow' }>, colour: string, px: numbe
     [shaft - barb, -barb, shaft, 0, shaft - barb, barb],
   ];
   const strokes = lines.map((points) => ({
-    points: placed(points, sign.x, sign.y, sign.angle),
+    points: placed(points, sign, sign.angle),
     widthPx: 3.5,
     colour,
   }));
@@ -137,7 +137,7 @@ function ruler(sign: Extract<Sign, { kind: 'ruler' }>, colour: string, px: numbe
 function endStroke(points: ArrayLike<number>, end: number, next: number, px: number): number[] {
   const [a, b] = [at(points, end), at(points, next)];
   const angle = Math.atan2(b.y - a.y, b.x - a.x);
-  return placed([0, -9 / px, 0, 9 / px], a.x, a.y, angle);
+  return placed([0, -9 / px, 0, 9 / px], a, angle);
 }
 
 function middleOf(points: ArrayLike<number>): { x: number; y: number } {
@@ -158,8 +158,7 @@ function flag(sign: Extract<Sign, { kind: 'flag' }>, colour: string, px: number)
   const scale = (points: number[]) =>
     placed(
       points.map((value) => value / px),
-      sign.x,
-      sign.y,
+      sign,
       sign.angle,
     );
   const outward = { x: Math.sin(sign.angle), y: -Math.cos(sign.angle) };

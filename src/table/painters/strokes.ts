@@ -54,8 +54,10 @@ function coordinates(points: ArrayLike<number>, lengths: readonly number[], alon
   return [a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share];
 }
 
-/** Points of an arc, in order, radians clockwise; `steps` straight pieces. */
-export function arc(x: number, y: number, radius: number, from: number, to: number, steps: number): number[] {
+export type Circle = Point & { radius: number };
+
+/** Points of an arc of a circle, in order, radians clockwise; `steps` straight pieces. */
+export function arc({ x, y, radius }: Circle, from: number, to: number, steps: number): number[] {
   const points: number[] = [];
   for (let step = 0; step <= steps; step++) {
     const angle = from + ((to - from) * step) / steps;
@@ -65,7 +67,7 @@ export function arc(x: number, y: number, radius: number, from: number, to: numb
 }
 
 /** Turns points about the origin and moves them. */
-export function placed(points: readonly number[], x: number, y: number, angle: number): number[] {
+export function placed(points: readonly number[], { x, y }: Point, angle: number): number[] {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const out: number[] = [];
   for (let index = 0; index < points.length; index += 2) {

@@ -4,7 +4,7 @@
  */
 
 import type { Label, ToneCode } from '../draw-list.ts';
-import { type Camera, type Point, type Rect, toScreen } from '../view/camera.ts';
+import { type Point, toScreen, type Viewport } from '../view/camera.ts';
 import { showsAt } from '../view/detail.ts';
 
 export const FAMILY = 'Atkinson Hyperlegible Next Variable';
@@ -50,8 +50,9 @@ export function labelWords(labels: readonly Label[], px: number): Words[] {
 }
 
 /** Where the anchor of some words stands, in CSS px within the host. */
-export function anchorOf(words: Words, camera: Camera, region: Rect): Point {
-  const at = toScreen(camera, region, words.x, words.y);
+export function anchorOf(words: Words, viewport: Viewport): Point {
+  const at = toScreen(viewport, words);
+  const { region } = viewport;
   const x =
     words.pin === undefined
       ? at.x + words.dx

@@ -10,17 +10,26 @@ export type Camera = { x: number; y: number; px: number };
 export type Rect = { x: number; y: number; width: number; height: number };
 export type Point = { x: number; y: number };
 
+/** A place on the screen with a camera behind it: what takes points from the world to the screen and back. */
+export type Viewport = { region: Rect; camera: Camera };
+
+/** Larger by `factor` about a point in CSS px within the host. */
+export type Zoom = { factor: number; about: Point };
+
 /** Smallest and largest CSS px a stitch. The largest still shows some five stitches on a phone. */
 export const LEAST_PX = 0.002;
 export const MOST_PX = 96;
 
 export const isEmpty = (region: Rect): boolean => region.width < 1 || region.height < 1;
 
-export const contains = (region: Rect, x: number, y: number): boolean =>
+/** The point in the middle of a region, in CSS px within the host. */
+export const middleOf = ({ x, y, width, height }: Rect): Point => ({ x: x + width / 2, y: y + height / 2 });
+
+export const contains = (region: Rect, { x, y }: Point): boolean =>
   x >= region.x && y >= region.y && x < region.x + region.width && y < region.y + region.height;
 
 /** World point to CSS px within the host. */
-export function toScreen(camera: Camera, region: Rect, x: number, y: number): Point {
+export function toScreen({ camera, region }: Viewport, { x, y }: Point): Point {
   return {
     x: region.x + region.width / 2 + (x - camera.x) * camera.px,
     y: region.y + region.height / 2 + (y - camera.y) * camera.px,
@@ -28,15 +37,15 @@ export function toScreen(camera: Camera, region: Rect, x: number, y: number): Po
 }
 
 /** CSS px within the host to a world point. */
-export function toWorld(camera: Camera, region: Rect, x: number, y: number): Point {
+export function toWorld({ camera, region }: Viewport, { x, y }: Point): Point {
   return {
     x: camera.x + (x - region.x - region.width / 2) / camera.px,
     y: camera.y + (y - region.y - region.height / 2) / camera.px,
   };
 }
 
-/** The part of the world that shows in `region`, with a margin in CSS px around it. */
-export function shownBox(camera: Camera, region: Rect, marginPx = 0): Box {
+/** The part of the world that shows, with a margin in CSS px around it. */
+export function shownBox({ camera, region }: Viewport, marginPx = 0): Box {
   const halfWidth = (region.width / 2 + marginPx) / camera.px;
   const halfHeight = (region.height / 2 + marginPx) / camera.px;
   return {
@@ -59,20 +68,14 @@ export function fitBounds(bounds: Box, region: Rect, marginPx: number): Camera {
 export const clampPx = (px: number, least = LEAST_PX): number =>
   Math.min(MOST_PX, Math.max(least, Number.isFinite(px) ? px : 1));
 
-/** Zooms by `factor` so that the world point under `x`, `y` (CSS px within the host) stays where it is. */
-export function zoomAbout(
-  camera: Camera,
-  region: Rect,
-  factor: number,
-  x: number,
-  y: number,
-  leastPx = LEAST_PX,
-): Camera {
+/** Zooms so that the world point under the one zoomed about stays where it is. */
+export function zoomAbout(viewport: Viewport, { factor, about }: Zoom, leastPx = LEAST_PX): Camera {
+  const { camera, region } = viewport;
   const px = clampPx(camera.px * factor, leastPx);
-  const held = toWorld(camera, region, x, y);
+  const held = toWorld(viewport, about);
   return {
-    x: held.x - (x - region.x - region.width / 2) / px,
-    y: held.y - (y - region.y - region.height / 2) / px,
+    x: held.x - (about.x - region.x - region.width / 2) / px,
+    y: held.y - (about.y - region.y - region.height / 2) / px,
     px,
   };
 }

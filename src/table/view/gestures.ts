@@ -4,18 +4,19 @@
  */
 
 import type { SceneView } from '../draw-list.ts';
-import type { Rect } from './camera.ts';
+import { contains, middleOf, type Point, type Rect, type Zoom } from './camera.ts';
 
 type ViewId = SceneView['id'];
 
 export type Hand = {
   pan(view: ViewId, dx: number, dy: number): void;
-  /** `x`, `y` in CSS px within the host. False where it is zoomed as far as it goes. */
-  zoom(view: ViewId, factor: number, x: number, y: number): boolean;
+  /** False where it is zoomed as far as it goes. */
+  zoom(view: ViewId, zoom: Zoom): boolean;
   fit(view: ViewId): void;
-  choose(view: ViewId, x: number, y: number): void;
+  /** A tap, in CSS px within the host. */
+  choose(view: ViewId, at: Point): void;
   /** Null when the pointer has left. */
-  point(view: ViewId, at: { x: number; y: number } | null): void;
+  point(view: ViewId, at: Point | null): void;
   /** A drag begins; what `cancel` goes back to. */
   begin(view: ViewId): void;
   cancel(view: ViewId): void;
@@ -41,11 +42,11 @@ export const TABLE_KEYS = {
 export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand: Hand): () => void {
   const stop = new AbortController();
   const { signal } = stop;
-  const fingers = new Map<number, { x: number; y: number }>();
-  let start: { x: number; y: number } | null = null;
+  const fingers = new Map<number, Point>();
+  let start: Point | null = null;
   let moved = false;
 
-  const placeOf = (event: MouseEvent): { x: number; y: number } => {
+  const pointOf = (event: MouseEvent): Point => {
     const box = pad.getBoundingClientRect();
     const { x, y } = region();
     return { x: event.clientX - box.left + x, y: event.clientY - box.top + y };
@@ -61,7 +62,7 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
     (event) => {
       if (event.button !== 0) return;
       pad.setPointerCapture(event.pointerId);
-      const at = placeOf(event);
+      const at = pointOf(event);
       fingers.set(event.pointerId, at);
       if (fingers.size === 1) {
         start = at;
@@ -77,7 +78,7 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
   pad.addEventListener(
     'pointermove',
     (event) => {
-      const at = placeOf(event);
+      const at = pointOf(event);
       const last = fingers.get(event.pointerId);
       if (last === undefined) {
         if (event.pointerType !== 'touch') hand.point(view, at);
@@ -89,8 +90,9 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       fingers.set(event.pointerId, at);
       const after = spread(fingers);
       if (start === null) return;
-      hand.pan(view, after.x - before.x, after.y - before.y);
-      if (fingers.size > 1 && before.size > 0) hand.zoom(view, after.size / before.size, after.x, after.y);
+      hand.pan(view, after.middle.x - before.middle.x, after.middle.y - before.middle.y);
+      if (fingers.size > 1 && before.size > 0)
+        hand.zoom(view, { factor: after.size / before.size, about: after.middle });
     },
     { signal },
   );
@@ -101,10 +103,8 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       if (!fingers.delete(event.pointerId)) return;
       const tapped = start !== null && !moved && fingers.size === 0;
       if (tapped) {
-        const at = placeOf(event);
-        const { x, y, width, height } = region();
-        const inside = at.x >= x && at.y >= y && at.x < x + width && at.y < y + height;
-        if (inside) hand.choose(view, at.x, at.y);
+        const at = pointOf(event);
+        if (contains(region(), at)) hand.choose(view, at);
       }
       if (fingers.size === 0) end();
     },
@@ -136,9 +136,9 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
         hand.pan(view, -(dx || dy), 0);
         return;
       }
-      const at = placeOf(event);
       // A pinch on a trackpad arrives as a wheel with Ctrl and far smaller steps.
-      const isZoomed = hand.zoom(view, Math.exp(-dy * (event.ctrlKey ? 0.01 : 0.0016)), at.x, at.y);
+      const factor = Math.exp(-dy * (event.ctrlKey ? 0.01 : 0.0016));
+      const isZoomed = hand.zoom(view, { factor, about: pointOf(event) });
       // At its limit the page scrolls on, but it is never the page that is zoomed.
       if (isZoomed || event.ctrlKey || event.metaKey) event.preventDefault();
     },
@@ -179,27 +179,22 @@ function pressed(key: string, view: ViewId, region: Rect, hand: Hand): boolean {
     hand.pan(view, pan[0], pan[1]);
     return true;
   }
-  const [x, y] = [region.x + region.width / 2, region.y + region.height / 2];
-  if (key === '+' || key === '=') hand.zoom(view, KEY_ZOOM, x, y);
-  else if (key === '-' || key === '_') hand.zoom(view, 1 / KEY_ZOOM, x, y);
+  const about = middleOf(region);
+  if (key === '+' || key === '=') hand.zoom(view, { factor: KEY_ZOOM, about });
+  else if (key === '-' || key === '_') hand.zoom(view, { factor: 1 / KEY_ZOOM, about });
   else if (key === '0') hand.fit(view);
   else return false;
   return true;
 }
 
 /** Middle of the fingers and how far they are apart. */
-function spread(fingers: ReadonlyMap<number, { x: number; y: number }>): {
-  x: number;
-  y: number;
-  size: number;
-} {
+function spread(fingers: ReadonlyMap<number, Point>): { middle: Point; size: number } {
   const all = [...fingers.values()];
   const [first, second] = all;
-  if (first === undefined) return { x: 0, y: 0, size: 0 };
-  if (second === undefined) return { ...first, size: 0 };
+  if (first === undefined) return { middle: { x: 0, y: 0 }, size: 0 };
+  if (second === undefined) return { middle: first, size: 0 };
   return {
-    x: (first.x + second.x) / 2,
-    y: (first.y + second.y) / 2,
+    middle: { x: (first.x + second.x) / 2, y: (first.y + second.y) / 2 },
     size: Math.hypot(first.x - second.x, first.y - second.y),
   };
 }

@@ -4,12 +4,13 @@
 
 import { type Box, Glyph, type Marks } from '../draw-list.ts';
 import { type Chunk, chunksWithin } from '../painters/chunks.ts';
+import type { Point } from './camera.ts';
 
 /** Half the smallest target in CSS px (WCAG 2.2, 2.5.8). */
 export const LEAST_REACH_PX = 12;
 
 /** Middle of a mark in the world; posts and bars stand away from their place. */
-export function middleOf(marks: Marks, index: number): { x: number; y: number } {
+export function middleOf(marks: Marks, index: number): Point {
   const glyph = marks.glyph[index];
   const long = glyph === Glyph.post || glyph === Glyph.bar;
   const off = long ? marks.scale[index]! / 2 : 0;
@@ -21,8 +22,7 @@ export function middleOf(marks: Marks, index: number): { x: number; y: number } 
 export function nearestMark(
   marks: Marks,
   chunks: readonly Chunk[],
-  x: number,
-  y: number,
+  { x, y }: Point,
   reach: number,
 ): { index: number; distance: number } | null {
   const box: Box = { x0: x - reach, y0: y - reach, x1: x + reach, y1: y + reach };

@@ -4,7 +4,7 @@
  */
 
 import { type Box, reachOf, type SceneView } from '../draw-list.ts';
-import { type Camera, fitBounds, keepOver, type Rect, zoomAbout } from './camera.ts';
+import { type Camera, fitBounds, keepOver, type Rect, type Zoom, zoomAbout } from './camera.ts';
 import { showsAt } from './detail.ts';
 
 export type Looking = { camera: Camera; panned: boolean; zoomed: boolean };
@@ -105,18 +105,11 @@ export function panned(looking: Looking, view: SceneView, dx: number, dy: number
   return { ...looking, camera: view.id === 'close' ? { ...moved, y: camera.y } : moved, panned: true };
 }
 
-/** Zoomed by hand about a place in CSS px within the host. */
-export function zoomed(
-  looking: Looking,
-  view: SceneView,
-  region: Rect,
-  factor: number,
-  x: number,
-  y: number,
-): Looking {
+/** Zoomed by hand. */
+export function zoomed(looking: Looking, view: SceneView, region: Rect, zoom: Zoom): Looking {
   const { camera } = looking;
-  const about = zoomAbout(camera, region, factor, x, y, leastPx(view, region));
-  const kept = keepOver(about, view.bounds);
+  const nearer = zoomAbout({ camera, region }, zoom, leastPx(view, region));
+  const kept = keepOver(nearer, view.bounds);
   return {
     camera: view.id === 'close' ? { ...kept, y: camera.y } : kept,
     panned: true,

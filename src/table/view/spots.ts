@@ -4,19 +4,20 @@ import type { SceneView, Spot } from '../draw-list.ts';
 import { cellBounds, cellPlan } from '../glyphs/cells.ts';
 import { stampOf } from '../glyphs/stamps.ts';
 import { chunksOf } from '../painters/chunks.ts';
-import { type Camera, type Rect, toScreen, toWorld } from './camera.ts';
+import { type Point, type Rect, toScreen, toWorld, type Viewport } from './camera.ts';
 import { showsAt } from './detail.ts';
 import { LEAST_REACH_PX, nearestMark } from './hit.ts';
 
 /** The mark nearest to a point (CSS px within the host) among the parts that can be pointed at. */
-export function spotIn(view: SceneView, camera: Camera, region: Rect, x: number, y: number): Spot | null {
-  const at = toWorld(camera, region, x, y);
+export function spotIn(view: SceneView, viewport: Viewport, point: Point): Spot | null {
+  const { camera } = viewport;
+  const at = toWorld(viewport, point);
   const reach = Math.max(LEAST_REACH_PX / camera.px, 0.75);
   let best: Spot | null = null;
   let least = Infinity;
   for (const part of view.parts) {
     if (!part.solid || !showsAt(part, camera.px)) continue;
-    const found = nearestMark(part.marks, chunksOf(part.marks), at.x, at.y, Math.min(reach, least));
+    const found = nearestMark(part.marks, chunksOf(part.marks), at, Math.min(reach, least));
     if (found === null) continue;
     least = found.distance;
     best = { view: view.id, part: part.key, index: found.index };
@@ -25,7 +26,7 @@ export function spotIn(view: SceneView, camera: Camera, region: Rect, x: number,
 }
 
 /** The upright rectangle around a mark in CSS px within the host; null where there is no such mark. */
-export function boxIn(view: SceneView, camera: Camera, region: Rect, spot: Spot): Rect | null {
+export function boxIn(view: SceneView, viewport: Viewport, spot: Spot): Rect | null {
   const part = view.parts.find((one) => one.key === spot.part);
   if (part === undefined || spot.index < 0 || spot.index >= part.marks.count) return null;
   const stamp = stampOf(part, spot.index, 'full');
@@ -38,7 +39,7 @@ export function boxIn(view: SceneView, camera: Camera, region: Rect, spot: Spot)
     [x0, y1],
   ].map(([cx, cy]) => {
     const [px, py] = [cx! * stamp.sx, cy! * stamp.sy];
-    return toScreen(camera, region, stamp.x + px * cos - py * sin, stamp.y + px * sin + py * cos);
+    return toScreen(viewport, { x: stamp.x + px * cos - py * sin, y: stamp.y + px * sin + py * cos });
   });
   const [xs, ys] = [corners.map((corner) => corner.x), corners.map((corner) => corner.y)];
   const [left, top] = [Math.min(...xs), Math.min(...ys)];

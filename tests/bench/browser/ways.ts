@@ -5,9 +5,9 @@
 import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
 import { Container, Graphics, GraphicsContext, GraphicsPath, Ticker, WebGLRenderer } from 'pixi.js';
-import type { Marks, SceneView } from '../../../src/table/draw-list.ts';
+import { Look, type Marks, type SceneView } from '../../../src/table/draw-list.ts';
 import { paintLayers } from '../../../src/table/glyphs/brush.ts';
-import { cellKey, cellLayers, cellPlan } from '../../../src/table/glyphs/cells.ts';
+import { type CellKey, cellKey, cellLayers, cellPlan } from '../../../src/table/glyphs/cells.ts';
 import { mixInks } from '../../../src/table/glyphs/inks.ts';
 import type { Layer } from '../../../src/table/glyphs/layer.ts';
 import { openTable } from '../../../src/table/table.ts';
@@ -32,8 +32,10 @@ export type Way = {
 };
 
 const inks = mixInks(LIGHT, LIGHT.yarns);
+const keyOf = (marks: Marks, index: number, made: boolean): CellKey =>
+  cellKey({ glyph: marks.glyph[index]!, tone: marks.tone[index]!, look: Look.plain, made, detail: 'small' });
 const layersFor = (marks: Marks, index: number, made: boolean): { layers: Layer[]; tone: number } =>
-  cellLayers(cellPlan(cellKey(marks.glyph[index]!, marks.tone[index]!, 0, made, 'small')));
+  cellLayers(cellPlan(keyOf(marks, index, made)));
 
 /** Ours. @param flat without the GPU: the same draw list on a 2D canvas */
 export async function ours(host: HTMLElement, flat: boolean): Promise<Way> {
@@ -66,7 +68,7 @@ export function canvasImages(host: HTMLElement): Way {
   let view: SceneView;
   let camera: Camera;
   const pictureOf = (marks: Marks, index: number, made: boolean): HTMLCanvasElement => {
-    const key = cellKey(marks.glyph[index]!, marks.tone[index]!, 0, made, 'small');
+    const key = keyOf(marks, index, made);
     let picture = pictures.get(key);
     if (picture === undefined) {
       picture = document.createElement('canvas');
@@ -148,7 +150,7 @@ export async function objects(host: HTMLElement): Promise<Way> {
   let made = 0;
   let view: SceneView;
   const contextOf = (marks: Marks, index: number, isMade: boolean): GraphicsContext => {
-    const key = cellKey(marks.glyph[index]!, marks.tone[index]!, 0, isMade, 'small');
+    const key = keyOf(marks, index, isMade);
     let shape = contexts.get(key);
     if (shape === undefined) {
       shape = new GraphicsContext();
@@ -228,7 +230,7 @@ export function svgElements(host: HTMLElement): Way {
     group.setAttribute('transform', `translate(${x} ${y}) scale(${camera.px})`);
   };
   const idOf = (marks: Marks, index: number, isMade: boolean): string => {
-    const id = `g${cellKey(marks.glyph[index]!, marks.tone[index]!, 0, isMade, 'small')}`;
+    const id = `g${keyOf(marks, index, isMade)}`;
     if (svg.querySelector(`#${id}`) === null) {
       const { layers, tone } = layersFor(marks, index, isMade);
       const symbol = make('g', { id });
