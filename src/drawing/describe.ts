@@ -29,6 +29,9 @@ export type Standing = {
 
 const FRONT_KINDS = { stitch: 'stitch', chain: 'chain' } as const;
 
+/** A node by the index of its round in `ring.rounds`; -1 is the front. */
+export type RingNode = { index: number; node: number };
+
 export function standingOnFront(drawn: Drawn, node: number): Standing {
   const stretches = frontStretches(drawn.edge);
   const stretch =
@@ -43,7 +46,7 @@ export function standingOnFront(drawn: Drawn, node: number): Standing {
   return standing(stretch, node, kind);
 }
 
-export function standingOnRound(ring: Ring, index: number, node: number): Standing {
+export function standingOnRound(ring: Ring, { index, node }: RingNode): Standing {
   const { round, stretches, name } = ring.rounds[index]!;
   const stretch =
     stretches[
@@ -79,28 +82,30 @@ function standing(stretch: Stretch, node: number, kind: say.PositionKind): Stand
 export const roundIndex = (pointed: Pick<Pointed, 'round' | 'edging'>): number =>
   pointed.round === 'front' ? -1 : pointed.round === 'foundation' ? 0 : pointed.edging + 1;
 
-export const standingAt = (drawn: Drawn, ring: Ring, index: number, node: number): Standing =>
-  index < 0 ? standingOnFront(drawn, node) : standingOnRound(ring, index, node);
+export const standingAt = (drawn: Drawn, ring: Ring, at: RingNode): Standing =>
+  at.index < 0 ? standingOnFront(drawn, at.node) : standingOnRound(ring, at);
 
 /** Words for a position; null where the making has no such position. */
 export function describePosition(drawn: Drawn, pointed: Pointed, speech: Speech): Described | null {
   const ring = ringFor(drawn);
   if (!pointedOn(ring, pointed)) return null;
   const index = roundIndex(pointed);
+  const at = { index, node: pointed.node };
   const words = { speech, edgings: ring.rounds.length - 1, round: drawn.edge.corners.length === 0 };
-  const here = standingAt(drawn, ring, index, pointed.node);
+  const here = standingAt(drawn, ring, at);
   const lines = [say.sayKind(here, words)];
   const into = index >= 1 ? ring.rounds[index]!.round.into[pointed.node]! : -1;
-  if (into >= 0) lines.push(say.sayInto(index - 1, standingAt(drawn, ring, index - 1, into), words));
+  if (into >= 0)
+    lines.push(say.sayInto(index - 1, standingAt(drawn, ring, { index: index - 1, node: into }), words));
   if (index >= 0 && ring.rounds[index]!.round.marks.some(({ node }) => node === pointed.node)) {
     lines.push(say.sayMishap());
   }
-  lines.push(...partnerLines(drawn, ring, index, pointed.node, words));
+  lines.push(...partnerLines(drawn, ring, at, words));
   return { title: say.sayPosition(index, here, words), lines };
 }
 
 /** The partner of a position on the two lanes that meet; other rounds have none. */
-export function partnerOf(ring: Ring, index: number, node: number): { index: number; node: number } | null {
+export function partnerOf(ring: Ring, { index, node }: RingNode): RingNode | null {
   const last = ring.rounds.length - 1;
   if (index >= 0 && index !== last) return null;
   const slots = index < 0 ? ring.frontSlots() : ring.roundSlots(last);
@@ -112,15 +117,9 @@ export function partnerOf(ring: Ring, index: number, node: number): { index: num
 export const meetsAnother = (ring: Ring, index: number): boolean =>
   index < 0 || index === ring.rounds.length - 1;
 
-function partnerLines(
-  drawn: Drawn,
-  ring: Ring,
-  index: number,
-  node: number,
-  words: say.PositionWords,
-): string[] {
-  if (!meetsAnother(ring, index)) return [];
-  const partner = partnerOf(ring, index, node);
+function partnerLines(drawn: Drawn, ring: Ring, at: RingNode, words: say.PositionWords): string[] {
+  if (!meetsAnother(ring, at.index)) return [];
+  const partner = partnerOf(ring, at);
   if (!partner) return [say.sayAlone()];
-  return [say.sayPartner(partner.index, standingAt(drawn, ring, partner.index, partner.node), words)];
+  return [say.sayPartner(partner.index, standingAt(drawn, ring, partner), words)];
 }

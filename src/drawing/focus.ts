@@ -16,16 +16,16 @@ const within = (slots: Float32Array, node: number): number =>
   slots[Math.max(0, Math.min(slots.length - 1, node))] ?? 0;
 
 export function focusOf(ring: Ring, step: Step): Focus {
-  const { stage, node, done, target } = step;
+  const { stage, node, done } = step;
   switch (stage) {
     case 'front':
       return { slot: within(ring.frontSlots(), node), working: -1, placed: true };
     case 'foundation':
     case 'foundation-closing':
-      return onRound(ring, 0, node, done, target);
+      return onRound(ring, 0, step);
     case 'edging':
     case 'edging-closing':
-      return onRound(ring, Math.min(step.edging + 1, ring.rounds.length - 1), node, done, target);
+      return onRound(ring, Math.min(step.edging + 1, ring.rounds.length - 1), step);
     case 'join':
     case 'join-closing':
       if (node >= 0) return { slot: within(ring.frontSlots(), node), working: -1, placed: true };
@@ -36,7 +36,7 @@ export function focusOf(ring: Ring, step: Step): Focus {
 }
 
 /** A step that makes nothing lies where it is worked into, or at the last stitch made. */
-function onRound(ring: Ring, working: number, node: number, done: number, target: StepTarget): Focus {
+function onRound(ring: Ring, working: number, { node, done, target }: Step): Focus {
   const own = node >= 0 ? node : done - 1;
   if (own < 0 && target.node >= 0 && working > 0) {
     return { slot: within(ring.roundSlots(working - 1), target.node), working, placed: true };

@@ -49,14 +49,16 @@ function fillBetween(slots: Float32Array, round: Round, count: number): void {
   for (let turn = 0, node = first; turn < length; ) {
     let blank = 1;
     while (blank <= length && Number.isNaN(slots[(node + blank) % length]!)) blank++;
-    if (blank > 1) fillStretch(slots, round, count, node, blank - 1);
+    if (blank > 1) fillStretch(slots, round, count, { before: node, blank: blank - 1 });
     node = (node + blank) % length;
     turn += blank;
   }
 }
 
-/** Fills the `blank` nodes after `before`. */
-function fillStretch(slots: Float32Array, round: Round, count: number, before: number, blank: number): void {
+/** Nodes in a row that have no slot yet: the node before them, and how many they are. */
+type Blanks = { before: number; blank: number };
+
+function fillStretch(slots: Float32Array, round: Round, count: number, { before, blank }: Blanks): void {
   const length = slots.length;
   const from = slots[before]!;
   const fall = wrap(from - slots[(before + blank + 1) % length]!, count) || count;

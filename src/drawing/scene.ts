@@ -91,17 +91,11 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
 
   const whole = withMade(fixture.parts, fixture.sources, progress, before?.whole);
   const closeParts = withMade(close.parts, close.sources, progress, before?.closeParts);
+  const moment = { step, focus, look, pointed };
   const scene: Scene = {
     views: [
-      wholeView(ring, {
-        fixture,
-        parts: whole,
-        focus,
-        look: hasClose ? look : null,
-        pointed,
-        findings: shownFindings(input),
-      }),
-      closeView(ring, close, closeParts, focus, look, step, pointed),
+      wholeView(ring, { fixture, parts: whole, hasClose, findings: shownFindings(input) }, moment),
+      closeView(ring, close, closeParts, moment),
     ],
   };
   memories.set(scene, { drawn: making, hand, arrangement, ring, fixture, close, whole, closeParts });
@@ -140,20 +134,22 @@ function withMade(
 const shownFindings = ({ preview, finding }: SceneInput): number | undefined =>
   preview ? (finding ?? 0) : undefined;
 
-type Whole = {
-  fixture: Fixture;
-  parts: Part[];
+/** What both views show that a step changes. */
+type Moment = {
+  step: Step;
   focus: Focus;
-  /** Where the close-up looks, if it is shown. */
-  look: number | null;
+  /** Slot that the close-up looks at. */
+  look: number;
   pointed: Pointed | null;
-  findings: number | undefined;
 };
 
-function wholeView(ring: Ring, { fixture, parts, focus, look, pointed, findings }: Whole): SceneView {
+type Whole = { fixture: Fixture; parts: Part[]; hasClose: boolean; findings: number | undefined };
+
+function wholeView(ring: Ring, whole: Whole, { focus, look, pointed }: Moment): SceneView {
+  const { fixture, parts, hasClose, findings } = whole;
   // Bands of what is off lie beneath the arrows that tell the way.
   const signs = [...fixture.findings(findings), ...fixture.signs];
-  if (look !== null) signs.push(...fixture.window(look, HALF_WIDTH));
+  if (hasClose) signs.push(...fixture.window(look, HALF_WIDTH));
   if (focus.placed) signs.push(...fixture.frame(focus.slot, focus.working));
   const at = pointed && pointedOn(ring, pointed);
   if (at)
@@ -163,18 +159,11 @@ function wholeView(ring: Ring, { fixture, parts, focus, look, pointed, findings 
   return { id: 'whole', bounds: fixture.bounds, parts, labels: fixture.labels, signs };
 }
 
-function closeView(
-  ring: Ring,
-  close: Close,
-  parts: Part[],
-  focus: Focus,
-  look: number,
-  step: Step,
-  pointed: Pointed | null,
-): SceneView {
+function closeView(ring: Ring, close: Close, parts: Part[], moment: Moment): SceneView {
+  const { look, pointed } = moment;
   const { window } = close;
   const gaps = ring.slots.runs.some(({ kind }) => kind.endsWith('alone'));
-  const moving = movingWords(ring, window, focus, step, close);
+  const moving = movingWords(ring, close, moment);
   const bounds = closeBounds(window, look, gaps);
   return {
     id: 'close',

@@ -60,12 +60,13 @@ export function seamStretches(ring: Slots): SeamStretch[] {
 /** Free room at each end of a bar, in stitches: the braids lie there. */
 const CLEAR = 0.46;
 
+/** The two lanes that are joined, and the one midway between them. */
+export type JoinedLanes = { outer: Lane; inner: Lane; middle: Lane };
+
 /** Bars between two lanes; `tight` is how much closer together than elsewhere these lie. */
 export function seamParts(
   stretches: readonly SeamStretch[],
-  outer: Lane,
-  inner: Lane,
-  middle: Lane,
+  { outer, inner, middle }: JoinedLanes,
   tight = 1,
 ): Part[] {
   const clear = CLEAR * tight;

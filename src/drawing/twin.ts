@@ -5,7 +5,7 @@
 import type { Pointed, Snapshot } from '../state/snapshot.ts';
 import * as say from '../words/position.ts';
 import type { Speech } from '../words/words.ts';
-import { describePosition, meetsAnother, partnerOf, standingAt } from './describe.ts';
+import { describePosition, meetsAnother, partnerOf, type RingNode, standingAt } from './describe.ts';
 import { type Progress, progressAt } from './progress.ts';
 import { type Drawn, type Ring, ringFor } from './ring.ts';
 import type { Stretch } from './rounds.ts';
@@ -45,16 +45,22 @@ export type Twin = {
 
 type Source = Pick<Snapshot, 'step'> & { making: Drawn };
 
+/** What all rows are read from. */
+type Listed = { drawn: Drawn; ring: Ring; progress: Progress; speech: Speech };
+
+/** Nodes of one round that stand in a row, the last not included. */
+type NodeRange = { index: number; from: number; to: number };
+
 /** The list of a snapshot. Cheap: call it anew for each. */
 export function twinOf({ making, step }: Source, speech: Speech): Twin {
   const ring = ringFor(making);
-  const progress = progressAt(step);
+  const listed: Listed = { drawn: making, ring, progress: progressAt(step), speech };
   const rows: TwinRow[] = [];
   const add = (index: number, stretches: readonly Stretch[]) => {
     for (const stretch of stretches) {
       const turn = Math.min(stretch.cornerFrom, stretch.to);
-      if (turn > stretch.from) rows.push(rowOf(making, ring, progress, speech, index, stretch.from, turn));
-      if (stretch.to > turn) rows.push(rowOf(making, ring, progress, speech, index, turn, stretch.to));
+      if (turn > stretch.from) rows.push(rowOf(listed, { index, from: stretch.from, to: turn }));
+      if (stretch.to > turn) rows.push(rowOf(listed, { index, from: turn, to: stretch.to }));
     }
   };
   add(-1, frontStretches(making.edge));
@@ -73,25 +79,18 @@ export function twinOf({ making, step }: Source, speech: Speech): Twin {
   };
 }
 
-export function pointedAt(index: number, node: number): Pointed {
+export function pointedAt({ index, node }: RingNode): Pointed {
   if (index < 0) return { round: 'front', edging: 0, node };
   return index === 0
     ? { round: 'foundation', edging: 0, node }
     : { round: 'edging', edging: index - 1, node };
 }
 
-function rowOf(
-  drawn: Drawn,
-  ring: Ring,
-  progress: Progress,
-  speech: Speech,
-  index: number,
-  from: number,
-  to: number,
-): TwinRow {
-  const { round, edging } = pointedAt(index, from);
+function rowOf({ drawn, ring, progress, speech }: Listed, { index, from, to }: NodeRange): TwinRow {
+  const first = { index, node: from };
+  const { round, edging } = pointedAt(first);
   const words = { speech, edgings: ring.rounds.length - 1, round: drawn.edge.corners.length === 0 };
-  const standing = standingAt(drawn, ring, index, from);
+  const standing = standingAt(drawn, ring, first);
   const made = index < 0 ? Infinity : index === 0 ? progress.foundation : progress.edgings(index - 1);
   return {
     key: `${round}.${edging}.${from}`,
@@ -104,15 +103,16 @@ function rowOf(
     first: from,
     cell(asked) {
       const node = from + Math.max(0, Math.min(to - from - 1, asked));
-      const at = pointedAt(index, node);
-      const partner = partnerOf(ring, index, node);
+      const own = { index, node };
+      const at = pointedAt(own);
+      const partner = partnerOf(ring, own);
       const alone = meetsAnother(ring, index) && partner === null;
       const described = describePosition(drawn, at, speech);
       return {
         at,
-        kind: standingAt(drawn, ring, index, node).kind,
+        kind: standingAt(drawn, ring, own).kind,
         state: alone ? 'alone' : node < made ? 'made' : 'to-come',
-        partner: partner && pointedAt(partner.index, partner.node),
+        partner: partner && pointedAt(partner),
         title: described?.title ?? '',
         lines: described?.lines ?? [],
       };

@@ -23,6 +23,12 @@ const CLOSE_BY = 6;
 
 type Said = { labels: Label[]; signs: Sign[] };
 
+/** A window with what is said in it. */
+type Worded = Said & { window: Window };
+
+/** A node, and where it lies. */
+type Laid = { node: number; slot: number };
+
 /** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
 export function closeBounds(window: Window, slot: number, gaps: boolean): Box {
   const x = xOf(window, slot);
@@ -34,7 +40,7 @@ export function closeBounds(window: Window, slot: number, gaps: boolean): Box {
 
 /** Numbers and names that stay in their place while the hook moves on within a window. */
 export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
-  const said: Said = { labels: [], signs: [] };
+  const said: Worded = { labels: [], signs: [], window };
   const stretches = frontStretches(drawn.edge);
   const every = drawn.plan.choices.markerEvery;
   let before = -1;
@@ -42,32 +48,33 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
   for (let slot = window.from; slot < window.to; slot++) {
     const { front, back, run } = slotAt(ring.slots, slot);
     const stretch = front < 0 ? undefined : stretches.find((one) => front < one.to);
-    if (stretch) sayFront(said, window, stretch, front, every, slot);
+    if (stretch) sayFront(said, stretch, { node: front, slot }, every);
     const isGap = (front < 0 || back < 0) && run !== before && !ring.slots.runs[run]!.together;
     // What is said a few places on would lie on it.
     if (isGap && slot - told > CLOSE_BY) {
-      sayGap(said, ring, window, { slot, run });
+      sayGap(said, ring, { slot, run });
       told = slot;
     }
     const { kind, count } = ring.slots.runs[run]!;
     // Clear of the last pair that is joined, where there is room.
-    if (kind === 'open' && run !== before) sayOpen(said, window, slot + Math.min(3, (count - 1) / 2));
+    if (kind === 'open' && run !== before) sayOpen(said, slot + Math.min(3, (count - 1) / 2));
     before = run;
   }
-  sayBack(said, ring, window, { every, arms: armsOf(drawn) });
-  sayMoved(said, drawn, ring, window);
-  return said;
+  sayBack(said, ring, { every, arms: armsOf(drawn) });
+  sayMoved(said, drawn, ring);
+  return { labels: said.labels, signs: said.signs };
 }
 
-function sayFront(said: Said, window: Window, at: Stretch, front: number, every: number, slot: number): void {
-  if (front >= at.cornerFrom) {
-    if (front > at.cornerFrom) return;
+function sayFront(said: Worded, at: Stretch, { node, slot }: Laid, every: number): void {
+  const { window } = said;
+  if (node >= at.cornerFrom) {
+    if (node > at.cornerFrom) return;
     const x = xOf(window, slot + (at.to - at.cornerFrom - 1) / 2);
     const place = { x, y: FLAGS, dy: 8 - NUMBER_ROW };
     said.labels.push({ key: `corner.${slot}`, ...place, text: say.sayCorner(at.corner), ...CORNER_TYPE });
     return;
   }
-  const stitch = front - at.from + 1;
+  const stitch = node - at.from + 1;
   // Numbers stand at the piece that is being counted, and at no other.
   if (stitch % every !== 0 || window.working >= 0) return;
   const flag = { kind: 'flag', x: xOf(window, slot), y: FLAGS, angle: 0, tone: Tone.marker } as const;
@@ -77,7 +84,8 @@ function sayFront(said: Said, window: Window, at: Stretch, front: number, every:
 const CORNER_TYPE = { px: 15, tone: Tone.front, bold: true, align: 'centre' } as const;
 
 /** Said once for a stretch of empty places, in its middle; the part of it that lies in this window. */
-function sayGap(said: Said, ring: Ring, window: Window, { slot, run }: { slot: number; run: number }): void {
+function sayGap(said: Worded, ring: Ring, { slot, run }: { slot: number; run: number }): void {
+  const { window } = said;
   const count = ring.slots.runs[run]!.count;
   const seen = Math.min(count, window.to - slot);
   const x = xOf(window, slot + (Math.min(seen, 4) - 1) / 2);
@@ -88,7 +96,8 @@ function sayGap(said: Said, ring: Ring, window: Window, { slot, run }: { slot: n
 }
 
 /** Nothing pinned, the corners that should meet lie apart: a ruler from the one to the other. */
-function sayMoved(said: Said, { pairing }: Drawn, ring: Ring, window: Window): void {
+function sayMoved(said: Worded, { pairing }: Drawn, ring: Ring): void {
+  const { window } = said;
   const count = Math.max(1, ring.slots.count);
   for (const { frontCorner, late } of pairing.clashes) {
     const cell = ring.slots.cells[2 * frontCorner + 1]!;
@@ -109,25 +118,26 @@ function sayMoved(said: Said, { pairing }: Drawn, ring: Ring, window: Window): v
   }
 }
 
-function sayOpen(said: Said, window: Window, slot: number): void {
+function sayOpen(said: Worded, slot: number): void {
   const type = { px: 14, tone: Tone.gap, bold: true, align: 'centre', plate: Tone.gap } as const;
   said.labels.push({
     key: `open.${slot}`,
-    x: xOf(window, slot),
+    x: xOf(said.window, slot),
     y: PARTNER / 2,
     text: say.sayOpen(),
     ...type,
   });
 }
 
-/** The back's own corners by its own numbers, and numbers below the round being made. */
 /** Stitches of the edging at a corner that stand over no post. */
 const armsOf = ({ plan }: Drawn): number =>
   plan.edgings.reduce((count, { arm: [before, after] }) => count + before + after, 0);
 
 type Counted = { every: number; arms: number };
 
-function sayBack(said: Said, ring: Ring, window: Window, counted: Counted): void {
+/** The back's own corners by its own numbers, and numbers below the round being made. */
+function sayBack(said: Worded, ring: Ring, counted: Counted): void {
+  const { window } = said;
   const index = window.working < 0 ? ring.rounds.length - 1 : window.working;
   const slots = ring.roundSlots(index);
   const count = Math.max(1, ring.slots.count);
@@ -139,19 +149,14 @@ function sayBack(said: Said, ring: Ring, window: Window, counted: Counted): void
     for (const range of nodesWithin(slots, count, from - 0.5, to - 0.5)) {
       for (let node = range.from; node < range.to; node++) {
         const stretch = ring.rounds[index]!.stretches.find((one) => node < one.to);
-        if (stretch) sayNode(said, window, stretch, { node, slot: base + slots[node]! }, counted);
+        if (stretch) sayNode(said, stretch, { node, slot: base + slots[node]! }, counted);
       }
     }
   }
 }
 
-function sayNode(
-  said: Said,
-  window: Window,
-  at: Stretch,
-  { node, slot }: { node: number; slot: number },
-  { every, arms }: Counted,
-): void {
+function sayNode(said: Worded, at: Stretch, { node, slot }: Laid, { every, arms }: Counted): void {
+  const { window } = said;
   if (node >= at.cornerFrom) {
     if (node > at.cornerFrom) return;
     // Slots fall along the back, so the corner lies before its first chain. Below it there are no posts.
@@ -179,8 +184,12 @@ function sayNode(
   said.signs.push({ kind: 'flag', key: `back-flag.${slot}`, ...place, text: `${stitch}`, tone: Tone.marker });
 }
 
+/** The step at hand, and where it is. */
+type AtHand = { focus: Focus; step: Step };
+
 /** Names of the lanes and the side that is seen, at the edges of the view; the frame and the hook's target. */
-export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Said {
+export function movingWords(ring: Ring, fixed: Worded, { focus, step }: AtHand): Said {
+  const { window } = fixed;
   const hasGaps = fixed.labels.some(({ key }) => key.startsWith('gap'));
   const edgings = ring.rounds.length - 1;
   // Nothing being worked, what is wrong has the room.
@@ -216,10 +225,11 @@ export function movingWords(ring: Ring, window: Window, focus: Focus, step: Step
       labels.push({ ...type, key: `row.${round}`, x, y, text, plate: Tone.muted });
     }
   }
-  return { labels, signs: placeSigns(ring, window, focus, step, fixed) };
+  return { labels, signs: placeSigns(ring, fixed, { focus, step }) };
 }
 
-function placeSigns(ring: Ring, window: Window, focus: Focus, step: Step, fixed: Said): Sign[] {
+function placeSigns(ring: Ring, fixed: Worded, { focus, step }: AtHand): Sign[] {
+  const { window } = fixed;
   if (!focus.placed) return [];
   const row = window.rows.find(({ round }) => round === focus.working);
   const low = row ? row.y + (row.round === 0 ? POST_LENGTH + 0.12 : 0.6) : PARTNER + 0.6;

@@ -105,30 +105,42 @@ export function buildClose(drawn: Drawn, ring: Ring, window: Window): CloseBuilt
     front: looksOf(ring, 'front'),
     back: looksOf(ring, 'back', ring.rounds.at(-1)!.round.marks),
   };
+  const work: CloseWork = { edge: drawn.edge, ring, looks, built };
   for (let turn = Math.floor(window.from / count); turn * count < window.to; turn++) {
     const from = Math.max(window.from, turn * count);
     const to = Math.min(window.to, (turn + 1) * count);
     if (to <= from) continue;
-    addFront(built, drawn.edge, ring, { turn, from, to }, looks.front);
-    addSeam(built, ring, { turn, from, to });
-    for (const row of window.rows) addRow(built, ring, { turn, from, to }, row, looks.back);
+    addFront(work, { turn, from, to });
+    addSeam(work, { turn, from, to });
+    for (const row of window.rows) addRow(work, { turn, from, to }, row);
   }
   return built;
 }
+
+/** A close-up being built: what it is read from, and what is built so far. */
+type CloseWork = {
+  edge: Edge;
+  ring: Ring;
+  /** Of the nodes of the front and of the back's last round that look otherwise. */
+  looks: Record<'front' | 'back', ReadonlyMap<number, number>>;
+  built: CloseBuilt;
+};
 
 /** A stretch of the window within one turn of the ring: slots unwrapped. */
 type Turn = { turn: number; from: number; to: number };
 
 type Placed = { slot: number; y: number; glyph: GlyphCode; tone: ToneCode; look: LookCode };
 
-function addPart(
-  built: CloseBuilt,
-  key: string,
-  places: Placed[],
-  source: Source,
-  layer: number,
-  forward: 1 | -1,
-): void {
+type ClosePart = {
+  key: string;
+  places: Placed[];
+  source: Source;
+  layer: number;
+  /** 1 where it is worked the way slots rise, -1 where they fall. */
+  forward: 1 | -1;
+};
+
+function addPart({ built }: CloseWork, { key, places, source, layer, forward }: ClosePart): void {
   if (places.length === 0) return;
   const { window } = built;
   const marks = makeMarks(places.length);
@@ -154,13 +166,8 @@ function addPart(
   built.sources.set(key, source);
 }
 
-function addFront(
-  built: CloseBuilt,
-  edge: Edge,
-  ring: Ring,
-  { turn, from, to }: Turn,
-  looks: ReadonlyMap<number, number>,
-): void {
+function addFront(work: CloseWork, { turn, from, to }: Turn): void {
+  const { edge, ring, looks } = work;
   const stretches = frontStretches(edge);
   const places: Placed[] = [];
   const gaps: Placed[] = [];
@@ -179,25 +186,30 @@ function addFront(
     const corner = stretch !== undefined && front >= stretch.cornerFrom;
     const stitch = corner && edge.corners[stretch.corner]?.made === 'stitch';
     const glyph = !corner ? Glyph.vee : stitch ? Glyph.corner : Glyph.oval;
-    const look = (looks.get(front) ?? Look.plain) as LookCode;
+    const look = (looks.front.get(front) ?? Look.plain) as LookCode;
     places.push({ slot, y: 0, glyph, tone: Tone.front, look });
   }
-  addPart(built, `close.front.${turn}`, places, { of: 'front', first: Math.max(0, first) }, 4, 1);
-  addPart(built, `close.front.${turn}.gaps`, gaps, { of: 'gap', slots: gapSlots }, 6, 1);
+  const key = `close.front.${turn}`;
+  const source = { of: 'front', first: Math.max(0, first) } as const;
+  addPart(work, { key, places, source, layer: 4, forward: 1 });
+  const gapSource = { of: 'gap', slots: gapSlots } as const;
+  addPart(work, { key: `${key}.gaps`, places: gaps, source: gapSource, layer: 6, forward: 1 });
 }
 
 /** Bars in the order they are joined; where the join begins within the window, its end is a part of its own. */
-function addSeam(built: CloseBuilt, ring: Ring, { turn, from, to }: Turn): void {
+function addSeam(work: CloseWork, { turn, from, to }: Turn): void {
+  const { slots: ringSlots } = work.ring;
   let places: Placed[] = [];
   let first = 0;
   let group = 0;
   const flush = () => {
     const slots = places.map(({ slot }) => ({ slot, count: 1 }));
-    addPart(built, `close.bars.${turn}.${group++}`, places, { of: 'seam', first, slots }, 2, 1);
+    const source = { of: 'seam', first, slots } as const;
+    addPart(work, { key: `close.bars.${turn}.${group++}`, places, source, layer: 2, forward: 1 });
     places = [];
   };
   for (let slot = from; slot < to; slot++) {
-    const order = joinOrderOf(ring.slots, slot);
+    const order = joinOrderOf(ringSlots, slot);
     if (order < 0) continue;
     if (order !== first + places.length) {
       flush();
@@ -208,19 +220,14 @@ function addSeam(built: CloseBuilt, ring: Ring, { turn, from, to }: Turn): void 
   flush();
 }
 
-function addRow(
-  built: CloseBuilt,
-  ring: Ring,
-  { turn, from, to }: Turn,
-  row: Row,
-  lastLooks: ReadonlyMap<number, number>,
-): void {
+function addRow(work: CloseWork, { turn, from, to }: Turn, row: Row): void {
+  const { ring } = work;
   const laid = ring.rounds[row.round]!;
   const count = Math.max(1, ring.slots.count);
   const slots = ring.roundSlots(row.round);
   const last = row.round === ring.rounds.length - 1;
   const posts = laid.name === 'foundation';
-  const looks: ReadonlyMap<number, number> = last ? lastLooks : markLooks(laid.round.marks);
+  const looks = last ? work.looks.back : markLooks(laid.round.marks);
   const base = turn * count;
   const name = posts ? 'foundation' : `edging${laid.edging}`;
   nodesWithin(slots, count, from - base - 0.5, to - base - 0.5).forEach((range, index) => {
@@ -237,7 +244,8 @@ function addRow(
       });
     }
     const source: Source = { of: laid.name, edging: laid.edging, first: range.from };
-    addPart(built, `close.${name}.${turn}.${index}`, places, source, posts ? 1 : 3, -1);
+    const key = `close.${name}.${turn}.${index}`;
+    addPart(work, { key, places, source, layer: posts ? 1 : 3, forward: -1 });
   });
   if (!last) return;
   const gapSlots: number[] = [];
@@ -248,7 +256,8 @@ function addRow(
   const gaps = gapSlots.map(
     (slot): Placed => ({ slot, y: row.y, glyph: Glyph.hollow, tone: Tone.gap, look: Look.gap }),
   );
-  addPart(built, `close.${name}.${turn}.gaps`, gaps, { of: 'gap', slots: gapSlots }, 6, 1);
+  const source = { of: 'gap', slots: gapSlots } as const;
+  addPart(work, { key: `close.${name}.${turn}.gaps`, places: gaps, source, layer: 6, forward: 1 });
 }
 
 function glyphOf(kind: number, posts: boolean): GlyphCode {

@@ -8,7 +8,7 @@ import type { Stretch } from '../rounds.ts';
 import { emptySlots } from '../slots.ts';
 import { type Base, baseLine, type Closed, closePanel } from './base.ts';
 import { type LaneContent, laneParts } from './lane-parts.ts';
-import { finder, type Lane, layLane } from './lanes.ts';
+import { finder, type Lane, layLane, type Placement } from './lanes.ts';
 import { type LaneStretch, laneStretches, type Rounding, rounding } from './shape.ts';
 import { cornerMiddles, spread } from './spread.ts';
 
@@ -44,6 +44,9 @@ export type Panel = {
 
 type Laid = Omit<Panel, 'ring' | 'lane'>;
 
+/** What lanes are laid around, and which: `partner` is the distance between the two that meet where there is room. */
+type Outline = { closed: Closed; corners: readonly Corner[]; edgings: number; partner: number };
+
 /**
  * The outline and lanes of a panel; `partner` is how far inside the front the last edging lies where there is room.
  * Where the front would be too loose around all lanes within it, these are laid closer together.
@@ -56,24 +59,25 @@ export function layPanel({ edge }: Pick<Drawn, 'edge'>, ring: Ring, partner: num
   const lane = (inset: number, mirrored: boolean, aside = 0) => {
     // Outside the panel corners grow, and what stands there keeps to the place it belongs to.
     const wide = inset < 0 && laid.radii.outer > 0 ? 1 - inset / laid.radii.outer : 1;
-    return layLane(stretches(inset), ring.slots, mirrored, aside, wide, middles);
+    return layLane(stretches(inset), ring.slots, { mirrored, aside }, { wide, middles });
   };
   return { ...laid, ring, lane };
 }
 
 function layLoosely(edge: Drawn['edge'], ring: Ring, partner: number): Laid {
   const cells = (odd: number) => edge.sides.map((_, i) => ring.slots.cells[2 * i + odd]?.count ?? 0);
-  const closed = closePanel(cells(0), edge.corners.length > 0 ? cells(1) : []);
-  const lay = (tight: number) => layTight(edge, ring, closed, partner, tight);
-  const roomy = lay(1);
+  const { corners } = edge;
+  const closed = closePanel(cells(0), corners.length > 0 ? cells(1) : []);
+  const outline = { closed, corners, edgings: ring.rounds.length - 1, partner };
+  const roomy = layTight(outline, 1);
   if (looseness(ring, roomy) <= LOOSEST) return roomy;
   let [low, high] = [CLOSEST_LANES, 1];
   for (let i = 0; i < 7; i++) {
     const middle = (low + high) / 2;
-    if (looseness(ring, lay(middle)) <= LOOSEST) low = middle;
+    if (looseness(ring, layTight(outline, middle)) <= LOOSEST) low = middle;
     else high = middle;
   }
-  return lay(low);
+  return layTight(outline, low);
 }
 
 /** The widest that the positions of a side lie apart on the outermost lane. */
@@ -86,14 +90,7 @@ function looseness(ring: Ring, laid: Laid): number {
   return Math.max(...pitches);
 }
 
-function layTight(
-  edge: Drawn['edge'],
-  ring: Ring,
-  closed: Closed,
-  roomyPartner: number,
-  tight: number,
-): Laid {
-  const edgings = ring.rounds.length - 1;
+function layTight({ closed, corners, edgings, partner: roomyPartner }: Outline, tight: number): Laid {
   const partner = tight * roomyPartner;
   const edging = (index: number) => partner + (edgings - 1 - index) * EDGING_STEP * tight;
   const posts = edging(0) + TO_POSTS * tight;
@@ -102,19 +99,15 @@ function layTight(
   // The outline itself gives way too, but less: the innermost lane needs its places.
   const scale = Math.min(1, 0.6 + tight / 2);
   const base = baseLine(closed, depth, scale);
-  const radii = rounding(base, edge.corners, depth, partner, scale);
+  const radii = rounding(base, corners, { depth, partner, scale });
   const stretches = (inset: number) => laneStretches(base, radii, inset);
   return { base, radii, tight, partner, edging, posts, post, depth, stretches };
 }
 
 export type Built = { parts: Part[]; sources: Map<string, Source> };
 
-export type Placing = {
-  mirrored: boolean;
-  aside: number;
-  /** Vees are drawn mirrored. */
-  vees: boolean;
-};
+/** How a piece lies, and whether its vees are drawn mirrored. */
+export type Placing = Placement & { vees: boolean };
 
 /** The front edge's stretches: positions from the first stitch of side 0, each side with the corner after it. */
 export function frontStretches(edge: { sides: number[]; corners: Corner[] }): Stretch[] {

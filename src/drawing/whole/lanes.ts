@@ -2,7 +2,7 @@
 
 import type { Slots } from '../slots.ts';
 import type { LaneStretch } from './shape.ts';
-import { cut, spread } from './spread.ts';
+import { cut, type LaneCorners, spread } from './spread.ts';
 
 /** `outX`, `outY`, `tilt`: the way out and the angle of a glyph where a stretch is straight. */
 export type LaneCell = LaneStretch & {
@@ -13,28 +13,22 @@ export type LaneCell = LaneStretch & {
   tilt: number;
 };
 
-export type Lane = {
-  cells: LaneCell[];
-  count: number;
-  mirrored: boolean;
-  /** Moved along x, after mirroring. */
-  aside: number;
-};
+/** How a piece lies on the drawing: mirrored or not, and then moved along x. */
+export type Placement = { mirrored: boolean; aside: number };
 
-/** A lane with the ring's places laid along its stretches. Slot u covers u - ½ to u + ½. `wide`, `middles`: see `spread`. */
+export type Lane = Placement & { cells: LaneCell[]; count: number };
+
+/** A lane with the ring's places laid along its stretches. Slot u covers u - ½ to u + ½. */
 export function layLane(
   stretches: readonly LaneStretch[],
   ring: Slots,
-  mirrored: boolean,
-  aside = 0,
-  wide = 1,
-  middles: readonly number[] = [],
+  { mirrored, aside }: Placement,
+  corners?: LaneCorners,
 ): Lane {
   const covers = spread(
     stretches,
     ring.cells.map(({ count }) => count),
-    wide,
-    middles,
+    corners,
   );
   const around = stretches.reduce((sum, { length }) => sum + length, 0);
   const cells: LaneCell[] = [];

@@ -42,17 +42,18 @@ const LEAST_TURN = 0.21;
 
 export type Rounding = { outer: number; inner: number };
 
+/** How far inside the outermost lane the innermost lies and the one that meets it; `scale` is the length of a stitch. */
+export type LaneDepths = { depth: number; partner: number; scale: number };
+
 /**
- * Corner radii of the outermost lane and of the innermost, so that `depth` fits inside and corners hold
- * their chains; `scale` is the length of a stitch. Between the outermost lane and the one `partner` inside it, places at the end of a side may
- * slide along by less than a stitch: partners stay beside each other.
+ * Corner radii of the outermost lane and of the innermost, so that all lanes fit inside and corners hold
+ * their chains. Between the two lanes that meet, places at the end of a side may slide along by less than a stitch:
+ * partners stay beside each other.
  */
 export function rounding(
   base: Base,
   corners: readonly Corner[],
-  depth: number,
-  partner: number,
-  scale = 1,
+  { depth, partner, scale }: LaneDepths,
 ): Rounding {
   if (base.bends.length === 0) return { outer: 0, inner: 0 };
   // A corner that hardly turns holds nothing, however round: its places lie on its sides.
@@ -182,7 +183,7 @@ export type Outline = {
 export function outline(sides: readonly number[], corners: readonly Corner[], hand: Hand): Outline {
   const sizes = corners.map(({ size }) => size);
   const base = baseLine(closePanel(sides, sizes), 0);
-  const stretches = laneStretches(base, rounding(base, corners, 0, 0), 0);
+  const stretches = laneStretches(base, rounding(base, corners, { depth: 0, partner: 0, scale: 1 }), 0);
   const flip = hand === 'left' ? -1 : 1;
   const mirror = (anchor: Anchor) => ({ ...anchor, x: anchor.x * flip, outX: anchor.outX * flip });
   const points = linePoints(stretches).map((value, i) => (i % 2 === 0 ? value * flip : value));

@@ -11,16 +11,22 @@ export type Cover = { from: number; to: number };
 const CLOSEST = 0.6;
 const WIDEST = 1.7;
 
+/** A lane's corners beside the outermost lane's. */
+export type LaneCorners = {
+  /** How much longer they are: 1 within the panel. */
+  wide: number;
+  /** Where the outermost lane has the middles of its own, as shares of their arcs, so that all lanes have them there. */
+  middles: readonly number[];
+};
+
 /**
  * Covers of the cells of a lane (side 0, corner 0, side 1, …), in the lane's own length. `counts` are the places in
- * each cell; `wide` is how much longer this lane's corners are than the outermost lane's (1 within the panel);
- * `middles` are where the outermost lane has the middles of its corners, so that all lanes have them there.
+ * each cell.
  */
 export function spread(
   stretches: readonly LaneStretch[],
   counts: readonly number[],
-  wide = 1,
-  middles: readonly number[] = [],
+  { wide, middles }: LaneCorners = { wide: 1, middles: [] },
 ): Cover[] {
   const lengths = counts.map(() => 0);
   for (const { cell, length } of stretches) lengths[cell] = (lengths[cell] ?? 0) + length;

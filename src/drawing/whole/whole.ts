@@ -69,7 +69,8 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const front = panel.lane(0, mirrored);
   const partner = panel.lane(panel.edging(ring.rounds.length - 2), mirrored);
   const seam = seamStretches(ring.slots);
-  const bars = seamParts(seam, front, partner, panel.lane(panel.partner / 2, mirrored), panel.tight);
+  const joined = { outer: front, inner: partner, middle: panel.lane(panel.partner / 2, mirrored) };
+  const bars = seamParts(seam, joined, panel.tight);
   const barSources = new Map<string, Source>(
     seam.map(({ key, from, slots }) => [key, { of: 'seam', first: from, slots }]),
   );

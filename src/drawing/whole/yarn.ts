@@ -70,13 +70,19 @@ export function isWithin(line: ArrayLike<number>, x: number, y: number): boolean
 /** Whether any piece of a closed line comes into a box. */
 export function crosses(line: ArrayLike<number>, box: Box): boolean {
   for (let i = 0, j = line.length - 2; i < line.length; j = i, i += 2)
-    if (pieceCrosses(box, line[j]!, line[j + 1]!, line[i]! - line[j]!, line[i + 1]! - line[j + 1]!))
-      return true;
+    if (pieceCrosses(box, line, j, i)) return true;
   return false;
 }
 
-/** Liang and Barsky: the share of a piece that lies in a box is not empty. No lists are made here: it is asked often. */
-function pieceCrosses(box: Box, x: number, y: number, dx: number, dy: number): boolean {
+/**
+ * Whether the piece of a line from the point at index `start` to the one at `end` comes into a box. Liang and Barsky:
+ * the share of it that lies in the box is not empty. No lists are made here: it is asked often.
+ */
+function pieceCrosses(box: Box, line: ArrayLike<number>, start: number, end: number): boolean {
+  const x = line[start]!;
+  const y = line[start + 1]!;
+  const dx = line[end]! - x;
+  const dy = line[end + 1]! - y;
   let [from, to] = [0, 1];
   for (let edge = 0; edge < 4; edge++) {
     const way = edge === 0 ? -dx : edge === 1 ? dx : edge === 2 ? -dy : dy;
