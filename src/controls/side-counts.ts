@@ -61,7 +61,7 @@ function roundCount(spec: SideCounts, send: Send): TemplateResult {
   const way = spec.hand === 'right' ? -1 : 1;
   return html`<div class="round-count">
     <svg class="piece-picture" viewBox="0 0 240 240" role="img" aria-label=${spec.caption}>
-      ${roundBraid({ x: 120, y: 120 }, 108, 54, `tone-${spec.tone}`, way)}
+      ${roundBraid({ x: 120, y: 120, radius: 108 }, 54, `tone-${spec.tone}`, way)}
     </svg>
     <div class="round-middle">
       ${field ? numberField({ ...field, problemElsewhere: true, wide: true }, send) : nothing}
@@ -93,7 +93,7 @@ function figureBraid(spec: SideCounts, width: number, height: number): SVGTempla
   const tone = `tone-${spec.tone}`;
   const middle = { x: width / 2, y: height / 2 };
   const way = spec.hand === 'right' ? -1 : 1;
-  if (spec.counts.length < 3) return roundBraid(middle, height / 2 - MARGIN, 26, tone, way);
+  if (spec.counts.length < 3) return roundBraid({ ...middle, radius: height / 2 - MARGIN }, 26, tone, way);
   const fitted = outline(spec.counts, spec.hand, width - 2 * MARGIN, height - 2 * MARGIN);
   const corners = fitted.map(({ x, y }) => ({ x: x + MARGIN, y: y + MARGIN }));
   return braidRing(corners, STITCH, (side) => `${tone} picture-side-${side}`);

@@ -36,11 +36,16 @@ function countedPicture(counted: Counted, made: CornerMade): SVGTemplateResult[]
   const tone = (isCounted: boolean): string => (isCounted ? 'tone-front' : 'tone-left-out');
   const corner = (x: number, isCounted: boolean): SVGTemplateResult[] =>
     made === 'chain'
-      ? [chain(x - 6.5, 11, 0, 12, tone(isCounted)), chain(x + 6.5, 11, 0, 12, tone(isCounted))]
+      ? [
+          chain({ x: x - 6.5, y: 11, angle: 0, size: 12 }, tone(isCounted)),
+          chain({ x: x + 6.5, y: 11, angle: 0, size: 12 }, tone(isCounted)),
+        ]
       : [
           svg`<path class="corner-stitch ${tone(isCounted)}" d="M${x - 8} 16 L${x} 5 L${x + 8} 16 M${x} 5 V17"/>`,
         ];
-  const stitches = [0, 1, 2, 3, 4].map((index) => vee(30 + index * 11, 11, 0, 11, tone(true)));
+  const stitches = [0, 1, 2, 3, 4].map((index) =>
+    vee({ x: 30 + index * 11, y: 11, angle: 0, size: 11 }, tone(true)),
+  );
   return [...corner(13, counted === 'both-corners'), ...stitches, ...corner(91, counted !== 'stitches-only')];
 }
 
@@ -121,11 +126,15 @@ function differing(snapshot: Snapshot, send: Send): TemplateResult {
 
 function cornerPicture(made: CornerMade): SVGTemplateResult[] {
   const stitches = [
-    vee(9, 28, 0, 11, 'tone-front'),
-    vee(20, 28, 0, 11, 'tone-front'),
-    vee(38, 6, Math.PI / -2, 10, 'tone-front'),
+    vee({ x: 9, y: 28, angle: 0, size: 11 }, 'tone-front'),
+    vee({ x: 20, y: 28, angle: 0, size: 11 }, 'tone-front'),
+    vee({ x: 38, y: 6, angle: Math.PI / -2, size: 10 }, 'tone-front'),
   ];
   if (made === 'chain')
-    return [...stitches, chain(31, 25, -0.6, 10, 'tone-front'), chain(37, 17, -1.1, 10, 'tone-front')];
-  return [...stitches, vee(33, 22, Math.PI / -4, 14, 'tone-front')];
+    return [
+      ...stitches,
+      chain({ x: 31, y: 25, angle: -0.6, size: 10 }, 'tone-front'),
+      chain({ x: 37, y: 17, angle: -1.1, size: 10 }, 'tone-front'),
+    ];
+  return [...stitches, vee({ x: 33, y: 22, angle: Math.PI / -4, size: 14 }, 'tone-front')];
 }

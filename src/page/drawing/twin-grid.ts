@@ -20,6 +20,9 @@ const CELL_ID = 'twin-cell';
 
 type Focus = { row: number; cell: number };
 
+/** The list, the cell of it in focus, and the steps its cells lead to. */
+type Grid = { twin: Twin; focus: Focus; steps: Snapshot['making']['steps'] };
+
 export function twinGrid(snapshot: Snapshot, send: Send): TemplateResult {
   const twin = twinOf(snapshot, snapshot.settings);
   const focus = focusIn(twin, snapshot);
@@ -33,7 +36,7 @@ export function twinGrid(snapshot: Snapshot, send: Send): TemplateResult {
       aria-label="Every stitch"
       aria-rowcount=${twin.rows.length}
       aria-colcount=${Math.max(...twin.rows.map(({ length }) => length)) + 1}
-      @keydown=${(event: KeyboardEvent) => press(event, twin, focus, snapshot, send)}
+      @keydown=${(event: KeyboardEvent) => press(event, { twin, focus, steps: snapshot.making.steps }, send)}
     >
       ${twin.rows.slice(from, to).map((_, index) => gridRow(twin, from + index, focus, send))}
     </div>
@@ -126,11 +129,11 @@ export function movedFocus(
   }
 }
 
-function press(event: KeyboardEvent, twin: Twin, focus: Focus, { making }: Snapshot, send: Send): void {
+function press(event: KeyboardEvent, { twin, focus, steps }: Grid, send: Send): void {
   const here = twin.rows[focus.row]?.cell(focus.cell);
   if (event.key === 'Enter' && here) {
     event.preventDefault();
-    const to = making.steps.stepOf(here.at.round, here.at.node, here.at.edging);
+    const to = steps.stepOf(here.at.round, here.at.node, here.at.edging);
     if (to >= 0) send({ type: 'JUMP', to });
     return;
   }
