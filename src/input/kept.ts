@@ -8,6 +8,7 @@ import { type Settings, tabs } from '../state/snapshot.ts';
 import type { Start } from '../state/store.ts';
 import { readProject } from './project.ts';
 import { settingsSchema } from './settings.ts';
+import { placeSchema } from './text.ts';
 import { version, walkEdition } from './write-kept.ts';
 
 const keptSchema = v.object({
@@ -17,10 +18,10 @@ const keptSchema = v.object({
   tab: v.fallback(v.picklist(tabs), 'edge'),
   /** Which edition of the walk the place counts in. */
   walk: v.fallback(v.picklist([1, walkEdition]), 1),
-  place: v.fallback(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
+  place: v.fallback(placeSchema, 0),
   answered: v.pipe(
     v.fallback(v.array(v.unknown()), []),
-    v.transform((all) => all.filter((one): one is 'twist' | 'pad' => one === 'twist' || one === 'pad')),
+    v.transform((all) => (['twist', 'pad'] as const).filter((one) => all.includes(one))),
   ),
 });
 

@@ -7,6 +7,8 @@ import * as v from 'valibot';
 import type { Project, Settings, Tab } from '../state/snapshot.ts';
 import { tabs } from '../state/snapshot.ts';
 import { projectSchema } from './project.ts';
+import { sumOf } from './sum.ts';
+import { answeredSchema, placeSchema } from './text.ts';
 
 export type Shared = Pick<Settings, 'dialect' | 'hand' | 'units'> & {
   project: Project;
@@ -23,7 +25,6 @@ export const linkMark = '#panel=';
 const version = '1';
 /** Packed as raw deflate, or as it is where the browser cannot pack. */
 type Packing = 'z' | 'p';
-const sumSigns = 7;
 /** No panel is longer than this as text; what unpacks to more is none. */
 const longest = 200_000;
 /** Nor is its link longer than that text in base64. */
@@ -55,8 +56,8 @@ const sharedSchema = v.object({
   h: v.picklist(['right', 'left']),
   u: v.picklist(['cm', 'inch']),
   t: v.picklist(tabs),
-  w: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0)), 0),
-  a: v.optional(v.array(v.picklist(['twist', 'pad'])), []),
+  w: v.optional(placeSchema, 0),
+  a: v.optional(answeredSchema, []),
 });
 
 /** The fragment that stands for a panel, with its `#`. */
@@ -160,13 +161,3 @@ const toBase64Url = (bytes: Uint8Array): string =>
 
 const fromBase64Url = (data: string): Uint8Array =>
   Uint8Array.from(atob(data.replaceAll('-', '+').replaceAll('_', '/')), (sign) => sign.charCodeAt(0));
-
-/** CRC-32 (ISO 3309), in seven signs of base 36. */
-function sumOf(text: string): string {
-  let sum = ~0;
-  for (const byte of new TextEncoder().encode(text)) {
-    sum ^= byte;
-    for (let bit = 0; bit < 8; bit++) sum = (sum >>> 1) ^ (sum & 1 ? 0xedb88320 : 0);
-  }
-  return (~sum >>> 0).toString(36).padStart(sumSigns, '0');
-}

@@ -11,37 +11,43 @@ import { textSchema, wholeSchema } from './text.ts';
 
 const actFields = ['side', 'corner', 'place', 'count', 'end', 'then', 'of'] as const;
 
-/** Something a hand does, by its fields alone; then by its kind, with the fields that the kind has. */
-const actSchema = v.pipe(
-  v.object({
-    kind: v.picklist(actKinds),
-    round: v.exactOptional(v.picklist(actRounds)),
-    edging: v.exactOptional(wholeSchema(0, limits.edgings - 1)),
-    side: v.exactOptional(wholeSchema(0, limits.sides - 1)),
-    corner: v.exactOptional(wholeSchema(0, limits.sides - 1)),
-    place: v.exactOptional(wholeSchema(0, 2 * limits.stitches)),
-    count: v.exactOptional(wholeSchema(-2 * limits.stitches, 2 * limits.stitches)),
-    end: v.exactOptional(v.picklist(['before', 'after'])),
-    then: v.exactOptional(v.picklist(['from-corner', 'from-total'])),
-    of: v.exactOptional(v.picklist(['front', 'back'])),
-  }),
-  v.check(({ kind, ...parts }) =>
-    actFields.every((field) => !needs(kind, field) || parts[field] !== undefined),
-  ),
-  v.transform(({ kind, ...parts }): Act => actOf(kind, parts)),
+/** The fields of something a hand does, whatever its kind. */
+export const actEntries = {
+  kind: v.picklist(actKinds),
+  round: v.exactOptional(v.picklist(actRounds)),
+  edging: v.exactOptional(wholeSchema(0, limits.edgings - 1)),
+  side: v.exactOptional(wholeSchema(0, limits.sides - 1)),
+  corner: v.exactOptional(wholeSchema(0, limits.sides - 1)),
+  place: v.exactOptional(wholeSchema(0, 2 * limits.stitches)),
+  count: v.exactOptional(wholeSchema(-2 * limits.stitches, 2 * limits.stitches)),
+  end: v.exactOptional(v.picklist(['before', 'after'])),
+  then: v.exactOptional(v.picklist(['from-corner', 'from-total'])),
+  of: v.exactOptional(v.picklist(['front', 'back'])),
+};
+
+type ActRead = v.InferOutput<v.ObjectSchema<typeof actEntries, undefined>>;
+
+/** What an act's kind needs is there. */
+export const isComplete = v.check(({ kind, ...parts }: ActRead) =>
+  actFields.every((field) => !needs(kind, field) || parts[field] !== undefined),
 );
+
+/** By its kind: with the fields that the kind has, and no others. */
+export const asAct = v.transform(({ kind, ...parts }: ActRead): Act => actOf(kind, parts));
+
+const actSchema = v.pipe(v.object(actEntries), isComplete, asAct);
 
 /** One that is asked for. */
 const adjustmentSchema = v.pipe(actSchema, v.transform(asked));
 
-const zeroOrOne = v.picklist([0, 1]);
+export const zeroOrOne = v.picklist([0, 1]);
 const choicesSchema = v.object({
   foundationStart: v.exactOptional(v.object({ counts: zeroOrOne })),
   foundationClosing: v.exactOptional(v.object({ adds: zeroOrOne })),
   edgingClosing: v.exactOptional(v.object({ adds: zeroOrOne })),
 });
 
-const fieldSchema = v.pipe(
+export const fieldSchema = v.pipe(
   v.string(),
   v.check((name) => rowOf(name) !== undefined || isClothField(name) || isPatternField(name)),
 );
@@ -49,14 +55,14 @@ const fieldSchema = v.pipe(
 const cleanTexts = (texts: Project['texts']): Project['texts'] =>
   Object.fromEntries(Object.entries(texts).map(([field, text]) => [field, cleanField(field, text)]));
 
-const standSchema = v.variant('at', [
+export const standSchema = v.variant('at', [
   v.object({ at: v.picklist(['foundation', 'sewn', 'finished']) }),
   v.object({ at: v.literal('edging'), edging: wholeSchema(0, limits.edgings - 1) }),
   v.object({ at: v.literal('join'), side: wholeSchema(0, limits.sides - 1) }),
 ]);
 
 /** Every part of a project, as it must be. */
-const entries = {
+export const entries = {
   name: textSchema,
   sideCount: wholeSchema(0, limits.sides),
   counted: v.picklist(['stitches-only', 'one-corner', 'both-corners']),

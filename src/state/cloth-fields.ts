@@ -129,3 +129,4 @@ const rows = new Map<Field, ClothFieldRow>([
 
 export const clothRowOf = (field: Field): ClothFieldRow | undefined => rows.get(field);
 export const isClothField = (field: Field): boolean => rows.has(field);
+export const clothFieldNames: readonly Field[] = [...rows.keys()];

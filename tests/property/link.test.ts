@@ -6,43 +6,8 @@ import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { readLink, type Shared, writeLink } from '../../src/input/link.ts';
-import { readProject } from '../../src/input/project.ts';
-import { fieldRows } from '../../src/state/fields.ts';
 import { example } from '../../src/state/project.ts';
-import { tabs } from '../../src/state/snapshot.ts';
-import { anyMishap, planOf } from './explain-panels.ts';
-
-const fields = fieldRows.map(({ field }) => field);
-const shared: fc.Arbitrary<Shared> = fc
-  .record({
-    project: fc
-      .record({
-        name: fc.string({ unit: 'grapheme', maxLength: 40 }),
-        sideCount: fc.integer({ min: 0, max: 24 }),
-        counted: fc.constantFrom('stitches-only', 'one-corner', 'both-corners'),
-        cornerMade: fc.constantFrom('chain', 'stitch'),
-        cornersDiffer: fc.boolean(),
-        edgingCount: fc.integer({ min: 1, max: 12 }),
-        choices: fc.constantFrom({}, { foundationStart: { counts: 1 } }, { edgingClosing: { adds: 0 } }),
-        texts: fc.dictionary(
-          fc.constantFrom(...fields),
-          fc.oneof(
-            fc.integer({ min: -9, max: 999 }).map(String),
-            fc.string({ unit: 'grapheme', maxLength: 12 }),
-          ),
-          { maxKeys: 30 },
-        ),
-        mishaps: fc.array(anyMishap(planOf([40, 30, 40, 30], { made: 'chain', size: 2 })), { maxLength: 3 }),
-      })
-      .map((project) => readProject({ ...project, adjustments: [] })),
-    dialect: fc.constantFrom('uk' as const, 'us' as const),
-    hand: fc.constantFrom('right' as const, 'left' as const),
-    units: fc.constantFrom('cm' as const, 'inch' as const),
-    tab: fc.constantFrom(...tabs),
-    place: fc.nat(5000),
-    answered: fc.constantFrom<readonly ('twist' | 'pad')[]>([], ['twist'], ['twist', 'pad']),
-  })
-  .map((one) => one as Shared);
+import { anyShared } from './any-project.ts';
 
 const ours: Shared = {
   project: example,
@@ -78,7 +43,7 @@ afterEach(() => {
 describe('a link', () => {
   it('brings back what was sent', async () => {
     await fc.assert(
-      fc.asyncProperty(shared, async (sent) => {
+      fc.asyncProperty(anyShared, async (sent) => {
         expect(await readLink(await writeLink(sent))).toEqual({ ok: true, shared: sent });
       }),
       { numRuns: 1000 },
@@ -104,7 +69,7 @@ describe('a link', () => {
     const signs = [...'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_=#'];
     await fc.assert(
       fc.asyncProperty(
-        shared,
+        anyShared,
         fc.array(fc.tuple(fc.nat(400), fc.constantFrom(...signs)), { minLength: 1, maxLength: 3 }),
         async (sent, changes) => {
           const link = await writeLink(sent);
