@@ -37,6 +37,22 @@ function filesUnder(folder: string): string[] {
   );
 }
 
+/** The licences of what is no script: our own, and the typeface's. Those of the scripts are the build's own `license`. */
+function otherLicences(): Plugin {
+  const texts = {
+    'licence.txt': 'LICENSE',
+    'licence-typeface.txt': 'node_modules/@fontsource-variable/atkinson-hyperlegible-next/LICENSE',
+  };
+  return {
+    name: 'other-licences',
+    apply: 'build',
+    generateBundle() {
+      for (const [fileName, from] of Object.entries(texts))
+        this.emitFile({ type: 'asset', fileName, source: readFileSync(from) });
+    },
+  };
+}
+
 /** Puts the list of all built files into the service worker, and a cache named by their content. */
 function offlineWorker(): Plugin {
   return {
@@ -90,10 +106,11 @@ function searchThread(): Plugin {
 export default defineConfig({
   base: './',
   publicDir,
-  plugins: [contentPolicy(), searchThread(), offlineWorker()],
+  plugins: [contentPolicy(), searchThread(), otherLicences(), offlineWorker()],
   build: {
     target: 'es2023',
     assetsInlineLimit: 0,
+    license: { fileName: 'licences.txt' },
     modulePreload: { polyfill: false },
     // The drawing library is one chunk, loaded late; `tests/browser/house-dist.test.ts` holds the weights.
     chunkSizeWarningLimit: 900,

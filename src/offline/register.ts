@@ -62,7 +62,7 @@ export function registerOffline(onUpdate: (takeOver: TakeOver) => void): void {
     registration.addEventListener('updatefound', () => {
       const coming = registration.installing;
       // Without a controller this is the first visit: there is nothing older to replace.
-      if (coming) whenInstalled(coming, () => workers.controller && offer(coming));
+      if (coming && controlled) whenInstalled(coming, () => offer(coming));
     });
   };
   // Without the worker everything still works while online: nothing to tell the person.

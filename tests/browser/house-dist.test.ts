@@ -59,6 +59,16 @@ describe('the built page', () => {
   });
 });
 
+describe('licences', () => {
+  it('of everything that is bundled lie beside it, with their texts', () => {
+    const scripts = textOf(built, 'licences.txt');
+    for (const name of ['lit-html', 'pixi.js', 'valibot', 'xstate'])
+      expect(scripts).toContain(`## ${name} - `);
+    expect(textOf(built, 'licence.txt')).toMatch(/^MIT License/);
+    expect(textOf(built, 'licence-typeface.txt')).toContain('SIL OPEN FONT LICENSE Version 1.1');
+  });
+});
+
 describe('weight', () => {
   it('before the drawing library is at most 60 kB of packed script', () => {
     const first = firstScripts(built);

@@ -50,16 +50,20 @@ function isDebianRoot() {
   return /^ID=debian$/m.test(readFileSync('/etc/os-release', 'utf8'));
 }
 
-/** Finds a browser, or installs one where that is possible without asking. @returns {Promise<string | null>} */
-export async function ensureChrome() {
-  const found = findChrome();
-  if (found || process.env.CHROME_PATH || !isDebianRoot()) return found;
-  console.log('Installing chromium ...');
+/** Installs a package where that is possible without asking: on Debian, as root. @param {string} name */
+export async function installOnDebian(name) {
+  if (!isDebianRoot()) return;
+  console.log(`Installing ${name} ...`);
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
-  const words = ['install', '-y', '-qq', '--no-install-recommends', 'chromium'];
+  const words = ['install', '-y', '-qq', '--no-install-recommends', name];
   if ((await run('apt-get', words, quiet)) !== 0) {
     await run('apt-get', ['update', '-qq'], quiet);
     await run('apt-get', words, quiet);
   }
+}
+
+/** Finds a browser, or installs one where that is possible without asking. @returns {Promise<string | null>} */
+export async function ensureChrome() {
+  if (!findChrome() && !process.env.CHROME_PATH) await installOnDebian('chromium');
   return findChrome();
 }

@@ -7,6 +7,7 @@ import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureBuilt } from './build.mjs';
 import { ensureChrome, whatToInstall } from './chrome.mjs';
+import { ensureFirefox } from './firefox.mjs';
 import { ensureInstalled } from './install.mjs';
 import { isStarted, root, runPackage, secondsSince } from './shell.mjs';
 
@@ -57,8 +58,10 @@ async function runProject(project) {
 /** @param {string} script @param {string[]} words */
 const holds = async (script, ...words) => one((await runPackage(script, words)) === 0);
 
+/** Chromium must be there; without Firefox the tests in it are skipped, and counted as skipped. */
 async function runBrowserTests() {
   const chrome = await ensureChrome();
+  await ensureFirefox();
   if (!chrome) return { ...one(false), remark: whatToInstall };
   process.env.CHROME_PATH = chrome;
   return runProject('browser');

@@ -89,6 +89,7 @@ export function settingsDialog(
     </div>
     ${savePictures(snapshot, controls)}
     <button type="button" class="button" @click=${() => (document.getElementById(KEYS_ID) as HTMLDialogElement).showModal()}>Keys to press</button>
+    <a class="button" href="./licences.txt" target="_blank" rel="noopener">What it is built from</a>
   </dialog>`;
 }
 
