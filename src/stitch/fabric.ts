@@ -3,7 +3,7 @@
  * to the right, where it comes out of the stitch before, and its open end to the left. `facing: 'away'`
  * turns it round: the other piece of a join, seen from its wrong side.
  */
-import { at, from, heading, type Point } from './point.ts';
+import { type Axes, at, from, heading, type Point } from './point.ts';
 import type { Strand, YarnName } from './scene.ts';
 
 export type Facing = 'along' | 'away';
@@ -58,19 +58,25 @@ export function vee({
 /** Where the next loop comes out of a V. */
 export const head = (x: number, y: number): Point => at(x - 26, y);
 
-/** The same two loops turned: one chain of a row that runs where `angle` (degrees from +x) points. */
-export function link(key: string, x: number, y: number, angle: number, yarn: YarnName, z = 24): Strand[] {
+/** One chain of a row; `angle` is the way the row runs, in degrees from +x. */
+export type Linked = Pick<Veed, 'key' | 'x' | 'y' | 'yarn' | 'z'> & { angle: number };
+
+/** The same two loops turned. */
+export function link({ key, x, y, angle, yarn, z = 24 }: Linked): Strand[] {
   const along = heading(angle);
-  const across: Point = [-along[1], along[0]];
+  const axes: Axes = { origin: at(x, y), along, across: [-along[1], along[0]] };
   // A V runs from its point on the right to its head on the left.
   return vee({ key, x: 0, y: 0, yarn, z }).map((strand) => ({
     ...strand,
-    points: strand.points.map(([u, v]) => from(at(x, y), along, -u * 0.72, across, -v * 0.9)),
+    points: strand.points.map(([u, v]) => from(axes, -u * 0.72, -v * 0.9)),
   }));
 }
 
+/** What stands between the foot of a stitch and its top. */
+export type Post = { key: string; yarn: YarnName; top: Point; foot: Point; z?: number };
+
 /** A treble's post: two strands that stand on the base chain before it, with the bar across. */
-export function treblePost(key: string, yarn: YarnName, top: Point, foot: Point, z = 16): Strand[] {
+export function treblePost({ key, yarn, top, foot, z = 16 }: Post): Strand[] {
   const [xt, yt] = top;
   const [xf, yf] = foot;
   const y = (share: number): number => yf + (yt - yf) * share;
@@ -108,7 +114,7 @@ export const halfPost = (strands: readonly Strand[]): Strand[] =>
   );
 
 /** A double crochet's body: two strands that part from its foot. */
-export function shortPost(key: string, yarn: YarnName, top: Point, foot: Point, z = 26): Strand[] {
+export function shortPost({ key, yarn, top, foot, z = 26 }: Post): Strand[] {
   const [xt, yt] = top;
   const [xf, yf] = foot;
   const side = (way: 1 | -1): Point[] => [

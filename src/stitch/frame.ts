@@ -2,7 +2,7 @@
  * A frame: the hook, the loops on it and the work behind. Moves are runs of frames, and the last frame of a
  * move is the first of the next, so that forwards and back show the same stills.
  */
-import { caughtIn, drawnBack, type LoopSpec, loopOn, Z } from './loops.ts';
+import { caughtIn, drawnBack, type LoopSpec, loopOn, type WorkingYarn, Z } from './loops.ts';
 import type { Point } from './point.ts';
 import type { Item, Scene, Strand, Tool, YarnName } from './scene.ts';
 
@@ -31,33 +31,22 @@ const ballStrand = (yarn: YarnName, points: readonly Point[]): Strand => ({
   z: Z.behind,
 });
 
-/** The yarn is laid round the hook and lies in its throat; `held` is where the work holds it. */
-export const caught = (
-  frame: Frame,
-  yarn: YarnName,
-  held: readonly Point[],
-  away: readonly Point[],
-): Scene => [
+/** The yarn is laid round the hook and lies in its throat. */
+export const caught = (frame: Frame, yarn: WorkingYarn): Scene => [
   ...frame.work,
   frame.hook,
   ...frame.loops.flatMap((loop) => loopOn(frame.hook, loop)),
-  ...caughtIn(frame.hook, yarn, held, away),
+  ...caughtIn(frame.hook, yarn),
 ];
 
 /** The hook has drawn the yarn back through its first loops (or the work), which still lie where they lay. */
-export function drawnThrough(
-  frame: Frame,
-  yarn: YarnName,
-  held: readonly Point[],
-  away: readonly Point[],
-  by: number,
-): Scene {
+export function drawnThrough(frame: Frame, yarn: WorkingYarn, by: number): Scene {
   const hook = drawnBack(frame.hook, by);
   return [
     ...frame.work,
     hook,
     ...frame.loops.flatMap((loop) => loopOn(frame.hook, loop)),
-    ...caughtIn(hook, yarn, held, away),
+    ...caughtIn(hook, yarn),
   ];
 }
 

@@ -1,5 +1,5 @@
 /** Loops on the hook: each is two strands, one behind the shaft and one before it, meeting on top. */
-import { add, between, from, heading, type Point, times } from './point.ts';
+import { type Axes, add, between, from, heading, type Point, times } from './point.ts';
 import type { Strand, Tool, YarnName } from './scene.ts';
 import { SHAFT } from './tools.ts';
 
@@ -23,11 +23,11 @@ export const hookAt = (tip: Point, angle: number): Tool => ({
   z: Z.hook,
 });
 
-/** The two directions of a hook: along it to the handle, and across it to the upper side. */
-function frame(hook: Tool, other = false): { along: Point; up: Point } {
+/** A hook's own frame, so far along its shaft from the tip: along it to the handle, and across to the upper side. */
+function axes(hook: Tool, on: number, other = false): Axes {
   const along = heading(hook.angle);
   const up: Point = along[0] >= 0 !== other ? [along[1], -along[0]] : [-along[1], along[0]];
-  return { along, up };
+  return { origin: add(hook.tip, times(along, on)), along, across: up };
 }
 
 export type LoopSpec = {
@@ -44,9 +44,8 @@ export type LoopSpec = {
 
 /** A loop lying on the shaft. */
 export function loopOn(hook: Tool, { key, yarn, on, front, back, other }: LoopSpec): Strand[] {
-  const { along, up } = frame(hook, other);
-  const axis = add(hook.tip, times(along, on));
-  const spot = (u: number, v: number): Point => from(axis, along, u, up, v);
+  const own = axes(hook, on, other);
+  const spot = (u: number, v: number): Point => from(own, u, v);
   const top = SHAFT + 4;
   const round = (way: readonly Point[], side: 1 | -1): Point[] => [
     ...way,
@@ -62,17 +61,16 @@ export function loopOn(hook: Tool, { key, yarn, on, front, back, other }: LoopSp
   ];
 }
 
-/** The yarn caught in the throat: from where the work holds it, over the hook's head, and
- * away to the ball: straight where `away` is one point, or through the places it names. */
-export function caughtIn(
-  hook: Tool,
-  yarn: YarnName,
-  held: readonly Point[],
-  away: readonly Point[],
-): Strand[] {
-  const { along, up } = frame(hook);
-  const axis = add(hook.tip, times(along, 25));
-  const spot = (u: number, v: number): Point => from(axis, along, u, up, v);
+/**
+ * The working yarn where a hook catches it: from where the work holds it, and away to the ball, straight where
+ * `away` is one point, or through the points it names.
+ */
+export type WorkingYarn = { yarn: YarnName; held: readonly Point[]; away: readonly Point[] };
+
+/** The yarn caught in the throat: it runs over the hook's head. */
+export function caughtIn(hook: Tool, { yarn, held, away }: WorkingYarn): Strand[] {
+  const throat = axes(hook, 25);
+  const spot = (u: number, v: number): Point => from(throat, u, v);
   const out = spot(-30, -SHAFT - 8);
   const first = away[0] ?? out;
   return [

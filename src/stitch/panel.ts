@@ -34,8 +34,8 @@ export function stitchPanel(
     <figure class="stitch-figure">${large(view, speech)}<figcaption>${caption(view, speech)}</figcaption></figure>
     <p class="unseen" role="status">${spoken(view, speech)}</p>
     <div class="stitch-moves">
-      ${goButton('‹ move', 'Back by one move', done === 0, () => send({ type: 'BACK' }))}
-      ${goButton('Next move ›', 'Next move', done === of, () => send({ type: 'NEXT' }), true)}
+      ${goButton({ says: '‹ move', name: 'Back by one move', off: done === 0 }, () => send({ type: 'BACK' }))}
+      ${goButton({ says: 'Next move ›', name: 'Next move', off: done === of, strong: true }, () => send({ type: 'NEXT' }))}
     </div>
     <ol class="stitch-strip">${Array.from({ length: of }, (_, i) => small(view, i + 1, speech, send))}</ol>
     ${note === null ? nothing : html`<p class="stitch-note">${note}</p>`}
@@ -80,7 +80,10 @@ function small(
   </li>`;
 }
 
-function goButton(says: string, name: string, off: boolean, go: () => void, strong = false): TemplateResult {
-  return html`<button type="button" class="button ${strong ? 'strong' : ''}" aria-label=${name}
+/** What a button says, its name for those who do not see it, and how it looks. */
+type GoButton = { says: string; name: string; off: boolean; strong?: boolean };
+
+function goButton({ says, name, off, strong }: GoButton, go: () => void): TemplateResult {
+  return html`<button type="button" class="button ${strong === true ? 'strong' : ''}" aria-label=${name}
     aria-disabled=${off ? 'true' : nothing} @click=${() => !off && go()}>${says}</button>`;
 }

@@ -7,9 +7,12 @@ export const add = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1]];
 
 export const times = (a: Point, by: number): Point => [a[0] * by, a[1] * by];
 
-/** a + u·along + v·across: a point given in a turned frame. */
-export const from = (a: Point, along: Point, u: number, across: Point, v: number): Point =>
-  add(a, add(times(along, u), times(across, v)));
+/** A turned frame: where it begins, and its two directions. */
+export type Axes = { origin: Point; along: Point; across: Point };
+
+/** origin + u·along + v·across: a point given in a turned frame. */
+export const from = ({ origin, along, across }: Axes, u: number, v: number): Point =>
+  add(origin, add(times(along, u), times(across, v)));
 
 export const between = (a: Point, b: Point, t: number): Point => [
   a[0] + (b[0] - a[0]) * t,

@@ -59,5 +59,5 @@ export const eyeOutline = (length: number): Point[] => [
 export function place(outline: readonly Point[], tip: Point, angle: number, flipped: boolean): Point[] {
   const along = heading(angle);
   const across: Point = flipped ? [along[1], -along[0]] : [-along[1], along[0]];
-  return outline.map(([u, v]) => from(tip, along, u, across, v));
+  return outline.map(([u, v]) => from({ origin: tip, along, across }, u, v));
 }

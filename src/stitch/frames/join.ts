@@ -25,7 +25,9 @@ export function edges({ marked = false, joined = [], chains = [] }: Edges = {}):
   const inner = (x: number): boolean => marked !== false && x === NEW;
   const posts = COLUMNS.filter((x) => !chains.includes(x));
   return [
-    ...posts.flatMap((x) => shortPost(`near-post${x}`, 'front', at(x, NEAR + 8), at(x + 2, 270), 12)),
+    ...posts.flatMap((x) =>
+      shortPost({ key: `near-post${x}`, yarn: 'front', top: at(x, NEAR + 8), foot: at(x + 2, 270), z: 12 }),
+    ),
     ...COLUMNS.flatMap((x) =>
       vee({
         key: `near${x}`,
@@ -37,7 +39,15 @@ export function edges({ marked = false, joined = [], chains = [] }: Edges = {}):
         ...(inner(x) && (isOuter ? { marked: 'front', frontOver: 62 } : { marked: 'back', z: 62 })),
       }),
     ),
-    ...posts.flatMap((x) => shortPost(`beyond-post${x}`, 'edging', at(x, BEYOND - 8), at(x - 2, 80), 12)),
+    ...posts.flatMap((x) =>
+      shortPost({
+        key: `beyond-post${x}`,
+        yarn: 'edging',
+        top: at(x, BEYOND - 8),
+        foot: at(x - 2, 80),
+        z: 12,
+      }),
+    ),
     ...[...COLUMNS].reverse().flatMap((x) =>
       vee({
         key: `beyond${x}`,
@@ -75,7 +85,7 @@ export function outerLoops(): Scene {
   return still({
     hook: hookAt(at(140, 112), 46),
     work: edges({ joined: before, marked: 'outer' }),
-    loops: [outOf('live', 'join', 112, live, true)],
+    loops: [outOf({ key: 'live', yarn: 'join', on: 112, other: true }, live)],
     yarn: { name: 'join', path: [live, ...BALL] },
   });
 }
@@ -87,7 +97,7 @@ export function chainPassedOver(): Scene {
     ...still({
       hook: hookAt(at(158, 132), 40),
       work: edges({ joined: COLUMNS.slice(0, 3), marked: true, chains: [LAST, NEW] }),
-      loops: [outOf('live', 'join', 100, live, true)],
+      loops: [outOf({ key: 'live', yarn: 'join', on: 100, other: true }, live)],
       yarn: { name: 'join', path: [live, ...BALL] },
     }),
     { what: 'place', key: 'place', centre: at(LAST, BETWEEN), radius: 28, z: Z.mark },
@@ -106,19 +116,19 @@ export function slipStitchScenes(where: SlipStitchAt = 'along', made = 0): MoveS
   const start: Frame = {
     hook: rest(LAST, 128),
     work: [...edges(around), ...ends],
-    loops: [outOf('live', 'join', 64, live)],
+    loops: [outOf({ key: 'live', yarn: 'join', on: 64 }, live)],
     yarn: { name: 'join', path: [live, ...BALL] },
   };
   const inserted: Frame = {
     hook: hookAt(at(158, 132), 40),
     work: [...edges({ ...around, marked: true }), ...ends],
-    loops: [outOf('live', 'join', 100, live, true)],
+    loops: [outOf({ key: 'live', yarn: 'join', on: 100, other: true }, live)],
     yarn: { name: 'join', path: [live, ...BALL] },
   };
   const done: Frame = {
     hook: rest(NEW, 128),
     work: [...edges({ ...around, joined: [...(around.joined ?? []), NEW] }), ...ends],
-    loops: [outOf('live', 'join', 64, head(NEW, BETWEEN))],
+    loops: [outOf({ key: 'live', yarn: 'join', on: 64 }, head(NEW, BETWEEN))],
     yarn: { name: 'join', path: [head(NEW, BETWEEN), ...BALL] },
   };
   return {
@@ -127,9 +137,17 @@ export function slipStitchScenes(where: SlipStitchAt = 'along', made = 0): MoveS
       [still(start), still(inserted)],
       [
         still(inserted),
-        caught(inserted, 'join', [live], [FAR]),
-        drawnThrough(inserted, 'join', [live], [at(NEW, BETWEEN), at(110, 130), FAR], 70),
-        drawnThrough(inserted, 'join', [live], [at(NEW, BETWEEN), at(110, 130), FAR], 118),
+        caught(inserted, { yarn: 'join', held: [live], away: [FAR] }),
+        drawnThrough(
+          inserted,
+          { yarn: 'join', held: [live], away: [at(NEW, BETWEEN), at(110, 130), FAR] },
+          70,
+        ),
+        drawnThrough(
+          inserted,
+          { yarn: 'join', held: [live], away: [at(NEW, BETWEEN), at(110, 130), FAR] },
+          118,
+        ),
         still(done),
       ],
     ],

@@ -51,7 +51,9 @@ function ring(closing: Closing, over: 'beginning' | 'end' | null): Item[] {
   });
   // The edging's closing covers the place where its yarn was attached.
   const attached =
-    yarn === 'edging' && adds === 1 ? link('attach-chain', first + STITCH + 3, EDGE + 30, -92, yarn, 16) : [];
+    yarn === 'edging' && adds === 1
+      ? link({ key: 'attach-chain', x: first + STITCH + 3, y: EDGE + 30, angle: -92, yarn, z: 16 })
+      : [];
   return [...standing(yarn, [...ends, ...starts], first - 3 * STITCH), ...attached, ...tops];
 }
 
@@ -61,21 +63,43 @@ function standing(yarn: YarnName, columns: readonly number[], last: number): Ite
   switch (yarn) {
     case 'edging':
       return [
-        ...columns.flatMap((x) => shortPost(`post${x}`, yarn, at(x, EDGE + 6), at(x + 2, EDGE + 54), 18)),
+        ...columns.flatMap((x) =>
+          shortPost({ key: `post${x}`, yarn, top: at(x, EDGE + 6), foot: at(x + 2, EDGE + 54), z: 18 }),
+        ),
         ...every.flatMap((x) => [
-          ...treblePost(`floor-post${x}`, 'foundation', at(x, EDGE + 60), at(x + 6, EDGE + 190), 8),
+          ...treblePost({
+            key: `floor-post${x}`,
+            yarn: 'foundation',
+            top: at(x, EDGE + 60),
+            foot: at(x + 6, EDGE + 190),
+            z: 8,
+          }),
           ...vee({ key: `floor${x}`, x, y: EDGE + 56, yarn: 'foundation', z: 14, frontOver: 20 }),
         ]),
       ];
     case 'join':
       return every.flatMap((x) => [
-        ...shortPost(`near-post${x}`, 'front', at(x, EDGE + 31), at(x + 2, EDGE + 95), 8),
+        ...shortPost({
+          key: `near-post${x}`,
+          yarn: 'front',
+          top: at(x, EDGE + 31),
+          foot: at(x + 2, EDGE + 95),
+          z: 8,
+        }),
         ...vee({ key: `near${x}`, x, y: EDGE + 23, yarn: 'front', z: 12 }),
-        ...shortPost(`beyond-post${x}`, 'edging', at(x, EDGE - 31), at(x - 2, EDGE - 95), 8),
+        ...shortPost({
+          key: `beyond-post${x}`,
+          yarn: 'edging',
+          top: at(x, EDGE - 31),
+          foot: at(x - 2, EDGE - 95),
+          z: 8,
+        }),
         ...vee({ key: `beyond${x}`, x, y: EDGE - 23, yarn: 'edging', z: 12, facing: 'away' }),
       ]);
     default:
-      return columns.flatMap((x) => treblePost(`post${x}`, yarn, at(x, EDGE + 4), at(x + 6, 310), 12));
+      return columns.flatMap((x) =>
+        treblePost({ key: `post${x}`, yarn, top: at(x, EDGE + 4), foot: at(x + 6, 310), z: 12 }),
+      );
   }
 }
 
@@ -202,8 +226,20 @@ export function stripOnCloth(): Item[] {
     },
     ...POSTS.flatMap((x) => [
       ...vee({ key: `base${x}`, x, y: CUT, yarn: 'foundation', z: 22 }),
-      ...treblePost(`post${x}`, 'foundation', at(x, CUT + 8), at(x + 4, LINE + 16), 16),
-      ...shortPost(`edge-post${x}`, 'edging', at(x, 250), at(x + 2, LINE + 10), 18),
+      ...treblePost({
+        key: `post${x}`,
+        yarn: 'foundation',
+        top: at(x, CUT + 8),
+        foot: at(x + 4, LINE + 16),
+        z: 16,
+      }),
+      ...shortPost({
+        key: `edge-post${x}`,
+        yarn: 'edging',
+        top: at(x, 250),
+        foot: at(x + 2, LINE + 10),
+        z: 18,
+      }),
       ...vee({ key: `edge${x}`, x, y: 256, yarn: 'edging', z: 24 }),
     ]),
   ];
@@ -285,5 +321,11 @@ function pass(back: boolean): MoveScenes {
 /** The stitch under which the needle passes lies over it. */
 function overNeedle(): Strand[] {
   const x = POSTS[4] ?? 0;
-  return treblePost(`over${x}`, 'foundation', at(x, CUT + 8), at(x + 4, LINE + 16), 60);
+  return treblePost({
+    key: `over${x}`,
+    yarn: 'foundation',
+    top: at(x, CUT + 8),
+    foot: at(x + 4, LINE + 16),
+    z: 60,
+  });
 }

@@ -12,13 +12,11 @@ export const NEW = LAST - STITCH;
 export const COLUMNS = [3, 2, 1, 0, -1, -2, -3].map((back) => LAST + back * STITCH);
 
 export const rest = (x: number, y: number): Tool => hookAt(at(x - 96, y), -7);
-export const outOf = (key: string, yarn: YarnName, on: number, [x, y]: Point, other = false): LoopSpec => ({
-  key,
-  yarn,
-  on,
+/** A loop on the hook that comes out of the work at a point. */
+export const outOf = (loop: Omit<LoopSpec, 'front' | 'back'>, [x, y]: Point): LoopSpec => ({
+  ...loop,
   front: [at(x - 3, y + 4)],
   back: [at(x + 4, y - 4)],
-  ...(other && { other }),
 });
 const ballFrom = (yarn: YarnName, start: Point): Frame['yarn'] => ({ name: yarn, path: [start, ...BALL] });
 
@@ -35,7 +33,13 @@ function floor(marked: Marked, chains: readonly number[] = []): Item[] {
   return COLUMNS.flatMap((x) => [
     ...(chains.includes(x)
       ? []
-      : treblePost(`floor-post${x}`, 'foundation', at(x, FLOOR + 4), at(x + 6, 330), 12)),
+      : treblePost({
+          key: `floor-post${x}`,
+          yarn: 'foundation',
+          top: at(x, FLOOR + 4),
+          foot: at(x + 6, 330),
+          z: 12,
+        })),
     ...vee({
       key: `floor${x}`,
       x,
@@ -51,7 +55,7 @@ function floor(marked: Marked, chains: readonly number[] = []): Item[] {
 
 /** A double crochet whose head lies at `x` and whose foot stands at `foot`. */
 const short = (x: number, foot = x): Strand[] => [
-  ...shortPost(`short${x}`, 'edging', at(x, ROOF + 6), at(foot + 2, FLOOR - 2)),
+  ...shortPost({ key: `short${x}`, yarn: 'edging', top: at(x, ROOF + 6), foot: at(foot + 2, FLOOR - 2) }),
   ...vee({ key: `roof${x}`, x, y: ROOF, yarn: 'edging', z: 32 }),
 ];
 
@@ -60,8 +64,11 @@ const arch = (x: number, count: number): Strand[] =>
   count === 0
     ? []
     : count === 1
-      ? link('arch0', x + 26, 104, 182, 'edging', 34)
-      : [...link('arch0', x + 42, 106, -72, 'edging', 34), ...link('arch1', x + 14, 96, 118, 'edging', 36)];
+      ? link({ key: 'arch0', x: x + 26, y: 104, angle: 182, yarn: 'edging', z: 34 })
+      : [
+          ...link({ key: 'arch0', x: x + 42, y: 106, angle: -72, yarn: 'edging', z: 34 }),
+          ...link({ key: 'arch1', x: x + 14, y: 96, angle: 118, yarn: 'edging', z: 36 }),
+        ];
 
 /** The yarn's end, and the chain that carries no stitch, standing where the round began. */
 const begun = (): Strand[] => [
@@ -78,7 +85,7 @@ const begun = (): Strand[] => [
       at(LAST + 66, 76),
     ],
   },
-  ...link('attach-chain', LAST + 3, FLOOR - 30, -92, 'edging', 34),
+  ...link({ key: 'attach-chain', x: LAST + 3, y: FLOOR - 30, angle: -92, yarn: 'edging', z: 34 }),
 ];
 
 /**
@@ -148,25 +155,28 @@ export function doubleCrochetScenes(
   const before: Frame = {
     hook: rest(live[0] + 26, live[1] - 46),
     work: [...floor(null, ground.chains), ...made],
-    loops: [outOf('live', 'edging', 64, live)],
+    loops: [outOf({ key: 'live', yarn: 'edging', on: 64 }, live)],
     yarn: ballFrom('edging', live),
   };
   const inserted: Frame = {
     hook: both ? hookAt(at(168 + by, 164), 40) : hookAt(at(172 + by, 152), 37),
     work: [...floor({ x: foot, loops: both ? 'both' : 'back' }, ground.chains), ...made],
-    loops: [outOf('live', 'edging', 96, live, true)],
+    loops: [outOf({ key: 'live', yarn: 'edging', on: 96, other: true }, live)],
     yarn: ballFrom('edging', live),
   };
   const up: Frame = {
     hook: hookAt(at(128 + by, 112), -9),
     work: before.work,
-    loops: [outOf('live', 'edging', 112, live), outOf('up', 'edging', 62, place)],
+    loops: [
+      outOf({ key: 'live', yarn: 'edging', on: 112 }, live),
+      outOf({ key: 'up', yarn: 'edging', on: 62 }, place),
+    ],
     yarn: ballFrom('edging', place),
   };
   const end: Frame = {
     hook: rest(ground.head, 92),
     work: [...before.work, ...short(ground.head, foot)],
-    loops: [outOf('live', 'edging', 64, head(ground.head, ROOF))],
+    loops: [outOf({ key: 'live', yarn: 'edging', on: 64 }, head(ground.head, ROOF))],
     yarn: ballFrom('edging', head(ground.head, ROOF)),
   };
   return {
@@ -175,14 +185,14 @@ export function doubleCrochetScenes(
       [still(before), still(inserted)],
       [
         still(inserted),
-        caught(inserted, 'edging', [live], [FAR]),
-        drawnThrough(inserted, 'edging', [live], [place, at(120 + by, 130), FAR], 62),
+        caught(inserted, { yarn: 'edging', held: [live], away: [FAR] }),
+        drawnThrough(inserted, { yarn: 'edging', held: [live], away: [place, at(120 + by, 130), FAR] }, 62),
         still(up),
       ],
       [
         still(up),
-        caught(up, 'edging', [place], [FAR]),
-        drawnThrough(up, 'edging', [place], [FAR], 128),
+        caught(up, { yarn: 'edging', held: [place], away: [FAR] }),
+        drawnThrough(up, { yarn: 'edging', held: [place], away: [FAR] }, 128),
         still(end),
       ],
     ],
@@ -204,7 +214,13 @@ function beforeChain(after: ChainAfter): Item[] {
   if (after === 'attach') return [...floor(null), ...begun().filter(({ key }) => key === 'end')];
   if (after === 'knot') return knotAndChains();
   return COLUMNS.slice(0, 4).flatMap((x) => [
-    ...treblePost(`post${x}`, 'foundation', at(x, CHAIN_Y + 4), at(x + 8, 320), 16),
+    ...treblePost({
+      key: `post${x}`,
+      yarn: 'foundation',
+      top: at(x, CHAIN_Y + 4),
+      foot: at(x + 8, 320),
+      z: 16,
+    }),
     ...vee({ key: `top${x}`, x, y: CHAIN_Y, yarn: 'foundation', z: 24 }),
   ]);
 }
@@ -234,8 +250,8 @@ const knotAndChains = (): Strand[] => [
     round: true,
     points: [at(332, 150), at(350, 158), at(368, 144)],
   },
-  ...link('first', 302, 156, 184, 'foundation', 24),
-  ...link('second', 260, 152, 186, 'foundation', 25),
+  ...link({ key: 'first', x: 302, y: 156, angle: 184, yarn: 'foundation', z: 24 }),
+  ...link({ key: 'second', x: 260, y: 152, angle: 186, yarn: 'foundation', z: 25 }),
 ];
 
 /** One more chain where `made` lie already. */
@@ -244,16 +260,18 @@ export function chainScenes(after: ChainAfter, made = 0): MoveScenes {
   if (after === 'attach') return attachChain();
   const y = after === 'edging' ? ROOF : CHAIN_Y;
   const first = head(LAST, y);
-  const chainAt = (i: number): Point => at(first[0] - 24 - 42 * i, y - 6 - 4 * i);
+  const chainAt = (i: number) => ({ x: first[0] - 24 - 42 * i, y: y - 6 - 4 * i });
   const headOf = (count: number): Point =>
-    count === 0 ? first : at(chainAt(count - 1)[0] - 17, chainAt(count - 1)[1] - 2);
+    count === 0 ? first : at(chainAt(count - 1).x - 17, chainAt(count - 1).y - 2);
   const frame = (count: number): Frame => ({
     hook: hookAt(at(headOf(count)[0] - 66, headOf(count)[1] - 46), -7),
     work: [
       ...beforeChain(after),
-      ...Array.from({ length: count }, (_, i) => link(`chain${i}`, ...chainAt(i), 187, yarn, 34 + i)).flat(),
+      ...Array.from({ length: count }, (_, i) =>
+        link({ key: `chain${i}`, ...chainAt(i), angle: 187, yarn, z: 34 + i }),
+      ).flat(),
     ],
-    loops: [outOf('live', yarn, 64, headOf(count))],
+    loops: [outOf({ key: 'live', yarn, on: 64 }, headOf(count))],
     yarn: ballFrom(yarn, headOf(count)),
   });
   const before = frame(made);
@@ -263,8 +281,8 @@ export function chainScenes(after: ChainAfter, made = 0): MoveScenes {
     moves: [
       [
         still(before),
-        caught(before, yarn, [held], [FAR]),
-        drawnThrough(before, yarn, [held], [FAR], 82),
+        caught(before, { yarn, held: [held], away: [FAR] }),
+        drawnThrough(before, { yarn, held: [held], away: [FAR] }, 82),
         still(frame(made + 1)),
       ],
     ],
@@ -278,7 +296,7 @@ function attachChain(): MoveScenes {
     return {
       hook: rest(live[0] + 26, live[1] - 50),
       work: count === 0 ? beforeChain('attach') : [...floor(null), ...begun()],
-      loops: [outOf('live', 'edging', 64, live)],
+      loops: [outOf({ key: 'live', yarn: 'edging', on: 64 }, live)],
       yarn: ballFrom('edging', live),
     };
   };
@@ -289,8 +307,8 @@ function attachChain(): MoveScenes {
     moves: [
       [
         still(before),
-        caught(before, 'edging', [held], [FAR]),
-        drawnThrough(before, 'edging', [held], [FAR], 82),
+        caught(before, { yarn: 'edging', held: [held], away: [FAR] }),
+        drawnThrough(before, { yarn: 'edging', held: [held], away: [FAR] }, 82),
         still(frame(1)),
       ],
     ],

@@ -37,7 +37,7 @@ type Ground = {
 };
 
 const post = (x: number, foot: Point, yarn: YarnName): Strand[] =>
-  treblePost(`post${x}`, yarn, at(x, TOP + 4), foot);
+  treblePost({ key: `post${x}`, yarn, top: at(x, TOP + 4), foot });
 const top = (x: number, yarn: YarnName): Strand[] => vee({ key: `top${x}`, x, y: TOP, yarn });
 const base = (x: number, yarn: YarnName, over = false): Strand[] =>
   vee({
@@ -90,9 +90,9 @@ const onFirstChain: Ground = {
       z: over ? 62 : 22,
       ...(over && { marked: 'both' as const }),
     }),
-    ...link('chain2', 284, 218, -84, 'foundation', 25),
-    ...link('chain3', 279, 179, -101, 'foundation', 26),
-    ...link('chain4', 261, 143, -122, 'foundation', 27),
+    ...link({ key: 'chain2', x: 284, y: 218, angle: -84, yarn: 'foundation', z: 25 }),
+    ...link({ key: 'chain3', x: 279, y: 179, angle: -101, yarn: 'foundation', z: 26 }),
+    ...link({ key: 'chain4', x: 261, y: 143, angle: -122, yarn: 'foundation', z: 27 }),
   ],
   live: at(248, 117),
   place: at(222, BASE),
@@ -151,8 +151,8 @@ export function tallScenes(kind: Tall): MoveScenes {
   const wrapAfter = (along: number): LoopSpec =>
     loop('wrap', along, [place, at(place[0] + 2, place[1] - 40)], [live]);
   const runThrough = (frame: Frame, held: Point, by: number): Scene[] => [
-    caught(frame, yarn, [held], [FAR]),
-    drawnThrough(frame, yarn, [held], [FAR], by),
+    caught(frame, { yarn, held: [held], away: [FAR] }),
+    drawnThrough(frame, { yarn, held: [held], away: [FAR] }, by),
   ];
 
   const before: Frame = {
@@ -214,8 +214,8 @@ export function tallScenes(kind: Tall): MoveScenes {
       [still(wrapped), still(inserted)],
       [
         still(inserted),
-        caught(held, yarn, [place], [FAR]),
-        drawnThrough(held, yarn, [place], [reach, at(120, 180), FAR], 76),
+        caught(held, { yarn, held: [place], away: [FAR] }),
+        drawnThrough(held, { yarn, held: [place], away: [reach, at(120, 180), FAR] }, 76),
         still(drawnUp),
       ],
       ...chainOne,
@@ -231,7 +231,14 @@ const rest = (x: number): Tool => hookAt(at(x - 96, 62), -7);
 export function afterCorner(chains: number): Scene {
   const shown = Math.max(1, Math.min(chains, 2));
   const links = Array.from({ length: shown }, (_, i) =>
-    link(`corner${i}`, 243 + 7 * i, 80 - 38 * i, -78 - 8 * i, 'foundation', 26 + i),
+    link({
+      key: `corner${i}`,
+      x: 243 + 7 * i,
+      y: 80 - 38 * i,
+      angle: -78 - 8 * i,
+      yarn: 'foundation',
+      z: 26 + i,
+    }),
   ).flat();
   const end = at(246 + 7 * (shown - 1), 61 - 38 * (shown - 1));
   const loops: LoopSpec[] = [
@@ -255,9 +262,12 @@ export function afterCorner(chains: number): Scene {
 /** By mistake: the hook goes round the post of the last treble. */
 export function postPicked(chains: number): Scene {
   const scene = afterCorner(chains);
-  const over = treblePost(`post${LAST}`, 'foundation', at(LAST, TOP + 4), footOn(LAST + STITCH)).map(
-    (strand): Strand => ({ ...strand, marked: true, z: 62 }),
-  );
+  const over = treblePost({
+    key: `post${LAST}`,
+    yarn: 'foundation',
+    top: at(LAST, TOP + 4),
+    foot: footOn(LAST + STITCH),
+  }).map((strand): Strand => ({ ...strand, marked: true, z: 62 }));
   const shift = (item: Item): Item => {
     if (item.what === 'hook') return { ...item, tip: at(238, 206), angle: -32 };
     return item.what === 'strand' && item.marked === true ? { ...item, marked: false, z: 22 } : item;
@@ -274,7 +284,14 @@ export function cornerMade(chains: number): Scene {
   const shown = Math.max(1, Math.min(chains, 2));
   const [x, y] = topHead(LAST);
   const links = Array.from({ length: shown }, (_, i) =>
-    link(`corner${i}`, x - 24 - 42 * i, y - 6 - 4 * i, 187, 'foundation', 26 + i),
+    link({
+      key: `corner${i}`,
+      x: x - 24 - 42 * i,
+      y: y - 6 - 4 * i,
+      angle: 187,
+      yarn: 'foundation',
+      z: 26 + i,
+    }),
   ).flat();
   const end = at(x - 41 - 42 * (shown - 1), y - 8 - 4 * (shown - 1));
   return still({

@@ -10,29 +10,28 @@ const HALF = 106;
 /** How the piece lies: a panel with corners, or a round one. */
 export type Lying = 'square' | 'round';
 
-/** An area of the piece, as far from its middle as `half`. */
-function area(
-  key: string,
-  lying: Lying,
-  half: number,
-  fill: 'cloth' | 'strip' | 'paper',
-  z: number,
-  middle = MIDDLE,
-): Item {
+/** A figure of the piece's shape about its middle: `half` is how far it reaches from there. */
+type Figure = { lying: Lying; half: number; middle?: Point };
+
+/** An area of the piece. */
+function area(key: string, figure: Figure, fill: 'cloth' | 'strip' | 'paper', z: number): Item {
+  const { lying, half, middle = MIDDLE } = figure;
   return lying === 'square'
     ? { what: 'area', key, points: corners(middle, half), fill, z }
     : { what: 'area', key, points: circle(middle, half), fill, smooth: true, z };
 }
 
 /** A closed line of yarn round the piece. */
-const line = (key: string, lying: Lying, half: number, yarn: YarnName, z: number, middle = MIDDLE): Item =>
-  ring(key, lying === 'square' ? square(middle[0], middle[1], half, 0.92) : circle(middle, half), yarn, z);
+function line(key: string, { lying, half, middle = MIDDLE }: Figure, yarn: YarnName, z: number): Item {
+  const [x, y] = middle;
+  return ring(key, lying === 'square' ? square(x, y, half, 0.92) : circle(middle, half), yarn, z);
+}
 
 const clothAndStrip = (lying: Lying): Item[] => [
-  area('cloth', lying, HALF + 6, 'cloth', 2),
-  area('strip', lying, HALF, 'strip', 4),
-  area('inside', lying, HALF - 36, 'cloth', 6),
-  line('edging', lying, HALF - 36, 'edging', 8),
+  area('cloth', { lying, half: HALF + 6 }, 'cloth', 2),
+  area('strip', { lying, half: HALF }, 'strip', 4),
+  area('inside', { lying, half: HALF - 36 }, 'cloth', 6),
+  line('edging', { lying, half: HALF - 36 }, 'edging', 8),
 ];
 
 /** The strip face down on the cloth, before any pin. */
@@ -41,7 +40,7 @@ export const laid = (lying: Lying): Scene => clothAndStrip(lying);
 /** The strip sewn down, no pin left. */
 export const sewn = (lying: Lying): Scene => [
   ...clothAndStrip(lying),
-  line('seam', lying, HALF - 28, 'thread', 10),
+  line('seam', { lying, half: HALF - 28 }, 'thread', 10),
 ];
 
 /** A pin across the strip, its head outwards. */
@@ -92,9 +91,9 @@ export function turning(lying: Lying): Scene {
     z: Z.mark,
   });
   return [
-    area('strip', lying, HALF, 'strip', 4),
-    line('edging', lying, HALF - 4, 'edging', 8),
-    area('cloth', lying, HALF - 44, 'cloth', 10),
+    area('strip', { lying, half: HALF }, 'strip', 4),
+    line('edging', { lying, half: HALF - 4 }, 'edging', 8),
+    area('cloth', { lying, half: HALF - 44 }, 'cloth', 10),
     out('n', 0, -1),
     out('e', 1, 0),
     out('s', 0, 1),
@@ -106,10 +105,10 @@ export function turning(lying: Lying): Scene {
 export function together(front: string, back: string, lying: Lying): Scene {
   const [behind, before] = [at(226, 166), at(174, 126)];
   return [
-    area('back', lying, 104, 'cloth', 2, behind),
-    line('back-edge', lying, 100, 'edging', 4, behind),
-    area('front', lying, 104, 'paper', 6, before),
-    line('front-edge', lying, 100, 'front', 8, before),
+    area('back', { lying, half: 104, middle: behind }, 'cloth', 2),
+    line('back-edge', { lying, half: 100, middle: behind }, 'edging', 4),
+    area('front', { lying, half: 104, middle: before }, 'paper', 6),
+    line('front-edge', { lying, half: 100, middle: before }, 'front', 8),
     words(front, 174, 132, 22),
     lying === 'square' ? words(back, 288, 251, 18) : words(back, 262, 240, 18),
   ];
@@ -151,7 +150,7 @@ export function padding(pad: string, lying: Lying): Scene {
     at(190, 150),
   ];
   return [
-    area('cover', lying, 108, 'cloth', 2, middle),
+    area('cover', { lying, half: 108, middle }, 'cloth', 2),
     joinedSoFar(lying, middle, 106),
     {
       what: 'area',
@@ -179,7 +178,7 @@ export function lastSide(lying: Lying): Scene {
   const cover: Item =
     lying === 'square'
       ? { what: 'area', key: 'cover', points: square(x, y, HALF, 0.86), fill: 'cloth', smooth: true, z: 2 }
-      : area('cover', lying, HALF, 'cloth', 2);
+      : area('cover', { lying, half: HALF }, 'cloth', 2);
   return [cover, joinedSoFar(lying, MIDDLE, HALF - 6, 5), ...[-1, 0, 1, -0.5, 0.5].map(pin)];
 }
 

@@ -81,7 +81,13 @@ export function counting(what: Counting): Scene {
   const row = ROW_X.flatMap((x, i): Item[] => [
     ...(COUNTED_CHAINS[what].includes(i)
       ? []
-      : shortPost(`post${x}`, 'front', at(x, ROW + 8), at(foot(x) + 2, 230), 12)),
+      : shortPost({
+          key: `post${x}`,
+          yarn: 'front',
+          top: at(x, ROW + 8),
+          foot: at(foot(x) + 2, 230),
+          z: 12,
+        })),
     ...vee({ key: `top${x}`, x, y: ROW, yarn: 'front' }),
   ]);
   return [...row, { what: 'place', key: 'place', centre: at(spot, ROW), radius: 33, z: Z.mark }];
@@ -101,7 +107,12 @@ export function attaching(): Scene {
     round: true,
     points: [at(194, 186), at(214, 120), at(250, 96), at(262, 60)],
   };
-  return [...lies, hook, end, ...caughtIn(hook, 'edging', [at(200, 170)], [at(-20, 34)])];
+  return [
+    ...lies,
+    hook,
+    end,
+    ...caughtIn(hook, { yarn: 'edging', held: [at(200, 170)], away: [at(-20, 34)] }),
+  ];
 }
 
 /** The join's yarn drawn through the inner loops of both pieces. */
@@ -115,7 +126,12 @@ export function attachingJoin(): Scene {
     round: true,
     points: [at(192, 170), at(216, 110), at(252, 86), at(262, 50)],
   };
-  return [...edges({ marked: true }), hook, end, ...caughtIn(hook, 'join', [at(200, 160)], [at(-20, 34)])];
+  return [
+    ...edges({ marked: true }),
+    hook,
+    end,
+    ...caughtIn(hook, { yarn: 'join', held: [at(200, 160)], away: [at(-20, 34)] }),
+  ];
 }
 
 /** Right and wrong side of the foundation, side by side. */
@@ -123,7 +139,13 @@ export function twoSides(right: string, wrong: string): Scene {
   const top = 80;
   const low = 208;
   const rightSide = [160, 100, 40].flatMap((x) => [
-    ...treblePost(`post${x}`, 'foundation', at(x, top + 4), at(x + 10, low - 8), 16),
+    ...treblePost({
+      key: `post${x}`,
+      yarn: 'foundation',
+      top: at(x, top + 4),
+      foot: at(x + 10, low - 8),
+      z: 16,
+    }),
     ...vee({ key: `base${x}`, x: x - 4, y: low, yarn: 'foundation', z: 22 }),
     ...vee({ key: `top${x}`, x, y: top, yarn: 'foundation' }),
   ]);
@@ -136,7 +158,13 @@ export function twoSides(right: string, wrong: string): Scene {
     points: [at(x - 21, y + 4), at(x - 8, y - 3), at(x + 8, y - 3), at(x + 21, y + 4)],
   });
   const wrongSide = [360, 300, 240].flatMap((x) => [
-    ...treblePost(`wrong-post${x}`, 'foundation', at(x, top + 4), at(x - 6, low - 4), 16).slice(0, 2),
+    ...treblePost({
+      key: `wrong-post${x}`,
+      yarn: 'foundation',
+      top: at(x, top + 4),
+      foot: at(x - 6, low - 4),
+      z: 16,
+    }).slice(0, 2),
     ...vee({ key: `wrong-top${x}`, x, y: top, yarn: 'foundation', facing: 'away' }),
     bar(`wrong-under${x}`, x, top + 28),
     bar(`wrong-middle${x}`, x, top + 74),
@@ -248,7 +276,7 @@ export function shortLoop(): Scene {
     ...still({
       hook: rest(266, 128),
       work: [],
-      loops: [outOf('live', 'join', 64, live)],
+      loops: [outOf({ key: 'live', yarn: 'join', on: 64 }, live)],
       yarn: { name: 'join', path: [live, ...BALL] },
     }),
   ];
@@ -258,7 +286,7 @@ export function shortLoop(): Scene {
 export function taped(): Scene {
   const low = 196;
   const posts = [350, 290, 130, 70, 10].flatMap((x) => [
-    ...treblePost(`post${x}`, 'foundation', at(x, 76), at(x + 8, low - 8), 16),
+    ...treblePost({ key: `post${x}`, yarn: 'foundation', top: at(x, 76), foot: at(x + 8, low - 8), z: 16 }),
     ...vee({ key: `base${x}`, x, y: low, yarn: 'foundation', z: 22 }),
     ...vee({ key: `top${x}`, x, y: 70, yarn: 'foundation' }),
   ]);
@@ -277,7 +305,13 @@ export function weaving(yarn: 'foundation' | 'edging' | 'thread'): Scene {
   const top = 96;
   const over = (x: number): boolean => x === 230 || x === 110;
   const posts = [350, 290, 230, 170, 110, 50].flatMap((x) => [
-    ...treblePost(`post${x}`, 'foundation', at(x, top + 4), at(x + 4, 232), over(x) ? 60 : 16),
+    ...treblePost({
+      key: `post${x}`,
+      yarn: 'foundation',
+      top: at(x, top + 4),
+      foot: at(x + 4, 232),
+      z: over(x) ? 60 : 16,
+    }),
     ...vee({ key: `top${x}`, x, y: top, yarn: 'foundation', z: 62 }),
     ...vee({ key: `base${x}`, x, y: 240, yarn: 'foundation', z: 62 }),
   ]);
@@ -299,13 +333,13 @@ export function weaving(yarn: 'foundation' | 'edging' | 'thread'): Scene {
 export function closingBase(): Scene {
   const low = 190;
   const posts = [350, 290, 90, 30].flatMap((x) => [
-    ...treblePost(`post${x}`, 'foundation', at(x, 40), at(x + 8, low - 8), 16),
+    ...treblePost({ key: `post${x}`, yarn: 'foundation', top: at(x, 40), foot: at(x + 8, low - 8), z: 16 }),
     ...vee({ key: `base${x}`, x, y: low, yarn: 'foundation', z: 22 }),
     ...vee({ key: `top${x}`, x, y: 34, yarn: 'foundation' }),
   ]);
   const middle = [
-    ...treblePost('post210', 'foundation', at(210, 40), at(214, low - 8), 16),
-    ...treblePost('post150', 'foundation', at(150, 40), at(156, low - 8), 16),
+    ...treblePost({ key: 'post210', yarn: 'foundation', top: at(210, 40), foot: at(214, low - 8), z: 16 }),
+    ...treblePost({ key: 'post150', yarn: 'foundation', top: at(150, 40), foot: at(156, low - 8), z: 16 }),
     ...vee({ key: 'top150', x: 150, y: 34, yarn: 'foundation' }),
     ...vee({ key: 'top210', x: 210, y: 34, yarn: 'foundation' }),
     ...vee({ key: 'base150', x: 144, y: low, yarn: 'foundation', z: 22 }),

@@ -48,7 +48,10 @@ export const ring = (key: string, points: readonly Point[], yarn: YarnName, z: n
   closed: true,
 });
 
-const posts = (x: number, y: number, outer: number, inner: number, skipBottom: boolean): Item[] => {
+/** A ring that lies flat: its middle, and how far its tops and its base are from there. */
+type FlatRing = { x: number; y: number; outer: number; inner: number };
+
+const posts = ({ x, y, outer, inner }: FlatRing, skipBottom: boolean): Item[] => {
   const places = [-0.84, -0.56, -0.28, 0, 0.28, 0.56, 0.84];
   return places.flatMap((p, i): Item[] => {
     const line = (key: string, a: Point, b: Point): Item => ({
@@ -77,52 +80,41 @@ export const corners = ([x, y]: Point, half: number): Point[] => [
 
 /** The ring before it is closed: flat, and twisted once. Tops outside, base inside. */
 export function rings(flat: string, twisted: string, isRound = false): Scene {
-  const [outer, inner] = [78, 50];
-  const [x1, x2, y] = [102, 298, 122];
+  const one: FlatRing = { x: 102, y: 122, outer: 78, inner: 50 };
+  const other: FlatRing = { ...one, x: 298 };
   const lying = isRound
-    ? [...spokes(x1, y, outer, inner), ...closedRound('flat', x1, y, outer, inner)]
+    ? [...spokes(one), ...closedRound('flat', one)]
     : [
-        ...posts(x1, y, outer, inner, false),
-        ring('flat-tops', square(x1, y, outer), 'foundation', 20),
-        ring('flat-base', square(x1, y, inner), 'foundation', 20),
+        ...posts(one, false),
+        ring('flat-tops', square(one.x, one.y, one.outer), 'foundation', 20),
+        ring('flat-base', square(one.x, one.y, one.inner), 'foundation', 20),
       ];
   const turned = isRound
-    ? [
-        ...spokes(x2, y, outer, inner, 2),
-        ...twistRound('tops', x2, y, outer, inner),
-        ...twistRound('base', x2, y, inner, outer),
-      ]
-    : [
-        ...posts(x2, y, outer, inner, true),
-        ...twist('tops', x2, y, outer, inner),
-        ...twist('base', x2, y, inner, outer),
-      ];
-  return [...lying, ...turned, words(flat, x1, 248), words(twisted, x2, 248)];
+    ? [...spokes(other, 2), ...twistRound('tops', other), ...twistRound('base', other)]
+    : [...posts(other, true), ...twist('tops', other), ...twist('base', other)];
+  return [...lying, ...turned, words(flat, one.x, 248), words(twisted, other.x, 248)];
 }
 
 /** The ring as it should lie, or turned over once, alone and large. */
 export function oneRing(isTwisted: boolean): Scene {
-  const [outer, inner, x, y] = [118, 76, 200, 152];
+  const lying: FlatRing = { x: 200, y: 152, outer: 118, inner: 76 };
+  const { x, y, outer, inner } = lying;
   return isTwisted
-    ? [
-        ...posts(x, y, outer, inner, true),
-        ...twist('tops', x, y, outer, inner),
-        ...twist('base', x, y, inner, outer),
-      ]
+    ? [...posts(lying, true), ...twist('tops', lying), ...twist('base', lying)]
     : [
-        ...posts(x, y, outer, inner, false),
+        ...posts(lying, false),
         ring('tops', square(x, y, outer), 'foundation', 20),
         ring('base', square(x, y, inner), 'foundation', 20),
       ];
 }
 
-const closedRound = (key: string, x: number, y: number, outer: number, inner: number): Item[] => [
+const closedRound = (key: string, { x, y, outer, inner }: FlatRing): Item[] => [
   ring(`${key}-tops`, circle(at(x, y), outer), 'foundation', 20),
   ring(`${key}-base`, circle(at(x, y), inner), 'foundation', 20),
 ];
 
 /** The posts of a round ring, `without` so many on each side of its lowest place. */
-function spokes(x: number, y: number, outer: number, inner: number, without = -1): Item[] {
+function spokes({ x, y, outer, inner }: FlatRing, without = -1): Item[] {
   return Array.from({ length: 24 }, (_, i) => i)
     .filter((i) => Math.abs(i - 6) > without)
     .map((i) => {
@@ -137,8 +129,14 @@ function spokes(x: number, y: number, outer: number, inner: number, without = -1
     });
 }
 
+/** How far an edge of a ring lies from its middle, and how far the other edge. */
+const reachOf = (key: 'tops' | 'base', { outer, inner }: FlatRing): [own: number, other: number] =>
+  key === 'tops' ? [outer, inner] : [inner, outer];
+
 /** One edge of a round ring that is turned over once at its lowest place. */
-function twistRound(key: 'tops' | 'base', x: number, y: number, own: number, other: number): Item[] {
+function twistRound(key: 'tops' | 'base', lying: FlatRing): Item[] {
+  const { x, y } = lying;
+  const [own, other] = reachOf(key, lying);
   const spot = (angle: number, half: number): Point => {
     const [dx, dy] = heading(angle);
     return at(x + dx * half, y + dy * half);
@@ -166,7 +164,9 @@ function twistRound(key: 'tops' | 'base', x: number, y: number, own: number, oth
 }
 
 /** One edge of a ring whose lower side is turned over once: it runs to the other edge's place and back. */
-function twist(key: 'tops' | 'base', x: number, y: number, own: number, other: number): Item[] {
+function twist(key: 'tops' | 'base', lying: FlatRing): Item[] {
+  const { x, y } = lying;
+  const [own, other] = reachOf(key, lying);
   const r = own * 0.8;
   const around: Point[] = [
     at(x - own * 0.62, y + own),
@@ -212,10 +212,10 @@ function twist(key: 'tops' | 'base', x: number, y: number, own: number, other: n
 
 /** Which way the two pieces run: each its own right side facing, then the back seen through the front. */
 export function mirrored(front: string, back: string, behind: string): Scene {
-  const panel = (key: string, x: number, yarn: YarnName, clockwise: boolean, title: string): Item[] => {
+  type Panel = { key: string; x: number; yarn: YarnName; title: string; way: 1 | -1 };
+  const panel = ({ key, x, yarn, title, way }: Panel): Item[] => {
     const half = 40;
     const y = 120;
-    const way = clockwise ? -1 : 1;
     // Side 1 on top, as in every drawing; the others follow the way the round runs.
     const numbers: [number, number][] = [
       [0, -half - 14],
@@ -242,9 +242,9 @@ export function mirrored(front: string, back: string, behind: string): Scene {
     ];
   };
   return [
-    ...panel('front', 66, 'front', false, front),
-    ...panel('back', 200, 'edging', false, back),
-    ...panel('behind', 334, 'edging', true, behind),
+    ...panel({ key: 'front', x: 66, yarn: 'front', title: front, way: 1 }),
+    ...panel({ key: 'back', x: 200, yarn: 'edging', title: back, way: 1 }),
+    ...panel({ key: 'behind', x: 334, yarn: 'edging', title: behind, way: -1 }),
   ];
 }
 
