@@ -19,10 +19,18 @@ export type SideOff = { frontSide: number; backSide: number; by: number; of: num
 /** A corner of the back that comes `by` stitches late (+) or early (-) in the back's own working order. */
 export type CornerMoved = { frontCorner: number; backCorner: number; by: number };
 
+/**
+ * `by`: corners too many (+) or too few (-). `leftOut`: corners of the back, by the numbers they should have, each of
+ * which may be the one left out: one where it is known, none where no count tells. `frontCorner`: where it should be,
+ * if it is known and the rest is laid so.
+ */
+export type CornerCount = { code: 'corner-count'; by: number; leftOut: number[]; frontCorner?: number };
+
 export type FindingOf =
   | { code: 'twisted' | 'wrong-order' | 'last-hole' }
-  /** `by`: corners too many (+) or too few (-); sides the back would have to be turned; places the join begins late (+). */
-  | { code: 'corner-count' | 'turned' | 'offset'; by: number }
+  | CornerCount
+  /** `by`: sides the back would have to be turned; places the join begins late (+). */
+  | { code: 'turned' | 'offset'; by: number }
   /** The sides on both sides of the corners, in the back's working order: what one has too much the next lacks. */
   | { code: 'corner-moved'; corners: CornerMoved[]; sides: SideOff[] }
   | ({ code: 'side-off' } & SideOff)

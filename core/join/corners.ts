@@ -6,6 +6,7 @@
  */
 
 import { mod, sum } from '../whole.ts';
+import { begunWithout, cornersLeftOut, facedBy } from './left-out.ts';
 import {
   around,
   backCorners,
@@ -40,7 +41,27 @@ export function alignCorners(meeting: Meeting): Stretch[] | null {
   if (front.sizes.length === 0 || back.sizes.length === 0) return null;
   const frontCut = cutFront(meeting);
   const backCut = cutBack(meeting);
-  return stretchesOf(meeting, frontCut, backCut, matchCorners(frontCut, backCut).pins);
+  return stretchesOf(meeting, frontCut, backCut, pinsOf(meeting, frontCut, backCut));
+}
+
+/** Pins with the least misfit; of several such ways the one that leaves out the corner that was left out. */
+function pinsOf(meeting: Meeting, front: Cut, back: Cut): Matched['pins'] {
+  const { pins, misfit } = matchCorners(front, back);
+  const [leftOut, another] = cornersLeftOut(meeting);
+  if (leftOut === undefined || another !== undefined) return pins;
+  const alone = front.corners.indexOf(facedBy(meeting, leftOut));
+  const known = back.corners.map((_, b): [number, number] => [b < alone ? b : b + 1, b]);
+  return misfitOf(known, front, back) === misfit ? known : pins;
+}
+
+function misfitOf(pins: Matched['pins'], front: Cut, back: Cut): number {
+  const ends = [...pins, [front.corners.length, back.corners.length] as const];
+  return sum(
+    ends.map(([f, b], i) => {
+      const [lastF, lastB] = pins[i - 1] ?? [-1, -1];
+      return Math.abs(between(front, lastF, f) - between(back, lastB, b));
+    }),
+  );
 }
 
 /**
@@ -53,10 +74,13 @@ export function begunWhereItFits(meeting: Meeting): Meeting {
   if (front.sizes.length === k || front.sizes.length === 0 || k === 0) return meeting;
   const frontCut = cutFront(meeting);
   const asIs = { ...meeting, start: { ...start, offset: 0 } };
-  let best = 0;
-  let least = Number.POSITIVE_INFINITY;
+  const [leftOut, another] = cornersLeftOut(meeting);
+  // Of several ways that fit as well, as it would be begun with the corner that is known to be left out.
+  let best = leftOut === undefined || another !== undefined ? 0 : begunWithout(meeting, leftOut);
+  const misfitFrom = (side: number) => matchCorners(frontCut, cutBack(begunAt(asIs, side))).misfit;
+  let least = misfitFrom(best);
   for (let side = 0; side < k; side++) {
-    const { misfit } = matchCorners(frontCut, cutBack(begunAt(asIs, side)));
+    const misfit = misfitFrom(side);
     if (misfit < least) {
       best = side;
       least = misfit;

@@ -4,18 +4,24 @@
  * Rule: where sides that lie beside each other have together what they should, the corners between them have moved;
  * that is told as one thing. The cut into such runs that leaves the fewest findings is taken.
  */
-import type { CornerMoved, Finding, FindingOf, Severity, SideOff } from '../finding.ts';
+import type { CornerCount, CornerMoved, Finding, FindingOf, Severity, SideOff } from '../finding.ts';
 import type { Gap, Manner, Reason, SideMeeting, Verdict } from '../types.ts';
 import { mod } from '../whole.ts';
 
-type Found = { sides: SideMeeting[]; gaps: Gap[]; manner: Manner };
+type Found = {
+  sides: SideMeeting[];
+  gaps: Gap[];
+  manner: Manner;
+  /** See `CornerCount`. */
+  leftOut: Pick<CornerCount, 'leftOut' | 'frontCorner'>;
+};
 
 /** A finding with its place in join order: 2n for the n-th side, 2n + 1 for the corner after it, -1 for the whole. */
 type Placed = { order: number; of: FindingOf };
 
 export function findingsOf(reasons: Reason[], kind: Verdict['kind'], found: Found): Finding[] {
   const { sides } = found;
-  const wholes = reasons.flatMap(ofWhole);
+  const wholes = reasons.flatMap((reason) => ofWhole(reason, found));
   const isMisplaced = wholes.some(({ code }) => code !== 'offset' && code !== 'twisted');
   const ofSides = isMisplaced ? sides.flatMap(sideAlone) : ofRuns(sides);
   const placed = [
@@ -32,12 +38,13 @@ export function findingsOf(reasons: Reason[], kind: Verdict['kind'], found: Foun
     .map(({ of }) => ({ ...of, severity: severityOf(of, kind, found), follows: follows(of) }));
 }
 
-function ofWhole({ code, by = 0 }: Reason): FindingOf[] {
+function ofWhole({ code, by = 0 }: Reason, { leftOut }: Found): FindingOf[] {
   switch (code) {
     case 'twisted':
     case 'wrong-order':
       return [{ code }];
     case 'corner-count':
+      return [{ code, by, ...leftOut }];
     case 'turned':
     case 'offset':
       return [{ code, by }];

@@ -6,11 +6,13 @@
  * pinned first and every side is paired within itself. Runs, not pairs, are kept: a million stitches are a few runs.
  */
 
+import type { CornerCount } from '../finding.ts';
 import type { JoinMade, Manner, Pairing, Round, Shape } from '../types.ts';
 import { sum } from '../whole.ts';
-import { alignCorners, begunWhereItFits } from './corners.ts';
+import { alignCorners, begunWhereItFits, type Stretch } from './corners.ts';
 import { findingsOf } from './findings.ts';
 import { laneOfEither, laneOfRound } from './lane.ts';
+import { cornersLeftOut, facedBy } from './left-out.ts';
 import { type Meeting, meet, takenUp } from './meeting.ts';
 import { cornerToCorner, leaveFirstOpen, leaveSideOpen, startSeam, stitchByStitch } from './seam.ts';
 import { clashesOf, sidesMet } from './side-meetings.ts';
@@ -83,6 +85,23 @@ function pairMeeting(asBegun: Meeting, options: PairOptions): Pairing {
     leftOver: back.total - front.total - takenUp(meeting.start.together ?? []),
     betterTurn,
     verdict,
-    findings: findingsOf(verdict.reasons, verdict.kind, { sides, gaps: seam.gaps, manner }),
+    findings: findingsOf(verdict.reasons, verdict.kind, {
+      sides,
+      gaps: seam.gaps,
+      manner,
+      leftOut: leftOutOf(meeting, aligned),
+    }),
   };
+}
+
+function leftOutOf(
+  meeting: Meeting,
+  aligned: Stretch[] | null,
+): Pick<CornerCount, 'leftOut' | 'frontCorner'> {
+  const leftOut = cornersLeftOut(meeting);
+  const [only] = leftOut;
+  if (only === undefined || leftOut.length > 1) return { leftOut };
+  const frontCorner = facedBy(meeting, only);
+  const isPinned = aligned?.some((stretch) => stretch.frontCorner === frontCorner) ?? true;
+  return isPinned ? { leftOut } : { leftOut, frontCorner };
 }

@@ -50,7 +50,9 @@ function sideBefore(stretches: Stretch[], corner: Stretch, rest: Stretch | null,
   const side = stretches[stretches.indexOf(corner) - 1] as Stretch;
   const front = side.front + (rest?.front ?? 0);
   const back = side.back + (rest?.back ?? 0);
-  return { frontSide: side.frontSide, backSide: side.backSide, front, back, surplus: back - front, drift };
+  // Told by the first of its sides: where a corner is lacking the rest may begin a side or more before the start's.
+  const { frontSide, backSide } = rest ?? side;
+  return { frontSide, backSide, front, back, surplus: back - front, drift };
 }
 
 /** Corners that fall on something else when nothing is pinned; `pinned` where one piece lacks a corner. */

@@ -8,6 +8,10 @@ export const sayFrontSide = (side: number | null, stitches: number): string =>
 export const sayBackSide = (side: number | null, stitches: number): string =>
   `back ${sayNumbered(side, stitches)}`;
 
+/** "back 2 · 99 along both": one side of the back where the front has two. */
+export const sayAlongBoth = (side: number | null, stitches: number): string =>
+  `${sayBackSide(side, stitches)} along both`;
+
 /** Both counts of a side that are the same, where there is little room. */
 export const sayBothSides = (stitches: number): string => `both ${stitches}`;
 

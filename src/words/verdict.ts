@@ -1,5 +1,5 @@
 /** The verdict on two rounds in words. All who speak of it speak from the pairing's findings, first cause first. */
-import type { CornerMoved, Finding, Pairing, Severity, SideOff } from '../../core/index.ts';
+import type { CornerCount, CornerMoved, Finding, Pairing, Severity, SideOff } from '../../core/index.ts';
 import type { Making } from '../state/snapshot.ts';
 import { many } from './numbers.ts';
 import type { Speech } from './words.ts';
@@ -87,10 +87,8 @@ export function sayFinding(finding: Finding, sideCount: number): SaidFinding {
   switch (finding.code) {
     case 'twisted':
       return ofWhole('twisted', 'The foundation is twisted.', 'It cannot lie flat.');
-    case 'corner-count': {
-      const off = `${many(Math.abs(finding.by), 'corner')} ${finding.by < 0 ? 'too few' : 'too many'}`;
-      return ofWhole(off, `The back has ${off}.`, 'Its sides cannot lie against the front’s.');
-    }
+    case 'corner-count':
+      return sayCornerCount(finding);
     case 'wrong-order':
       return ofWhole(
         'the wrong way round',
@@ -145,6 +143,28 @@ const ofWhole = (off: string, says: string, more: string): SaidFinding => ({
   says,
   more,
 });
+
+/** Which corner is lacking is said where the counts tell it; where they do not, that is said. */
+function sayCornerCount({ by, leftOut }: CornerCount): SaidFinding {
+  const [only, ...others] = leftOut;
+  if (only !== undefined && others.length === 0) {
+    const place = `back corner ${only + 1}`;
+    return {
+      place,
+      off: 'left out',
+      says: `${capital(place)} is left out.`,
+      more: 'So the two sides beside it are one.',
+    };
+  }
+  const off = `${many(Math.abs(by), 'corner')} ${by < 0 ? 'too few' : 'too many'}`;
+  const which =
+    only === undefined || others.length > 2
+      ? `The counts do not tell which ${Math.abs(by) === 1 ? 'one' : 'ones'}.`
+      : `It is corner ${oneOf(leftOut.map((corner) => `${corner + 1}`))}: the counts do not tell which.`;
+  return ofWhole(off, `The back has ${off}.`, which);
+}
+
+const oneOf = (names: readonly string[]): string => `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

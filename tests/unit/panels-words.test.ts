@@ -194,3 +194,16 @@ test('every side off by as much is told as one thing; a turn by the shorter way'
     'The back is turned by 1 side.',
   );
 });
+
+test('a corner left out is named where the counts tell it, and where they do not, that is said', () => {
+  const without = (corner: number, sides: number[]) =>
+    sayVerdict(made(sides, [{ kind: 'corner-forgotten', round: 'foundation', corner }]), UK);
+  expect(without(1, [34, 71, 34, 71])).toMatchObject({
+    head: 'Back corner 2 is left out.',
+    body: 'So the two sides beside it are one. It does not meet.',
+  });
+  expect(without(0, [60, 60, 60, 60])).toMatchObject({
+    head: 'The back has 1 corner too few.',
+    body: 'It is corner 1 or 4: the counts do not tell which. It does not meet.',
+  });
+});

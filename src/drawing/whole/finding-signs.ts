@@ -7,6 +7,7 @@ import { type Sign, Tone } from '../../table/draw-list.ts';
 import type { Drawn, Ring } from '../ring.ts';
 import type { Panel } from './build.ts';
 import { type Lane, lineBetween } from './lanes.ts';
+import { sidesMet } from './sides-met.ts';
 import { cornerOf } from './whole-words.ts';
 
 const BAND = -1.35;
@@ -57,7 +58,10 @@ export function findingSigns(
   return drawn.pairing.findings.flatMap((finding, index): Sign[] => {
     const held = index === inHand;
     const key = `finding.${index}`;
-    if (finding.code === 'side-off') return [sideBand(ring, lanes, finding.frontSide, { key, held })];
+    if (finding.code === 'side-off') {
+      const sides = sidesMet(drawn, finding.frontSide);
+      return [sideBand(ring, lanes, sides, { key, held })];
+    }
     if (finding.code === 'corner-moved')
       return finding.corners.flatMap(({ frontCorner, by }) => {
         // Stitch by stitch the corner falls where all that came before brings it.
@@ -71,8 +75,11 @@ export function findingSigns(
 
 type Shown = { key: string; held: boolean };
 
-function sideBand(ring: Ring, { band }: FindingLanes, side: number, { key, held }: Shown): Sign {
-  const { from, count } = ring.slots.cells[2 * side]!;
+function sideBand(ring: Ring, { band }: FindingLanes, sides: readonly number[], { key, held }: Shown): Sign {
+  const { from } = ring.slots.cells[2 * sides[0]!]!;
+  const last = ring.slots.cells[2 * sides.at(-1)!]!;
+  const around = ring.slots.count;
+  const count = ((last.from + last.count - from + around - 1) % around) + 1;
   const steps = Math.max(2, Math.min(MOST_STEPS, count));
   const points = lineBetween(band, from, from + Math.max(1, count - 1), steps);
   return { kind: 'band', key, points, px: held ? BAND_PX.inHand : BAND_PX.plain, tone: Tone.gap };

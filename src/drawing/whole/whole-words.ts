@@ -1,5 +1,5 @@
 /** Words on the whole panel: each side's counts, what is the matter with it, and the answer in the middle. */
-import type { Finding } from '../../../core/index.ts';
+import type { Finding, SideMeeting } from '../../../core/index.ts';
 import { type Box, type Label, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
 import { sayCause, sayCount, sayFinding } from '../../words/verdict.ts';
@@ -7,6 +7,7 @@ import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
 import type { Item } from './placing.ts';
 import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
+import { sidesMet } from './sides-met.ts';
 import { type Line, stackAt, stackBeyond, stackOffCorner } from './stack.ts';
 import type { Yarn } from './yarn.ts';
 
@@ -131,7 +132,9 @@ export function sideWords(place: Place, side: number): Item {
   const anchor = anchorOf(place, OUTSIDE, 2 * side);
   const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
   if (!anchor) return { places: [] };
-  const off = meeting !== undefined && meeting.surplus !== 0;
+  // One side of the back along two of the front is told between them.
+  const met = meeting && sidesMet(drawn, side).length === 1 ? meeting : undefined;
+  const off = met !== undefined && met.surplus !== 0;
   const finding = drawn.pairing.findings.find(
     (one) => one.code === 'side-off' && one.frontSide === side && !one.follows,
   );
@@ -162,15 +165,15 @@ export function sideWords(place: Place, side: number): Item {
   });
   const full = [
     front(say.sayFrontSide(isRound ? null : side, stitches), 15),
-    ...(meeting ? [back(say.sayBackSide(isRound ? null : meeting.backSide, meeting.back), 15)] : []),
+    ...(met ? [back(say.sayBackSide(isRound ? null : met.backSide, met.back), 15)] : []),
     ...(said ? [plate(said.off, 17)] : []),
   ];
   const short =
-    meeting?.surplus === 0
+    met?.surplus === 0
       ? [front(say.sayBothSides(stitches), 14)]
       : [
           front(say.sayFrontSide(null, stitches), 14),
-          ...(meeting ? [back(say.sayBackSide(null, meeting.back), 14)] : []),
+          ...(met ? [back(say.sayBackSide(null, met.back), 14)] : []),
           ...(said ? [plate(said.off, 15)] : []),
         ];
   const least = [front(isRound ? `${stitches}` : `${side + 1}`, 13)];
@@ -186,12 +189,38 @@ export function sideWords(place: Place, side: number): Item {
   };
 }
 
+/** A side of the back that lies along several of the front, the back lacking a corner: told where the first two meet. */
+export function longSides(place: Place): Item[] {
+  const { edge, pairing } = place.drawn;
+  const told = pairing.findings.map(cornerOf);
+  return pairing.sides.flatMap((side): Item[] => {
+    const anchor = anchorOf(place, OUTSIDE, 2 * side.frontSide + 1);
+    if (!anchor || told.includes(side.frontSide) || sidesMet(place.drawn, side.frontSide).length < 2)
+      return [];
+    const lines = [longSide(side, edge.sides.length)];
+    return [{ places: [stackOffCorner(lines, anchor, OFF_GAP), stackBeyond(lines, anchor, OFF_GAP)] }];
+  });
+}
+
+const longSide = ({ frontSide, backSide, back }: SideMeeting, sides: number): Line => ({
+  key: `back.${frontSide}`,
+  text: say.sayAlongBoth(sides === 1 ? null : backSide, back),
+  px: 14,
+  tone: Tone.gap,
+  bold: true,
+});
+
 /** What is the matter with a corner, outside it. */
 export function cornerFinding(place: Place, finding: Finding): Item {
   const corner = cornerOf(finding);
   const anchor = corner === undefined ? undefined : anchorOf(place, OUTSIDE, 2 * corner + 1);
   if (!anchor) return { places: [] };
-  const { place: where, off } = sayFinding(finding, place.drawn.edge.sides.length);
+  const { edge, pairing } = place.drawn;
+  const { place: where, off } = sayFinding(finding, edge.sides.length);
+  const long = pairing.sides.find(
+    ({ frontSide }) => frontSide === corner && sidesMet(place.drawn, frontSide).length > 1,
+  );
+  const along = long ? [longSide(long, edge.sides.length)] : [];
   const plate = (text: string, px: number): Line => ({
     key: `off.corner.${corner}`,
     text,
@@ -202,7 +231,10 @@ export function cornerFinding(place: Place, finding: Finding): Item {
   });
   return {
     places: [
-      stackOffCorner([plate(`${where}: ${off}`, 17)], anchor, OFF_GAP, { minPx: FULL_PX / place.size }),
+      stackOffCorner([plate(`${where}: ${off}`, 17), ...along], anchor, OFF_GAP, {
+        minPx: FULL_PX / place.size,
+      }),
+      ...(long ? [stackOffCorner([plate(off, 15), ...along], anchor, OFF_GAP)] : []),
       stackOffCorner([plate(off, 15)], anchor, OFF_GAP),
       stackBeyond([plate(off, 15)], anchor, OFF_GAP),
     ],

@@ -30,6 +30,7 @@ import {
   cornerFinding,
   cornerName,
   inwards,
+  longSides,
   type Place,
   placeOf,
   sideWords,
@@ -91,6 +92,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     findings.some((finding) => finding.code === 'side-off' && finding.frontSide === side);
   const items = [
     ...findings.map((finding) => cornerFinding(place, finding)),
+    ...longSides(place),
     ...[...sides.filter(isOff), ...sides.filter((side) => !isOff(side))].map((side) =>
       sideWords(place, side),
     ),

@@ -371,6 +371,26 @@ describe('a back that lacks a corner', () => {
     );
   });
 
+  it.each(manners)('never has another corner named than the one left out, laid %s', (manner) => {
+    fc.assert(
+      fc.property(lacking, ({ plan, forgotten: [corner = 0] }) => {
+        fc.pre(plan.foundation.corners.length > 1);
+        const { pairing } = joined(plan, [{ kind: 'corner-forgotten', round: 'edging', corner }], manner);
+        const [finding] = pairing.findings;
+        if (finding?.code !== 'corner-count') throw new Error('A corner too few is told first.');
+        expect(finding.leftOut).toContain(corner);
+        if (finding.frontCorner === undefined) return;
+        expect(finding.leftOut).toEqual([corner]);
+        // Where the corner is lacking, one side of the back lies along both of the front.
+        const k = plan.edge.sides.length;
+        const told = pairing.sides.map(({ frontSide }) => frontSide);
+        expect(told).toContain(finding.frontCorner);
+        expect(told).not.toContain((finding.frontCorner + 1) % k);
+      }),
+      runs,
+    );
+  });
+
   it('is pinned where the differences are least', () => {
     fc.assert(
       fc.property(lacking, ({ plan, forgotten }) => {

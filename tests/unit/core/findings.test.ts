@@ -85,6 +85,22 @@ describe('the findings', () => {
     expect(codes(found([{ kind: 'corner-forgotten', corner: 1 }]))[0]).toBe('corner-count');
   });
 
+  it('name the corner that was left out, by the number it should have, where the other sides tell it', () => {
+    const without = (corner: number, plan = big): Finding | undefined =>
+      found([{ kind: 'corner-forgotten', corner }], plan)[0];
+    // Back corner 1 should meet front corner 2: side 0 faces front side 0, and the back runs the other way.
+    expect(without(1)).toMatchObject({ code: 'corner-count', by: -1, leftOut: [1], frontCorner: 2 });
+    expect(without(2, unequal)).toMatchObject({ leftOut: [2], frontCorner: 1 });
+    // Among equal sides the start's own side comes out as long without the corner before it as without the one after.
+    expect(without(0)).toMatchObject({ leftOut: [0, 3] });
+    expect(without(0)).not.toHaveProperty('frontCorner');
+  });
+
+  it('name no corner where more than one is lacking', () => {
+    const two = [0, 2].map((corner): Mishap => ({ kind: 'corner-forgotten', corner }));
+    expect(found(two)[0]).toMatchObject({ code: 'corner-count', by: -2, leftOut: [] });
+  });
+
   it('tell corners by both their numbers, in the order the join comes to them', () => {
     expect(found([{ kind: 'corner-chains', corner: 1, count: 3, round: 'edging' }, missed(1)])).toMatchObject(
       [
