@@ -127,6 +127,45 @@ describe('little room, large text', () => {
     app.expectClean();
   });
 
+  test('at 400 % the picture of the stitch, its sentence and Next are in view together', async () => {
+    const { page } = await openApp({ viewport: { width: 320, height: 256 }, reducedMotion: true });
+    await openTab(page, 'walk');
+    const room = await page.evaluate(() => {
+      const box = (selector: string) => (document.querySelector(selector) as Element).getBoundingClientRect();
+      return box('.bar .next').bottom - box('.hero svg').top;
+    });
+    expect(room).toBeLessThanOrEqual(256);
+    // The head goes up with the page and covers none of it.
+    await page.evaluate(() => {
+      const picture = document.querySelector('.hero svg') as Element;
+      scrollTo(0, scrollY + picture.getBoundingClientRect().top);
+    });
+    const top = await page.evaluate(() => document.elementFromPoint(160, 4)?.closest('.head') ?? null);
+    expect(top).toBeNull();
+  });
+
+  test('where words run from right to left, sides stay where they are and nothing lies on the ring', async () => {
+    const { page } = await openApp({ viewport: viewports.desktop, reducedMotion: true });
+    const boxes = () =>
+      page.evaluate(() =>
+        ['#field-side-1', '#field-side-3', '.verdict', '.view-buttons'].map((selector) => {
+          const { left, right } = (document.querySelector(selector) as Element).getBoundingClientRect();
+          const board = (document.querySelector('.board') as Element).getBoundingClientRect();
+          const from = selector.startsWith('#') ? 0 : board.left;
+          return [Math.round(left - from), Math.round(right - from)] as const;
+        }),
+      );
+    const [, , verdict, buttons] = await boxes();
+    await page.evaluate(() => {
+      document.documentElement.dir = 'rtl';
+    });
+    await settle(page);
+    const [second, fourth, card, controls] = await boxes();
+    expect(second?.[1]).toBeLessThan(fourth?.[0] as number);
+    expect(card).toEqual(verdict);
+    expect(controls).toEqual(buttons);
+  });
+
   /** WCAG 1.4.12, as wide as it asks for. */
   const spaced = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
     p { margin-block-end: 2em !important; }`;
