@@ -45,6 +45,9 @@ export function sayVerdict(
   return { kind, head: said.says, body, count, ...(severity ? { severity } : {}) };
 }
 
+/** The place where all sides are off by as much. */
+export const EVERY_SIDE = 'every side';
+
 /** The first cause as it is told first: all sides at once where each is off by as much, else the first finding. */
 export const sayCause = (findings: readonly Finding[], sideCount: number): SaidFinding | undefined =>
   sayAllAlike(findings, sideCount) ?? (findings[0] && sayFinding(findings[0], sideCount));
@@ -62,7 +65,7 @@ function sayAllAlike(findings: readonly Finding[], sideCount: number): SaidFindi
   const off = Math.abs(first.by);
   const way = first.by < 0 ? 'short' : 'too long';
   return {
-    place: 'every side',
+    place: EVERY_SIDE,
     off: `${off} ${way}`,
     says: `Every side of the back is ${many(off, 'stitch', 'stitches')} ${way}.`,
     more: 'A count tells the side, not the stitch.',

@@ -4,18 +4,15 @@
  * which front side it meets, and one sees that the back runs through them the other way.
  */
 import type { Hand } from '../../state/snapshot.ts';
-import { type Sign, Tone } from '../../table/draw-list.ts';
+import { Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
 import type { Drawn, Ring } from '../ring.ts';
-import { buildBack, buildFront, buildGaps, layPanel, type Panel } from './build.ts';
+import { buildBack, buildFront, buildGaps, layPanel } from './build.ts';
 import { findingLanes, findingSigns } from './finding-signs.ts';
-import { finder, type Lane } from './lanes.ts';
 import { boxesOfSigns, type Item, placeLabels } from './placing.ts';
 import { type Line, stackAt, stackBeyond } from './stack.ts';
-import { type Fixture, gapSlot, joinBuilt, laneBox, movingSigns } from './whole.ts';
+import { type Fixture, gapRings, joinBuilt, laneBox, movingSigns } from './whole.ts';
 import { anchorOf, boundsOf, centreOf, inwards, type Place, placeOf } from './whole-words.ts';
-
-const MOST_RINGS = 24;
 
 export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const panel = layPanel(drawn, ring, 0);
@@ -41,7 +38,7 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     front: placeOf(drawn, panel, { ...front, depth: 0.6 }),
     back: placeOf(drawn, panel, back),
   };
-  const signs = rings(drawn, panel, frontLane, backLane);
+  const signs = gapRings(drawn.pairing.gaps, panel, { front: frontLane, back: backLane });
   const sides = drawn.edge.sides.map((_, side) => side);
   const items = [
     seenWords(places.front, say.saySeenFront(), 'front'),
@@ -85,14 +82,6 @@ function seenWords(place: Place, text: string, key: string): Item {
       stackBeyond([line(short, 13)], bottom, 4),
     ],
   };
-}
-
-function rings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
-  const finders = { front: finder(front), back: finder(back) };
-  return drawn.pairing.gaps.slice(0, MOST_RINGS).map((gap, index) => {
-    const { x, y } = finders[gap.short](gapSlot(panel, gap.run));
-    return { kind: 'ring', key: `gap.${index}`, x, y, px: 17, tone: Tone.gap };
-  });
 }
 
 /** Each side's own number and count, and which front side the back's meets; inside where there is room. */

@@ -2,22 +2,24 @@
 import type { Finding, SideMeeting } from '../../../core/index.ts';
 import { type Box, type Label, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
-import { sayCause, sayCount, sayFinding } from '../../words/verdict.ts';
+import { EVERY_SIDE, sayCause, sayCount, sayFinding } from '../../words/verdict.ts';
 import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
 import type { Item } from './placing.ts';
 import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
 import { sidesMet } from './sides-met.ts';
-import { type Line, stackAt, stackBeyond, stackOffCorner } from './stack.ts';
+import { type Line, type Row, stackAt, stackBeyond, stackOffCorner } from './stack.ts';
 import type { Yarn } from './yarn.ts';
 
 /** Where words begin outside, in stitches from the front: beyond braid, markers and the band of a side that is off. */
 const OUTSIDE = -1.9;
 const OFF_GAP = 13;
 const PLAIN_GAP = 5;
+/** The way out of a side that words lie above or below, not beside. */
+const FLAT = 0.9;
 /** CSS px the panel is wide or high from which sides are told in full, and from which at all with words. */
 const FULL_PX = 430;
-const SHORT_PX = 110;
+const SHORT_PX = 64;
 /** Smaller panels have no room for the answer below them. */
 const BELOW_PX = 150;
 
@@ -126,6 +128,10 @@ export function answer(place: Place): Item {
   };
 }
 
+/** Every side is off by as much: the middle says so once for all. */
+export const isAlike = ({ pairing, edge }: Drawn): boolean =>
+  sayCause(pairing.findings, edge.sides.length)?.place === EVERY_SIDE;
+
 /** Both counts of a side, and what is the matter with it. */
 export function sideWords(place: Place, side: number): Item {
   const { drawn, size } = place;
@@ -166,7 +172,6 @@ export function sideWords(place: Place, side: number): Item {
   const full = [
     front(say.sayFrontSide(isRound ? null : side, stitches), 15),
     ...(met ? [back(say.sayBackSide(isRound ? null : met.backSide, met.back), 15)] : []),
-    ...(said ? [plate(said.off, 17)] : []),
   ];
   const short =
     met?.surplus === 0
@@ -174,16 +179,24 @@ export function sideWords(place: Place, side: number): Item {
       : [
           front(say.sayFrontSide(null, stitches), 14),
           ...(met ? [back(say.sayBackSide(null, met.back), 14)] : []),
-          ...(said ? [plate(said.off, 15)] : []),
         ];
   const least = [front(isRound ? `${stitches}` : `${side + 1}`, 13)];
+  const plates = (px: number): Line[] => (said && !isAlike(drawn) ? [plate(said.off, px)] : []);
   const gap = off ? OFF_GAP : PLAIN_GAP;
+  // Above and below the panel words lie beside each other, and leave the room to the drawing.
+  const isFlat = Math.abs(anchor.outY) > FLAT;
+  const told = (counts: readonly Line[], px: number): Row[] => [
+    ...(isFlat ? [counts] : counts),
+    ...plates(px),
+  ];
+  const [one, another] = [OFF_GAP, OFF_GAP + 14];
   return {
     must: true,
     places: [
-      stackBeyond(full, anchor, gap, { minPx: FULL_PX / size }),
-      stackBeyond(short, anchor, gap, { minPx: SHORT_PX / size }),
-      ...(said ? [stackBeyond([plate(said.off, 15)], anchor, gap)] : []),
+      stackBeyond(told(full, 17), anchor, gap, { minPx: FULL_PX / size }),
+      stackBeyond(told(short, 15), anchor, gap, { minPx: SHORT_PX / size }),
+      stackBeyond(told(short, 15), anchor, gap + 14, { minPx: SHORT_PX / size }),
+      ...[one, another].map((away) => stackBeyond(plates(15), anchor, away)),
       stackBeyond(least, anchor, gap),
     ],
   };
@@ -191,20 +204,27 @@ export function sideWords(place: Place, side: number): Item {
 
 /** A side of the back that lies along several of the front, the back lacking a corner: told where the first two meet. */
 export function longSides(place: Place): Item[] {
-  const { edge, pairing } = place.drawn;
+  const { pairing } = place.drawn;
   const told = pairing.findings.map(cornerOf);
   return pairing.sides.flatMap((side): Item[] => {
     const anchor = anchorOf(place, OUTSIDE, 2 * side.frontSide + 1);
     if (!anchor || told.includes(side.frontSide) || sidesMet(place.drawn, side.frontSide).length < 2)
       return [];
-    const lines = [longSide(side, edge.sides.length)];
-    return [{ places: [stackOffCorner(lines, anchor, OFF_GAP), stackBeyond(lines, anchor, OFF_GAP)] }];
+    const lines = [longSide(side, false)];
+    return [
+      {
+        places: [
+          stackOffCorner(lines, anchor, OFF_GAP, { minPx: FULL_PX / place.size }),
+          stackOffCorner([longSide(side, true)], anchor, OFF_GAP),
+        ],
+      },
+    ];
   });
 }
 
-const longSide = ({ frontSide, backSide, back }: SideMeeting, sides: number): Line => ({
+const longSide = ({ frontSide, backSide, back }: SideMeeting, isShort: boolean): Line => ({
   key: `back.${frontSide}`,
-  text: say.sayAlongBoth(sides === 1 ? null : backSide, back),
+  text: say.sayAlongBoth(isShort ? null : backSide, back),
   px: 14,
   tone: Tone.gap,
   bold: true,
@@ -220,7 +240,7 @@ export function cornerFinding(place: Place, finding: Finding): Item {
   const long = pairing.sides.find(
     ({ frontSide }) => frontSide === corner && sidesMet(place.drawn, frontSide).length > 1,
   );
-  const along = long ? [longSide(long, edge.sides.length)] : [];
+  const along = (isShort: boolean): Line[] => (long ? [longSide(long, isShort)] : []);
   const plate = (text: string, px: number): Line => ({
     key: `off.corner.${corner}`,
     text,
@@ -231,10 +251,10 @@ export function cornerFinding(place: Place, finding: Finding): Item {
   });
   return {
     places: [
-      stackOffCorner([plate(`${where}: ${off}`, 17), ...along], anchor, OFF_GAP, {
+      stackOffCorner([plate(`${where}: ${off}`, 17), ...along(false)], anchor, OFF_GAP, {
         minPx: FULL_PX / place.size,
       }),
-      ...(long ? [stackOffCorner([plate(off, 15), ...along], anchor, OFF_GAP)] : []),
+      ...(long ? [stackOffCorner([plate(off, 15), ...along(true)], anchor, OFF_GAP)] : []),
       stackOffCorner([plate(off, 15)], anchor, OFF_GAP),
       stackBeyond([plate(off, 15)], anchor, OFF_GAP),
     ],

@@ -2,6 +2,7 @@
  * The whole panel, joined: wrong sides together, seen from the front.
  * Front braid outermost, then the seam, the edgings, the posts of the foundation; one outline for all.
  */
+import type { Gap } from '../../../core/index.ts';
 import type { Hand } from '../../state/snapshot.ts';
 import { type Box, Glyph, type Label, Look, type Part, type Sign, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
@@ -30,6 +31,7 @@ import {
   cornerFinding,
   cornerName,
   inwards,
+  isAlike,
   longSides,
   type Place,
   placeOf,
@@ -83,7 +85,6 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   );
   const place = placeOf(drawn, panel, { mirrored });
   const marker = markers(drawn, panel, mirrored);
-  const rings = gapRings(drawn, panel, front, partner);
   const arrows = startSigns(panel, mirrored);
   const lanes = findingLanes(panel, mirrored);
   const { findings } = drawn.pairing;
@@ -103,6 +104,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     ...marker.labels.map((label): Item => ({ places: [[label]] })),
   ];
   const loud = findingSigns(drawn, ring, lanes, undefined);
+  const rings = gapRings(gapsToTell(drawn), panel, { front, back: partner });
   const told = new Set(
     findings
       .flatMap((one) => (one.code === 'corner-moved' ? one.corners : []))
@@ -182,29 +184,48 @@ export function gapSlot(panel: Panel, run: number): number {
   return (starts[run]! + (runs[run]!.count - 1) / 2 + shift) % Math.max(1, count);
 }
 
-function gapRings(drawn: Drawn, panel: Panel, front: Lane, back: Lane): Sign[] {
-  const finders = { front: finder(front), back: finder(back) };
-  return drawn.pairing.gaps.slice(0, MOST_RINGS).map((gap, index) => {
+/** Gaps that nothing louder tells of: not a cause they follow from, nor a ring about the corner they lie at, nor all sides. */
+function gapsToTell(drawn: Drawn): Gap[] {
+  const { findings, gaps } = drawn.pairing;
+  if (isAlike(drawn)) return [];
+  return gaps.filter(
+    (gap) =>
+      !findings.some((finding) =>
+        finding.code === 'side-off'
+          ? finding.follows && finding.frontSide === gap.frontSide && gap.frontCorner === undefined
+          : gap.frontCorner !== undefined &&
+            'frontCorner' in finding &&
+            finding.frontCorner === gap.frontCorner,
+      ),
+  );
+}
+
+/** A ring about each gap, on the lane that lacks stitches there. */
+export function gapRings(gaps: readonly Gap[], panel: Panel, lanes: { front: Lane; back: Lane }): Sign[] {
+  const finders = { front: finder(lanes.front), back: finder(lanes.back) };
+  return gaps.slice(0, MOST_RINGS).map((gap) => {
     const { x, y } = finders[gap.short](gapSlot(panel, gap.run));
-    return { kind: 'ring', key: `gap.${index}`, x, y, px: 17, tone: Tone.gap };
+    return { kind: 'ring', key: `gap.${gap.run}`, x, y, px: 17, tone: Tone.gap };
   });
 }
 
 /** "no partner" inside the first few gaps, where there is room. */
 function gapWords(drawn: Drawn, place: Place): Item[] {
   const within = finder(place.panel.lane(place.panel.depth + 0.3, place.mirrored));
-  return drawn.pairing.gaps.slice(0, 6).map((gap, index) => {
-    const slot = gapSlot(place.panel, gap.run);
-    const line: Line = {
-      key: `gap.${index}`,
-      text: say.sayNoPartner(gap.count),
-      px: 14,
-      tone: Tone.gap,
-      bold: true,
-      plate: Tone.gap,
-    };
-    return { places: inwards(place, within(slot), [line]) };
-  });
+  return gapsToTell(drawn)
+    .slice(0, 6)
+    .map((gap, index) => {
+      const slot = gapSlot(place.panel, gap.run);
+      const line: Line = {
+        key: `gap.${index}`,
+        text: say.sayNoPartner(gap.count),
+        px: 14,
+        tone: Tone.gap,
+        bold: true,
+        plate: Tone.gap,
+      };
+      return { places: inwards(place, within(slot), [line]) };
+    });
 }
 
 /** From where the front turns to where the back turns. */
