@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
-import { pagePolicy } from './tests/setup/policy.mjs';
+import { pagePolicy, safetyHeaders } from './src/policy.ts';
 
 const publicDir = 'assets/page';
 /** The worker must keep its name from build to build. */
@@ -107,6 +107,9 @@ export default defineConfig({
   base: './',
   publicDir,
   plugins: [contentPolicy(), searchThread(), otherLicences(), offlineWorker()],
+  // An address below the app's own has nothing.
+  appType: 'mpa',
+  preview: { headers: { ...safetyHeaders, 'Cache-Control': 'no-cache' } },
   build: {
     target: 'es2023',
     assetsInlineLimit: 0,

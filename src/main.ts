@@ -6,7 +6,6 @@ import type { Showing } from './draw-on-table.ts';
 import { deviceStore, heldText, keep } from './keep/device.ts';
 import { createNotices } from './page/notices/notices.ts';
 import { mountPanels } from './page/page.ts';
-import { wearTheme } from './page-theme.ts';
 import { example, standardSettings } from './state/project.ts';
 import type { Snapshot } from './state/snapshot.ts';
 import { openStore, type Start } from './state/store.ts';
@@ -66,7 +65,10 @@ function open(start: Start, { offerWaysOn, notice, aside }: Sent = {}): void {
 
   const opened = { snapshot: store.snapshot() };
 
-  wearTheme(store);
+  // The styles know both themes; what is worn of yarns comes with the drawing.
+  const { theme } = start.settings;
+  if (theme !== 'auto') document.documentElement.dataset.theme = theme;
+  const wearing = import('./page-theme.ts').then(({ wearTheme }) => wearTheme(store)).catch(tellMissing);
   const panels = mountPanels(document.getElementById('app') as HTMLElement, {
     subscribe: store.subscribe,
     snapshot: store.snapshot,
@@ -109,7 +111,7 @@ function open(start: Start, { offerWaysOn, notice, aside }: Sent = {}): void {
   const drawing = import('./draw-on-table.ts')
     .then(({ showOnTable }) => showOnTable(store, panels, showing))
     .catch(tellMissing);
-  const ready = Promise.all([panels.complete, drawing, watching, cloth]);
+  const ready = Promise.all([panels.complete, drawing, watching, cloth, wearing]);
 
   // For tests: the state and the draw list as data, and a way in for events.
   if (new URLSearchParams(location.search).has('probe'))

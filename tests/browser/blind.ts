@@ -4,18 +4,16 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { type Act, actKinds, actOf, roundsOf } from '../../core/index.ts';
-import { dist, ensureBuilt } from '../setup/build.mjs';
-import { serve } from '../setup/serve.mjs';
 import { launchBrowser, openAt, sendEvent, settle, viewports } from './app.ts';
 import { randomFrom } from './monkey.ts';
+import { serveBuilt } from './serve.ts';
 
 const PICTURES = 30;
 /** What no drawing of the finished rounds can show, or what changes nothing there. */
 const unseen = ['twisted', 'start-counted', 'closing-over-first', 'closing-beside-first'];
 
 async function takeThem(seed: number): Promise<void> {
-  if (!(await ensureBuilt())) throw new Error('The build failed, so there is nothing to photograph.');
-  const server = await serve(dist);
+  const server = await serveBuilt();
   const browser = await launchBrowser();
   const random = randomFrom(seed);
   const below = (most: number): number => Math.floor(random() * most);

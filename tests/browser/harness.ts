@@ -5,9 +5,9 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, inject } from 'vitest';
-import { serve } from '../setup/serve.mjs';
 import { type App, type OpenOptions, openAt, settle } from './app.ts';
 import { afterThisTest, takePage, theBrowser } from './pages.ts';
+import { type Server, serveCopy } from './serve.ts';
 
 export {
   type App,
@@ -61,9 +61,9 @@ export async function openApp(options: TestOptions = {}, address = inject('addre
   return { ...app, expectClean };
 }
 
-/** A server of the test's own, ended after it. Its `pages` may be changed while it runs. */
-export async function serveOwn(headers?: Record<string, string>) {
-  const server = await serve(inject('dist'), 0, headers);
+/** A server of the test's own, ended after it. The files in its folder may be changed while it runs. */
+export async function serveOwn(headers?: Record<string, string>): Promise<Server> {
+  const server = await serveCopy(inject('dist'), headers);
   let closed: Promise<void> | undefined;
   const close = () => {
     closed ??= server.close();

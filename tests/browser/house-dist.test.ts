@@ -1,8 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, inject, it } from 'vitest';
-import { buildInto } from '../setup/build.mjs';
-import { pagePolicy } from '../setup/policy.mjs';
+import { pagePolicy } from '../../src/policy.ts';
 import { root } from '../setup/shell.mjs';
 import {
   builtInto,
@@ -15,6 +14,7 @@ import {
   readBuilt,
   textOf,
 } from './built.ts';
+import { buildInto } from './serve.ts';
 
 const built = readBuilt(inject('dist'));
 const page = textOf(built, 'index.html');

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { pageOf } from '../setup/serve.mjs';
 import {
   axeClean,
   axeFaults,
@@ -68,12 +67,11 @@ describe('opening the app', () => {
 describe('the watch over a page', () => {
   const plant = async (script: string) => {
     const server = await serveOwn();
-    const home = server.pages.get('/')?.body.toString('utf8') ?? '';
-    server.pages.set(
-      '/',
-      pageOf('index.html', home.replace('</body>', '<script src="./planted.js"></script></body>')),
+    server.write(
+      'index.html',
+      server.read('index.html').replace('</body>', '<script src="./planted.js"></script></body>'),
     );
-    server.pages.set('/planted.js', pageOf('planted.js', script));
+    server.write('planted.js', script);
     const app = await openApp({ probe: false }, server.address);
     await app.page.waitForTimeout(300);
     return app;

@@ -3,7 +3,6 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import type { AppEvent } from '../../src/state/snapshot.ts';
-import { pageOf } from '../setup/serve.mjs';
 import { settle, viewports } from './app.ts';
 import { axeCleanInBothThemes, openApp, readSnapshot, sendEvent, serveOwn } from './harness.ts';
 
@@ -180,11 +179,7 @@ test('a newer version is offered, waits for a Yes, and the work is there after i
   const { page } = await openApp({}, server.address);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await sendEvent(page, type('70'));
-  const worker = server.pages.get('/sw.js')?.body.toString('utf8') ?? '';
-  server.pages.set(
-    '/sw.js',
-    pageOf('sw.js', worker.replace(/ringtrue-[0-9a-f]{12}/, 'ringtrue-000000000000')),
-  );
+  server.write('sw.js', server.read('sw.js').replace(/ringtrue-[0-9a-f]{12}/, 'ringtrue-000000000000'));
   await page.evaluate(async () => {
     await (await navigator.serviceWorker.getRegistration())?.update();
   });

@@ -4,10 +4,9 @@
  */
 import { mkdirSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
-import { dist, ensureBuilt } from '../setup/build.mjs';
-import { serve } from '../setup/serve.mjs';
 import { type Device, launchBrowser, openAt, sendEvent, settle, viewports } from './app.ts';
 import { type PictureScene, scenes } from './scenes.ts';
+import { serveBuilt } from './serve.ts';
 
 type Theme = 'light' | 'dark';
 
@@ -51,8 +50,7 @@ async function takePictures(words: string[]): Promise<void> {
     const named = words.filter(isOne);
     return named.length > 0 ? all.filter((one) => named.includes(one)) : all;
   };
-  if (!(await ensureBuilt())) throw new Error('The build failed, so there is nothing to photograph.');
-  const server = await serve(dist);
+  const server = await serveBuilt();
   const browser = await launchBrowser();
   mkdirSync('pictures', { recursive: true });
   const wrongs: string[] = [];

@@ -1,12 +1,10 @@
 /** Builds once before all browser tests, and serves what was built. */
 import type { TestProject } from 'vitest/node';
-import { dist, ensureBuilt } from '../setup/build.mjs';
-import { serve } from '../setup/serve.mjs';
+import { serveBuilt } from './serve.ts';
 
 export default async function setUp(project: TestProject): Promise<() => Promise<void>> {
-  if (!(await ensureBuilt())) throw new Error('The build failed, so there is nothing to test in a browser.');
-  const server = await serve(dist);
+  const server = await serveBuilt();
   project.provide('address', server.address);
-  project.provide('dist', dist);
+  project.provide('dist', server.folder);
   return server.close;
 }

@@ -5,11 +5,10 @@
  */
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { ensureInstalled } from './install.mjs';
+import { runnerImport } from 'vite';
 import { root } from './shell.mjs';
 
 const [target = '', ...words] = process.argv.slice(2);
-if (!(await ensureInstalled())) process.exit(1);
 const path = join(root, target);
 const isFolder = statSync(path).isDirectory();
 const files = isFolder ? readdirSync(path).filter((name) => /\.bench\.(ts|mjs)$/.test(name)) : [target];
@@ -18,7 +17,6 @@ if (picked.length === 0) {
   console.error(`There is no such file under ${target}.`);
   process.exit(1);
 }
-const { runnerImport } = await import('vite');
 process.argv.splice(2, Infinity, ...words);
 for (const name of picked.sort()) {
   if (isFolder) console.log(`\n${name}`);

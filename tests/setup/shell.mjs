@@ -1,7 +1,6 @@
-/** Small helpers that every script here shares. Node's own modules only: they run before anything is installed. */
+/** Small helpers that every script here shares. Node's own modules only. */
 import { spawn } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, realpathSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -46,21 +45,6 @@ export function filesUnder(folder) {
   return files
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
     .sort();
-}
-
-/**
- * One hash over the content of files and folders named from the top folder.
- * @param {string[]} names @param {string[]} [extra] further words that matter
- */
-export function hashOf(names, extra = []) {
-  const hash = createHash('sha256').update(JSON.stringify(extra));
-  for (const name of names) {
-    const path = join(root, name);
-    if (!existsSync(path)) continue;
-    const files = statSync(path).isDirectory() ? filesUnder(path) : [''];
-    for (const file of files) hash.update(`\n${name}/${file}\n`).update(readFileSync(join(path, file)));
-  }
-  return hash.digest('hex');
 }
 
 /** Seconds since a `performance.now()`, for people. @param {number} since */

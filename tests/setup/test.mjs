@@ -5,10 +5,8 @@
  */
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { ensureBuilt } from './build.mjs';
 import { ensureChrome, whatToInstall } from './chrome.mjs';
 import { ensureFirefox } from './firefox.mjs';
-import { ensureInstalled } from './install.mjs';
 import { isStarted, root, runPackage, secondsSince } from './shell.mjs';
 
 /** @typedef {{ passed: number, failed: number, remark?: string }} Count */
@@ -78,7 +76,6 @@ const quickRunners = [
 /** @type {typeof quickRunners} */
 const longRunners = [
   ['property tests', () => runProject('property')],
-  ['build', async () => one(await ensureBuilt())],
   ['browser tests', runBrowserTests],
 ];
 
@@ -101,14 +98,10 @@ async function main() {
     lines.push(lineOf(name, count, time));
     console.log(lines.at(-1));
   };
-  if (await ensureInstalled()) {
-    for (const [name, runner] of isQuick ? quickRunners : [...quickRunners, ...longRunners]) {
-      const since = performance.now();
-      console.log(`\n${name}`);
-      add(name, await runner(), secondsSince(since));
-    }
-  } else {
-    add('installing', one(false));
+  for (const [name, runner] of isQuick ? quickRunners : [...quickRunners, ...longRunners]) {
+    const since = performance.now();
+    console.log(`\n${name}`);
+    add(name, await runner(), secondsSince(since));
   }
   console.log(`\n${lines.join('\n')}\nAll in ${secondsSince(start)}.`);
   process.exitCode = sum.failed > 0 ? 1 : 0;

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { contrast, mix, readHex, writeHex } from '../../src/theme/colour.ts';
@@ -33,6 +34,19 @@ const PAIRS: [keyof Theme, keyof Theme, number][] = [
 const anyHex = fc
   .tuple(fc.nat(255), fc.nat(255), fc.nat(255))
   .map(([red, green, blue]) => writeHex([red, green, blue]));
+
+test('the styles of the first paint hold the very same colours', () => {
+  const css = readFileSync('src/page/styles/tokens.css', 'utf8');
+  const written = new Map(
+    [...css.matchAll(/(--[\w-]+): (?:light-dark\((#\w+), (#\w+)\)|(#\w+));/g)].map(([, name, ...hexes]) => {
+      const [light, dark] = hexes.filter(Boolean);
+      return [name, [light, dark ?? light]];
+    }),
+  );
+  const dark = new Map(customProperties(DARK));
+  const wanted = customProperties(LIGHT).map(([name, light]) => [name, [light, dark.get(name)]] as const);
+  expect(Object.fromEntries(written)).toEqual(Object.fromEntries(wanted));
+});
 
 describe('contrast arithmetic', () => {
   test.each([

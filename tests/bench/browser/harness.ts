@@ -1,7 +1,6 @@
 /** What the benches in a browser share: the built app, served and opened, with the processor slowed if asked. */
 import { type App, launchBrowser, type OpenOptions, openAt } from '../../browser/app.ts';
-import { dist, ensureBuilt } from '../../setup/build.mjs';
-import { serve } from '../../setup/serve.mjs';
+import { serveBuilt } from '../../browser/serve.ts';
 
 /** Opens the built app, hands it to `use`, and closes everything. @param slower 4 = a quarter of the speed */
 export async function withApp(
@@ -9,8 +8,7 @@ export async function withApp(
   use: (app: App) => Promise<void>,
   slower = 1,
 ): Promise<void> {
-  if (!(await ensureBuilt())) throw new Error('The build failed, so there is nothing to measure.');
-  const server = await serve(dist);
+  const server = await serveBuilt();
   const browser = await launchBrowser(['--js-flags=--expose-gc']);
   try {
     const app = await openAt(browser, server.address, options);

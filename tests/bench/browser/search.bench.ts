@@ -1,12 +1,11 @@
 /** What the page feels of a search for causes: its longest task, and how long the first and the last answer take. */
 import { launchBrowser, openAt, sendEvent } from '../../browser/app.ts';
-import { dist } from '../../setup/build.mjs';
-import { serve } from '../../setup/serve.mjs';
+import { serveBuilt } from '../../browser/serve.ts';
 import { summarise, tell } from '../harness.ts';
 
 type Longest = { first: number; last: number; task: number };
 
-const server = await serve(dist, 0);
+const server = await serveBuilt();
 const browser = await launchBrowser();
 const { page } = await openAt(browser, server.address);
 const sides = [61, 40, 57, 44, 52, 66, 48, 71, 39, 58, 63, 50];
