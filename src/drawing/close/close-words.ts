@@ -27,7 +27,7 @@ type Said = { labels: Label[]; signs: Sign[] };
 type Worded = Said & { window: Window };
 
 /** A node, and where it lies. */
-type Laid = { node: number; slot: number };
+type NodeAt = { node: number; slot: number };
 
 /** What the view asks for. Words take some 50 px above and below; the view's own margin gives part of that. */
 export function closeBounds(window: Window, slot: number, gaps: boolean): Box {
@@ -65,7 +65,7 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
   return { labels: said.labels, signs: said.signs };
 }
 
-function sayFront(said: Worded, at: Stretch, { node, slot }: Laid, every: number): void {
+function sayFront(said: Worded, at: Stretch, { node, slot }: NodeAt, every: number): void {
   const { window } = said;
   if (node >= at.cornerFrom) {
     if (node > at.cornerFrom) return;
@@ -155,7 +155,7 @@ function sayBack(said: Worded, ring: Ring, counted: Counted): void {
   }
 }
 
-function sayNode(said: Worded, at: Stretch, { node, slot }: Laid, { every, arms }: Counted): void {
+function sayNode(said: Worded, at: Stretch, { node, slot }: NodeAt, { every, arms }: Counted): void {
   const { window } = said;
   if (node >= at.cornerFrom) {
     if (node > at.cornerFrom) return;

@@ -45,7 +45,7 @@ export type Panel = {
 type Laid = Omit<Panel, 'ring' | 'lane'>;
 
 /** What lanes are laid around, and which: `partner` is the distance between the two that meet where there is room. */
-type Outline = { closed: Closed; corners: readonly Corner[]; edgings: number; partner: number };
+type PanelShape = { closed: Closed; corners: readonly Corner[]; edgings: number; partner: number };
 
 /**
  * The outline and lanes of a panel; `partner` is how far inside the front the last edging lies where there is room.
@@ -68,16 +68,16 @@ function layLoosely(edge: Drawn['edge'], ring: Ring, partner: number): Laid {
   const cells = (odd: number) => edge.sides.map((_, i) => ring.slots.cells[2 * i + odd]?.count ?? 0);
   const { corners } = edge;
   const closed = closePanel(cells(0), corners.length > 0 ? cells(1) : []);
-  const outline = { closed, corners, edgings: ring.rounds.length - 1, partner };
-  const roomy = layTight(outline, 1);
+  const shape = { closed, corners, edgings: ring.rounds.length - 1, partner };
+  const roomy = layTight(shape, 1);
   if (looseness(ring, roomy) <= LOOSEST) return roomy;
   let [low, high] = [CLOSEST_LANES, 1];
   for (let i = 0; i < 7; i++) {
     const middle = (low + high) / 2;
-    if (looseness(ring, layTight(outline, middle)) <= LOOSEST) low = middle;
+    if (looseness(ring, layTight(shape, middle)) <= LOOSEST) low = middle;
     else high = middle;
   }
-  return layTight(outline, low);
+  return layTight(shape, low);
 }
 
 /** The widest that the positions of a side lie apart on the outermost lane. */
@@ -90,7 +90,7 @@ function looseness(ring: Ring, laid: Laid): number {
   return Math.max(...pitches);
 }
 
-function layTight({ closed, corners, edgings, partner: roomyPartner }: Outline, tight: number): Laid {
+function layTight({ closed, corners, edgings, partner: roomyPartner }: PanelShape, tight: number): Laid {
   const partner = tight * roomyPartner;
   const edging = (index: number) => partner + (edgings - 1 - index) * EDGING_STEP * tight;
   const posts = edging(0) + TO_POSTS * tight;

@@ -10,7 +10,7 @@ import { at, count, type Stroke } from './strokes.ts';
 export type LineScale = { px: number; density: number; originX: number; originY: number };
 
 /** A shape of the line texture, stretched: its middle and its sizes in world units. */
-type Piece = {
+type LinePiece = {
   shape: LineShape;
   colour: string;
   middle: Point;
@@ -47,11 +47,11 @@ export function fillLines(
 }
 
 /** A bar for each straight piece of a stroke and, where they would be seen, a disc for each joint. */
-function piecesOf({ points, closed, colour, widthPx }: Stroke, px: number): Piece[] {
+function piecesOf({ points, closed, colour, widthPx }: Stroke, px: number): LinePiece[] {
   const corners = count(points);
   if (corners < 2) return [];
   const width = widthPx / px;
-  const pieces: Piece[] = [];
+  const pieces: LinePiece[] = [];
   for (let index = 0; index < (closed ? corners : corners - 1); index++) {
     const [a, b] = [at(points, index), at(points, (index + 1) % corners)];
     const length = Math.hypot(b.x - a.x, b.y - a.y);
@@ -65,7 +65,7 @@ function piecesOf({ points, closed, colour, widthPx }: Stroke, px: number): Piec
 }
 
 /** A filled triangle: its first and last point are the base. */
-function wedge({ points, colour }: Stroke): Piece {
+function wedge({ points, colour }: Stroke): LinePiece {
   const [a, tip, c] = [at(points, 0), at(points, 1), at(points, 2)];
   const base = middleOf(a, c);
   return {

@@ -115,19 +115,19 @@ const spanOf = (before: number, now: number): MarkSpan => ({
 });
 
 /** What is the same for every mark of a part that is placed now. */
-type Placing = { part: Part; detail: Detail; step: number; onRibbon: boolean; grown: number; atlas: Atlas };
+type Rendering = { part: Part; detail: Detail; step: number; onRibbon: boolean; grown: number; atlas: Atlas };
 
-function placingOf({ part, built }: PartOnGpu, { atlas }: Tools, grown = 1): Placing {
+function renderingOf({ part, built }: PartOnGpu, { atlas }: Tools, grown = 1): Rendering {
   const { level, step } = built!;
   const onRibbon = level === 'ribbon';
   return { part, detail: onRibbon ? 'small' : level, step, onRibbon, grown, atlas };
 }
 
 /** Places a mark, counted from an origin: far out, single precision would tremble. */
-function setParticle(particle: Particle, index: number, origin: PointData, placing: Placing): void {
-  const { part, step, onRibbon, grown, atlas } = placing;
+function setParticle(particle: Particle, index: number, origin: PointData, rendering: Rendering): void {
+  const { part, step, onRibbon, grown, atlas } = rendering;
   const swell = swellOf(part.marks, index, step, onRibbon) * grown;
-  const stamp = stampOf(part, index, placing.detail, swell);
+  const stamp = stampOf(part, index, rendering.detail, swell);
   const cell = atlas.cell(stamp.cell);
   particle.texture = cell.texture;
   particle.anchorX = cell.anchorX;
@@ -148,11 +148,11 @@ function putMarks(
 ): ParticleContainer {
   const container = tools.pool.take();
   const origin = { x: x0, y: y0 };
-  const placing = placingOf(holder, tools);
+  const rendering = renderingOf(holder, tools);
   container.position.set(x0, y0);
   container.particleChildren = indices.map((index) => {
     const particle = new Particle(tools.lines.blank);
-    setParticle(particle, index, origin, placing);
+    setParticle(particle, index, origin, rendering);
     return particle;
   });
   container.texture = container.particleChildren[0]!.texture;
@@ -184,14 +184,14 @@ function buildChunk(holder: PartOnGpu, number: number, tools: Tools): Held {
 
 /** Sets marks anew where they are held. */
 function change(holder: PartOnGpu, { from, to }: MarkSpan, tools: Tools, grown = 1): void {
-  const placing = placingOf(holder, tools, grown);
+  const rendering = renderingOf(holder, tools, grown);
   for (const { container, first, count } of holder.held.values()) {
     const begin = Math.max(from, first);
     const end = Math.min(to, first + count);
     if (begin >= end) continue;
     for (let index = begin; index < end; index++) {
       const particle = container.particleChildren[index - first] as Particle;
-      setParticle(particle, index, container.position, placing);
+      setParticle(particle, index, container.position, rendering);
     }
     container.update();
   }
