@@ -59,8 +59,8 @@ export const tickStep = (px: number): number => Math.max(5, stepFor(px, TICK_GAP
 export function tickStrokes(part: Part, inks: Inks, px: number): Stroke[] {
   return part.ribbons.filter(isBand).flatMap((ribbon) => {
     const half = Math.max(LEAST_WIDTH_PX, ribbon.width * px) / 2 / px;
-    const places = placesAlong(ribbon, tickStep(px), tickStep(px));
-    return places.map((place) => ({ points: acrossAt(place, half), widthPx: 1.1, colour: inks.paper }));
+    const points = pointsAlong(ribbon, tickStep(px), tickStep(px));
+    return points.map((point) => ({ points: acrossAt(point, half), widthPx: 1.1, colour: inks.paper }));
   });
 }
 
@@ -70,24 +70,24 @@ const RUNG = { leastPx: 3, width: 0.9 };
 function rungs(ribbon: Ribbon, made: number, inks: Inks, px: number): Stroke[] {
   const ink = inks.tones[ribbon.tone]!;
   const half = Math.max(RUNG.leastPx / px, RUNG.width) / 2;
-  return placesAlong(ribbon, 0.5, stepFor(px, RUNG_GAP_PX)).map((place) =>
-    place.mark < made
-      ? { points: acrossAt(place, half), widthPx: 1.3, colour: ink.body }
-      : { points: acrossAt(place, half / 3), widthPx: 1.1, colour: ink.ghost },
+  return pointsAlong(ribbon, 0.5, stepFor(px, RUNG_GAP_PX)).map((point) =>
+    point.mark < made
+      ? { points: acrossAt(point, half), widthPx: 1.3, colour: ink.body }
+      : { points: acrossAt(point, half / 3), widthPx: 1.1, colour: ink.ghost },
   );
 }
 
-type Place = { x: number; y: number; angle: number; mark: number };
+type RibbonPoint = { x: number; y: number; angle: number; mark: number };
 
-/** The line across a path at a place, `half` to either side. */
-function acrossAt({ x, y, angle }: Place, half: number): number[] {
+/** The line across a path at a point, `half` to either side. */
+function acrossAt({ x, y, angle }: RibbonPoint, half: number): number[] {
   const [dx, dy] = [-Math.sin(angle) * half, Math.cos(angle) * half];
   return [x - dx, y - dy, x + dx, y + dy];
 }
 
-/** Places on a ribbon from mark `first`, `step` marks apart; the marks lie evenly along it. */
-function placesAlong({ points, markCount }: Ribbon, first: number, step: number): Place[] {
-  const places: Place[] = [];
+/** Points on a ribbon from mark `first`, `step` marks apart; the marks lie evenly along it. */
+function pointsAlong({ points, markCount }: Ribbon, first: number, step: number): RibbonPoint[] {
+  const found: RibbonPoint[] = [];
   const lengths = lengthsAlong(points);
   const each = lengths.at(-1)! / Math.max(1, markCount);
   let piece = 1;
@@ -97,7 +97,7 @@ function placesAlong({ points, markCount }: Ribbon, first: number, step: number)
     const [a, b] = [at(points, piece - 1), at(points, piece)];
     const share = (along - lengths[piece - 1]!) / (lengths[piece]! - lengths[piece - 1]! || 1);
     const [x, y] = [a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share];
-    places.push({ x, y, angle: Math.atan2(b.y - a.y, b.x - a.x), mark });
+    found.push({ x, y, angle: Math.atan2(b.y - a.y, b.x - a.x), mark });
   }
-  return places;
+  return found;
 }
