@@ -85,16 +85,16 @@ function marksOf(lane: Lane, stretch: Stretch, content: LaneContent, look: LaneL
   const turn = look.anticlockwise ? Math.PI : 0;
   const largest = 1.15 * Math.min(1, 0.4 + 0.6 * look.tight);
   for (let node = stretch.from; node < stretch.to; node++) {
-    const place = find(content.slots[node]!);
+    const point = find(content.slots[node]!);
     const glyph = glyphOf(kindAt(content, stretch, node), look.posts);
     const own = content.looks.get(node) ?? Look.plain;
     const proud = own === Look.surplus ? PROUD : 0;
     const post = glyph === Glyph.post;
     putMark(marks, node - stretch.from, {
-      x: place.x + place.outX * proud,
-      y: place.y + place.outY * proud,
-      angle: post ? place.angle : place.angle + turn,
-      scale: post ? POST * look.tight : Math.min(largest, Math.max(0.3, place.room)),
+      x: point.x + point.outX * proud,
+      y: point.y + point.outY * proud,
+      angle: post ? point.angle : point.angle + turn,
+      scale: post ? POST * look.tight : Math.min(largest, Math.max(0.3, point.room)),
       glyph,
       tone: look.tone,
       look: own as typeof Look.plain,

@@ -1,4 +1,4 @@
-/** Places on a lane by slot: which stretch, where, which way out, and how much room a stitch has. */
+/** Points on a lane by slot: which stretch, where, which way out, and how much room a stitch has. */
 
 import type { Slots } from '../slots.ts';
 import type { LaneStretch } from './shape.ts';
@@ -59,8 +59,8 @@ export function layLane(
   return { cells, count: ring.count, mirrored, aside };
 }
 
-/** A place found; reused by its finder, so read it before asking again. */
-export type Place = {
+/** A point of a lane, as found; reused by its finder, so read it before asking again. */
+export type LanePoint = {
   x: number;
   y: number;
   /** Angle of a glyph whose outer side (-y) looks out of the ring. */
@@ -74,10 +74,10 @@ export type Place = {
 /** Cuts leave a rounding error between one piece and the next. */
 const holds = (cell: LaneCell, u: number) => u >= cell.first - 1e-6 && u <= cell.last + 1e-6;
 
-/** A finder of places on a lane. Neighbouring slots are found without a search. */
-export function finder(lane: Lane): (slot: number) => Place {
+/** A finder of points on a lane. Neighbouring slots are found without a search. */
+export function finder(lane: Lane): (slot: number) => LanePoint {
   const { cells, count, mirrored, aside } = lane;
-  const place: Place = { x: 0, y: 0, angle: 0, outX: 0, outY: -1, room: 1 };
+  const point: LanePoint = { x: 0, y: 0, angle: 0, outX: 0, outY: -1, room: 1 };
   let at = 0;
   return (slot) => {
     const u = ((((slot + 0.5) % count) + count) % count) - 0.5;
@@ -90,22 +90,22 @@ export function finder(lane: Lane): (slot: number) => Place {
     let x: number;
     if (cell.radius === 0) {
       x = cell.ax + (cell.bx - cell.ax) * share;
-      place.y = cell.ay + (cell.by - cell.ay) * share;
-      place.outX = cell.outX;
-      place.outY = cell.outY;
-      place.angle = cell.tilt;
+      point.y = cell.ay + (cell.by - cell.ay) * share;
+      point.outX = cell.outX;
+      point.outY = cell.outY;
+      point.angle = cell.tilt;
     } else {
       const normal = cell.angle + cell.sweep * share;
       const outX = Math.cos(normal);
-      place.outY = Math.sin(normal);
+      point.outY = Math.sin(normal);
       x = cell.ax + cell.radius * outX;
-      place.y = cell.ay + cell.radius * place.outY;
-      place.outX = mirrored ? -outX : outX;
-      place.angle = Math.atan2(place.outX, -place.outY);
+      point.y = cell.ay + cell.radius * point.outY;
+      point.outX = mirrored ? -outX : outX;
+      point.angle = Math.atan2(point.outX, -point.outY);
     }
-    place.x = aside + (mirrored ? -x : x);
-    place.room = cell.length / width;
-    return place;
+    point.x = aside + (mirrored ? -x : x);
+    point.room = cell.length / width;
+    return point;
   };
 }
 
