@@ -12,7 +12,7 @@ import { findingLanes, findingSigns } from './finding-signs.ts';
 import { boxesOfSigns, type Item, placeLabels } from './placing.ts';
 import { type Line, stackAt, stackBeyond } from './stack.ts';
 import { type Fixture, gapRings, joinBuilt, laneBox, movingSigns } from './whole.ts';
-import { anchorOf, boundsOf, centreOf, inwards, type Place, placeOf } from './whole-words.ts';
+import { anchorOf, boundsOf, centreOf, inwards, type LaidPiece, layPiece } from './whole-words.ts';
 
 export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const panel = layPanel(drawn, ring, 0);
@@ -34,23 +34,23 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     front: movingSigns(panel, frontLane, front.mirrored, front.aside),
     back: movingSigns(panel, backLane, back.mirrored, back.aside),
   };
-  const places = {
-    front: placeOf(drawn, panel, { ...front, depth: 0.6 }),
-    back: placeOf(drawn, panel, back),
+  const pieces = {
+    front: layPiece(drawn, panel, { ...front, depth: 0.6 }),
+    back: layPiece(drawn, panel, back),
   };
   const signs = gapRings(drawn.pairing.gaps, panel, { front: frontLane, back: backLane });
   const sides = drawn.edge.sides.map((_, side) => side);
   const items = [
-    seenWords(places.front, say.saySeenFront(), 'front'),
-    seenWords(places.back, say.saySeenBack(), 'back'),
-    ...sides.map((side) => sideWords(places.front, 'front', side)),
-    ...sides.map((side) => sideWords(places.back, 'back', side)),
+    seenWords(pieces.front, say.saySeenFront(), 'front'),
+    seenWords(pieces.back, say.saySeenBack(), 'back'),
+    ...sides.map((side) => sideWords(pieces.front, 'front', side)),
+    ...sides.map((side) => sideWords(pieces.back, 'back', side)),
   ];
   const lanes = findingLanes(panel, back.mirrored, back.aside);
-  const [left0, right0] = [boundsOf(places.front), boundsOf(places.back)];
+  const [left0, right0] = [boundsOf(pieces.front), boundsOf(pieces.back)];
   return {
     ...built,
-    labels: placeLabels(items, [places.front.yarn, places.back.yarn], boxesOfSigns(signs)),
+    labels: placeLabels(items, [pieces.front.yarn, pieces.back.yarn], boxesOfSigns(signs)),
     signs,
     bounds: { ...left0, x0: Math.min(left0.x0, right0.x0), x1: Math.max(left0.x1, right0.x1) },
     findings: (inHand) =>
@@ -64,9 +64,9 @@ export function buildApart(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
 }
 
 /** Which piece lies there: in its middle where there is room, below it where there is none. */
-function seenWords(place: Place, text: string, key: string): Item {
-  const { x, y } = centreOf(place.yarn.inner);
-  const { y1 } = boundsOf(place);
+function seenWords(piece: LaidPiece, text: string, key: string): Item {
+  const { x, y } = centreOf(piece.yarn.inner);
+  const { y1 } = boundsOf(piece);
   const line = (words: string, px: number): Line => ({
     key: `seen.${key}`,
     text: words,
@@ -85,18 +85,18 @@ function seenWords(place: Place, text: string, key: string): Item {
 }
 
 /** Each side's own number and count, and which front side the back's meets; inside where there is room. */
-function sideWords(place: Place, piece: 'front' | 'back', side: number): Item {
-  const { drawn, panel } = place;
+function sideWords(piece: LaidPiece, which: 'front' | 'back', side: number): Item {
+  const { drawn, panel } = piece;
   const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
-  const inside = anchorOf(place, piece === 'front' ? 0.7 : panel.depth + 0.2, 2 * side);
-  const outside = anchorOf(place, -1.9, 2 * side);
-  const count = piece === 'front' ? drawn.edge.sides[side] : meeting?.back;
+  const inside = anchorOf(piece, which === 'front' ? 0.7 : panel.depth + 0.2, 2 * side);
+  const outside = anchorOf(piece, -1.9, 2 * side);
+  const count = which === 'front' ? drawn.edge.sides[side] : meeting?.back;
   if (!inside || !outside || count === undefined) return { places: [] };
-  const isOff = piece === 'back' && meeting?.surplus !== 0;
-  const tone = isOff ? Tone.gap : piece === 'front' ? Tone.front : Tone.edging;
-  const own = piece === 'front' ? side : (meeting?.backSide ?? side);
+  const isOff = which === 'back' && meeting?.surplus !== 0;
+  const tone = isOff ? Tone.gap : which === 'front' ? Tone.front : Tone.edging;
+  const own = which === 'front' ? side : (meeting?.backSide ?? side);
   const plate = (text: string, px: number): Line => ({
-    key: `${piece}.${side}`,
+    key: `${which}.${side}`,
     text,
     px,
     tone,
@@ -104,12 +104,12 @@ function sideWords(place: Place, piece: 'front' | 'back', side: number): Item {
     plate: tone,
   });
   const meets: Line = { key: `meets.${side}`, text: say.sayMeets(side), px: 14, tone: Tone.muted };
-  const full = [plate(say.sayNumbered(own, count), 16), ...(piece === 'back' ? [meets] : [])];
+  const full = [plate(say.sayNumbered(own, count), 16), ...(which === 'back' ? [meets] : [])];
   const short = [plate(say.sayNumbered(own, count), 14)];
   const least = [{ ...plate(`${own + 1}`, 13) }];
-  const minPx = 260 / place.size;
+  const minPx = 260 / piece.size;
   const straight = (lines: readonly Line[], limits = {}) => {
-    const [, away] = inwards(place, inside, lines, { gap: 6, ...limits });
+    const [, away] = inwards(piece, inside, lines, { gap: 6, ...limits });
     return away ?? [];
   };
   return {

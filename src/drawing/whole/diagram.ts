@@ -11,7 +11,7 @@ import { finder, type Lane } from './lanes.ts';
 import { type Item, placeLabels } from './placing.ts';
 import { type Line, stackAt, stackBeyond, type Towards } from './stack.ts';
 import { type Fixture, movingSigns } from './whole.ts';
-import { boundsOf, centreOf, lineOf, type Place, placeOf } from './whole-words.ts';
+import { boundsOf, centreOf, type LaidPiece, layPiece, lineOf } from './whole-words.ts';
 
 /** The ring is one thick line. */
 const LINE_PX = 6;
@@ -20,18 +20,18 @@ export function buildDiagram(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const panel = layPanel(drawn, ring, 0);
   const mirrored = hand !== 'left';
   const lane = panel.lane(0, mirrored);
-  const place = placeOf(drawn, panel, { mirrored, depth: 0.6 });
-  const outline = lineOf(place, 0);
+  const piece = layPiece(drawn, panel, { mirrored, depth: 0.6 });
+  const outline = lineOf(piece, 0);
   const closed = Float32Array.of(...outline, outline[0] ?? 0, outline[1] ?? 0);
   return {
     parts: [],
     sources: new Map(),
-    labels: words(place, lane),
+    labels: words(piece, lane),
     signs: [
       { kind: 'band', key: 'ring', points: closed, px: LINE_PX, tone: Tone.foundation },
       ...start(panel, lane, mirrored),
     ],
-    bounds: boundsOf(place),
+    bounds: boundsOf(piece),
     findings: () => [],
     frame: movingSigns(panel, lane, mirrored).frame,
     window: () => [],
@@ -51,12 +51,12 @@ function start(panel: Panel, lane: Lane, mirrored: boolean): Sign[] {
 }
 
 /** A number for each leg outside the ring, one for each corner, and what the whole is. */
-function words(place: Place, lane: Lane): Label[] {
-  const { drawn, panel } = place;
+function words(piece: LaidPiece, lane: Lane): Label[] {
+  const { drawn, panel } = piece;
   const { ring } = panel;
   const slots = ring.roundSlots(0);
   const stretches = ring.rounds[0]?.stretches ?? [];
-  const outward = towards(lane, panel.lane(-1.9, place.mirrored));
+  const outward = towards(lane, panel.lane(-1.9, piece.mirrored));
   const line = (key: string, text: string, px: number, bold = false): Line => ({
     key,
     text,
@@ -80,14 +80,14 @@ function words(place: Place, lane: Lane): Label[] {
     const size = line(`${key}.corner`, say.sayCornerSize(to - cornerFrom, drawn.edge), 14);
     return { places: to > cornerFrom ? [stackBeyond([size], at, 4)] : [] };
   });
-  const { x, y } = centreOf(place.yarn.inner);
+  const { x, y } = centreOf(piece.yarn.inner);
   const title = [
     line('total', say.sayFoundationTotal(drawn.worked.foundation.length), 24, true),
     line('seen', say.saySeenFoundation(), 15),
   ];
   return placeLabels(
     [...legs, { places: [stackAt(title, x, y), stackAt(title.slice(0, 1), x, y)] }, ...corners],
-    [place.yarn],
+    [piece.yarn],
     [],
   );
 }

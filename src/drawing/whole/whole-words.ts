@@ -5,6 +5,7 @@ import * as say from '../../words/marks.ts';
 import { EVERY_SIDE, sayCause, sayCount, sayFinding } from '../../words/verdict.ts';
 import type { Drawn } from '../ring.ts';
 import type { Panel } from './build.ts';
+import type { Placement } from './lanes.ts';
 import type { Item } from './placing.ts';
 import { type Anchor, boxOf, cellMiddle, linePoints } from './shape.ts';
 import { sidesMet } from './sides-met.ts';
@@ -26,23 +27,15 @@ const BELOW_PX = 150;
 /** Steps along the arcs of a line that words keep off, in radians. */
 const FINE = 0.2;
 
-/** A panel with what its words are placed by. */
-export type Place = {
-  drawn: Drawn;
-  panel: Panel;
-  mirrored: boolean;
-  /** Moved along x, after mirroring. */
-  aside: number;
-  yarn: Yarn;
-  size: number;
-};
+/** A panel as it is laid, with what its words are placed by. */
+export type LaidPiece = Placement & { drawn: Drawn; panel: Panel; yarn: Yarn; size: number };
 
 /** `depth`: how far in the yarn of the piece goes. */
-export function placeOf(
+export function layPiece(
   drawn: Drawn,
   panel: Panel,
   { mirrored, aside = 0, depth = panel.depth + 0.1 }: { mirrored: boolean; aside?: number; depth?: number },
-): Place {
+): LaidPiece {
   const line = (inset: number) => laid(linePoints(panel.stretches(inset), FINE), mirrored, aside);
   const yarn = { outer: line(-1), inner: line(depth) };
   const box = boxOf(yarn.outer);
@@ -50,19 +43,23 @@ export function placeOf(
 }
 
 /** A closed line so far in, as it is drawn. */
-export const lineOf = ({ panel, mirrored, aside }: Place, inset: number): Float32Array =>
+export const lineOf = ({ panel, mirrored, aside }: LaidPiece, inset: number): Float32Array =>
   laid(linePoints(panel.stretches(inset), FINE), mirrored, aside);
 
 const laid = (points: Float32Array, mirrored: boolean, aside: number): Float32Array =>
   points.map((value, index) => (index % 2 === 0 ? aside + (mirrored ? -value : value) : value));
 
-export function boundsOf({ panel, mirrored, aside }: Place): Box {
+export function boundsOf({ panel, mirrored, aside }: LaidPiece): Box {
   const { x0, x1, y0, y1 } = boxOf(laid(linePoints(panel.stretches(0)), mirrored, aside));
   return { x0: x0 - 1.9, x1: x1 + 1.9, y0: y0 - 1.9, y1: y1 + 1.9 };
 }
 
 /** The middle of a side (even) or corner (odd) on a lane, as it is drawn. */
-export function anchorOf({ panel, mirrored, aside }: Place, inset: number, cell: number): Anchor | undefined {
+export function anchorOf(
+  { panel, mirrored, aside }: LaidPiece,
+  inset: number,
+  cell: number,
+): Anchor | undefined {
   const anchor = cellMiddle(panel.stretches(inset), cell);
   const flip = mirrored ? -1 : 1;
   return anchor && { ...anchor, x: aside + flip * anchor.x, outX: flip * anchor.outX };
@@ -81,8 +78,8 @@ export function centreOf(line: ArrayLike<number>): { x: number; y: number } {
 }
 
 /** How many meet, and the first cause; below the panel where it has no middle to speak of. */
-export function answer(place: Place): Item {
-  const { drawn, yarn } = place;
+export function answer(piece: LaidPiece): Item {
+  const { drawn, yarn } = piece;
   const centre = centreOf(yarn.inner);
   const count = (px: number, bold = false): Line => ({
     key: 'count',
@@ -122,8 +119,8 @@ export function answer(place: Place): Item {
   return {
     places: [
       ...inside.map((lines) => stackAt(lines, centre.x, centre.y)),
-      stackBeyond([count(16, true), ...cause(15)], bottom, 62, { minPx: BELOW_PX / place.size }),
-      stackBeyond([count(15, true)], bottom, 44, { minPx: BELOW_PX / place.size }),
+      stackBeyond([count(16, true), ...cause(15)], bottom, 62, { minPx: BELOW_PX / piece.size }),
+      stackBeyond([count(15, true)], bottom, 44, { minPx: BELOW_PX / piece.size }),
     ],
   };
 }
@@ -133,9 +130,9 @@ export const isAlike = ({ pairing, edge }: Drawn): boolean =>
   sayCause(pairing.findings, edge.sides.length)?.place === EVERY_SIDE;
 
 /** Both counts of a side, and what is the matter with it. */
-export function sideWords(place: Place, side: number): Item {
-  const { drawn, size } = place;
-  const anchor = anchorOf(place, OUTSIDE, 2 * side);
+export function sideWords(piece: LaidPiece, side: number): Item {
+  const { drawn, size } = piece;
+  const anchor = anchorOf(piece, OUTSIDE, 2 * side);
   const meeting = drawn.pairing.sides.find(({ frontSide }) => frontSide === side);
   if (!anchor) return { places: [] };
   // One side of the back along two of the front is told between them.
@@ -203,18 +200,18 @@ export function sideWords(place: Place, side: number): Item {
 }
 
 /** A side of the back that lies along several of the front, the back lacking a corner: told where the first two meet. */
-export function longSides(place: Place): Item[] {
-  const { pairing } = place.drawn;
+export function longSides(piece: LaidPiece): Item[] {
+  const { pairing } = piece.drawn;
   const told = pairing.findings.map(cornerOf);
   return pairing.sides.flatMap((side): Item[] => {
-    const anchor = anchorOf(place, OUTSIDE, 2 * side.frontSide + 1);
-    if (!anchor || told.includes(side.frontSide) || sidesMet(place.drawn, side.frontSide).length < 2)
+    const anchor = anchorOf(piece, OUTSIDE, 2 * side.frontSide + 1);
+    if (!anchor || told.includes(side.frontSide) || sidesMet(piece.drawn, side.frontSide).length < 2)
       return [];
     const lines = [longSide(side, false)];
     return [
       {
         places: [
-          stackOffCorner(lines, anchor, OFF_GAP, { minPx: FULL_PX / place.size }),
+          stackOffCorner(lines, anchor, OFF_GAP, { minPx: FULL_PX / piece.size }),
           stackOffCorner([longSide(side, true)], anchor, OFF_GAP),
         ],
       },
@@ -231,14 +228,14 @@ const longSide = ({ frontSide, backSide, back }: SideMeeting, isShort: boolean):
 });
 
 /** What is the matter with a corner, outside it. */
-export function cornerFinding(place: Place, finding: Finding): Item {
+export function cornerFinding(piece: LaidPiece, finding: Finding): Item {
   const corner = cornerOf(finding);
-  const anchor = corner === undefined ? undefined : anchorOf(place, OUTSIDE, 2 * corner + 1);
+  const anchor = corner === undefined ? undefined : anchorOf(piece, OUTSIDE, 2 * corner + 1);
   if (!anchor) return { places: [] };
-  const { edge, pairing } = place.drawn;
+  const { edge, pairing } = piece.drawn;
   const { place: where, off } = sayFinding(finding, edge.sides.length);
   const long = pairing.sides.find(
-    ({ frontSide }) => frontSide === corner && sidesMet(place.drawn, frontSide).length > 1,
+    ({ frontSide }) => frontSide === corner && sidesMet(piece.drawn, frontSide).length > 1,
   );
   const along = (isShort: boolean): Line[] => (long ? [longSide(long, isShort)] : []);
   const plate = (text: string, px: number): Line => ({
@@ -252,7 +249,7 @@ export function cornerFinding(place: Place, finding: Finding): Item {
   return {
     places: [
       stackOffCorner([plate(`${where}: ${off}`, 17), ...along(false)], anchor, OFF_GAP, {
-        minPx: FULL_PX / place.size,
+        minPx: FULL_PX / piece.size,
       }),
       ...(long ? [stackOffCorner([plate(off, 15), ...along(true)], anchor, OFF_GAP)] : []),
       stackOffCorner([plate(off, 15)], anchor, OFF_GAP),
@@ -267,8 +264,8 @@ export function cornerOf(finding: Finding): number | undefined {
   return 'frontCorner' in finding ? finding.frontCorner : undefined;
 }
 
-export function cornerName(place: Place, corner: number): Item {
-  const anchor = anchorOf(place, -1.5, 2 * corner + 1);
+export function cornerName(piece: LaidPiece, corner: number): Item {
+  const anchor = anchorOf(piece, -1.5, 2 * corner + 1);
   if (!anchor) return { places: [] };
   const name: Line = { key: `corner.${corner}`, text: say.sayCorner(corner), px: 13, tone: Tone.front };
   return { places: [stackBeyond([name], anchor, PLAIN_GAP, { minPx: 16 })] };
@@ -276,7 +273,7 @@ export function cornerName(place: Place, corner: number): Item {
 
 /** Words inside the panel at a place on its inner lane: towards the middle, or straight away from the lane. */
 export function inwards(
-  { yarn }: Place,
+  { yarn }: LaidPiece,
   at: Anchor,
   lines: readonly Line[],
   { gap = 14, minPx = 0 }: { gap?: number; minPx?: number } = {},

@@ -32,9 +32,9 @@ import {
   cornerName,
   inwards,
   isAlike,
+  type LaidPiece,
+  layPiece,
   longSides,
-  type Place,
-  placeOf,
   sideWords,
 } from './whole-words.ts';
 
@@ -83,7 +83,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     buildFront(drawn, panel, placing),
     buildGaps(drawn, panel, { front, back: partner }),
   );
-  const place = placeOf(drawn, panel, { mirrored });
+  const piece = layPiece(drawn, panel, { mirrored });
   const marker = markers(drawn, panel, mirrored);
   const arrows = startSigns(panel, mirrored);
   const lanes = findingLanes(panel, mirrored);
@@ -92,15 +92,15 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const isOff = (side: number) =>
     findings.some((finding) => finding.code === 'side-off' && finding.frontSide === side);
   const items = [
-    ...findings.map((finding) => cornerFinding(place, finding)),
-    ...longSides(place),
+    ...findings.map((finding) => cornerFinding(piece, finding)),
+    ...longSides(piece),
     ...[...sides.filter(isOff), ...sides.filter((side) => !isOff(side))].map((side) =>
-      sideWords(place, side),
+      sideWords(piece, side),
     ),
-    answer(place),
-    ...gapWords(drawn, place),
-    ...drawn.edge.corners.map((_, corner) => cornerName(place, corner)),
-    ...startWords(place),
+    answer(piece),
+    ...gapWords(drawn, piece),
+    ...drawn.edge.corners.map((_, corner) => cornerName(piece, corner)),
+    ...startWords(piece),
     ...marker.labels.map((label): Item => ({ places: [[label]] })),
   ];
   const loud = findingSigns(drawn, ring, lanes, undefined);
@@ -116,9 +116,9 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   return {
     parts: [...built.parts, marker.part],
     sources: built.sources,
-    labels: placeLabels(items, [place.yarn], boxesOfSigns([...rings, ...arrows, ...loud])),
+    labels: placeLabels(items, [piece.yarn], boxesOfSigns([...rings, ...arrows, ...loud])),
     signs: [...rings, ...clashes, ...arrows],
-    bounds: boundsOf(place),
+    bounds: boundsOf(piece),
     findings: (inHand) => (inHand === undefined ? loud : findingSigns(drawn, ring, lanes, inHand)),
     ...movingSigns(panel, front, mirrored),
   };
@@ -210,12 +210,12 @@ export function gapRings(gaps: readonly Gap[], panel: Panel, lanes: { front: Lan
 }
 
 /** "no partner" inside the first few gaps, where there is room. */
-function gapWords(drawn: Drawn, place: Place): Item[] {
-  const within = finder(place.panel.lane(place.panel.depth + 0.3, place.mirrored));
+function gapWords(drawn: Drawn, piece: LaidPiece): Item[] {
+  const within = finder(piece.panel.lane(piece.panel.depth + 0.3, piece.mirrored));
   return gapsToTell(drawn)
     .slice(0, 6)
     .map((gap, index) => {
-      const slot = gapSlot(place.panel, gap.run);
+      const slot = gapSlot(piece.panel, gap.run);
       const line: Line = {
         key: `gap.${index}`,
         text: say.sayNoPartner(gap.count),
@@ -224,7 +224,7 @@ function gapWords(drawn: Drawn, place: Place): Item[] {
         bold: true,
         plate: Tone.gap,
       };
-      return { places: inwards(place, within(slot), [line]) };
+      return { places: inwards(piece, within(slot), [line]) };
     });
 }
 
@@ -293,14 +293,14 @@ function startSigns(panel: Panel, mirrored: boolean): Sign[] {
   ];
 }
 
-function startWords(place: Place): Item[] {
-  const { panel, mirrored } = place;
+function startWords(piece: LaidPiece): Item[] {
+  const { panel, mirrored } = piece;
   const limits = { minPx: 13 };
   const line = (key: string, text: string): Line => ({ key, text, px: 13, tone: Tone.muted });
   const begin = finder(panel.lane(panel.depth + 1.2, mirrored))(panel.ring.roundSlots(0)[0] ?? 0);
   const join = finder(panel.lane(OUTSIDE - 0.2, mirrored))(panel.ring.slots.shift);
   return [
-    { places: inwards(place, begin, [line('start.back', say.sayFoundationStart())], limits) },
+    { places: inwards(piece, begin, [line('start.back', say.sayFoundationStart())], limits) },
     { places: [stackBeyond([line('start.join', say.sayJoinStart())], join, 4, limits)] },
   ];
 }
