@@ -34,7 +34,7 @@ export type MoveName =
   | 'thread-through';
 
 /** Where hook or needle goes. */
-export type Place =
+export type MoveTarget =
   | 'first-chain'
   | 'base-chain'
   | 'back-loop'
@@ -50,7 +50,7 @@ export type Move = {
   loopsAfter: number;
   /** How many loops on the hook the yarn is drawn through. */
   through?: number;
-  place?: Place;
+  target?: MoveTarget;
 };
 
 /** What a move does to the loops on the hook. */
@@ -60,7 +60,7 @@ function after(loops: number, { move, through = 0 }: Pick<Move, 'move' | 'throug
   return move === 'pull-out' ? loops - 1 : loops;
 }
 
-function run(loops: number, moves: readonly Pick<Move, 'move' | 'through' | 'place'>[]): Move[] {
+function run(loops: number, moves: readonly Pick<Move, 'move' | 'through' | 'target'>[]): Move[] {
   let before = loops;
   return moves.map((move) => {
     const made = { ...move, loopsBefore: before, loopsAfter: after(before, move) };
@@ -71,10 +71,10 @@ function run(loops: number, moves: readonly Pick<Move, 'move' | 'through' | 'pla
 
 const through = (n: number): Pick<Move, 'move' | 'through'> => ({ move: 'draw-through', through: n });
 
-const foundation = (place: Place): Move[] =>
+const foundation = (target: MoveTarget): Move[] =>
   run(1, [
     { move: 'yarn-round' },
-    { move: 'insert', place },
+    { move: 'insert', target },
     { move: 'draw-up' },
     through(1),
     through(2),
@@ -83,11 +83,11 @@ const foundation = (place: Place): Move[] =>
 
 const MOVES: Record<StitchKind, Move[]> = {
   chain: run(1, [through(1)]),
-  'slip-stitch': run(1, [{ move: 'insert', place: 'inner-loops' }, through(1)]),
-  'double-crochet': run(1, [{ move: 'insert', place: 'back-loop' }, { move: 'draw-up' }, through(2)]),
+  'slip-stitch': run(1, [{ move: 'insert', target: 'inner-loops' }, through(1)]),
+  'double-crochet': run(1, [{ move: 'insert', target: 'back-loop' }, { move: 'draw-up' }, through(2)]),
   treble: run(1, [
     { move: 'yarn-round' },
-    { move: 'insert', place: 'both-loops' },
+    { move: 'insert', target: 'both-loops' },
     { move: 'draw-up' },
     through(2),
     through(2),
@@ -96,13 +96,13 @@ const MOVES: Record<StitchKind, Move[]> = {
   'foundation-treble': foundation('base-chain'),
   'fasten-off': run(1, [{ move: 'pull-out' }]),
   'needle-closing': run(0, [
-    { move: 'needle-under', place: 'first-stitch' },
-    { move: 'needle-back', place: 'last-stitch' },
+    { move: 'needle-under', target: 'first-stitch' },
+    { move: 'needle-back', target: 'last-stitch' },
     { move: 'snug' },
   ]),
   'running-stitch': run(0, [
-    { move: 'needle-down', place: 'strip' },
-    { move: 'needle-up', place: 'strip' },
+    { move: 'needle-down', target: 'strip' },
+    { move: 'needle-up', target: 'strip' },
     { move: 'thread-through' },
   ]),
 };

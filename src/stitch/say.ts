@@ -2,7 +2,7 @@
 import { many } from '../words/numbers.ts';
 import { type TermId, term } from '../words/terms.ts';
 import type { Speech } from '../words/words.ts';
-import { type Move, movesOf, type Place, type StitchKind } from './moves.ts';
+import { type Move, type MoveTarget, movesOf, type StitchKind } from './moves.ts';
 import type { Variant } from './variant.ts';
 
 const NAMES: Record<StitchKind, TermId | 'ending' | 'closing' | 'running'> = {
@@ -35,7 +35,7 @@ export function termOf(kind: StitchKind): TermId | null {
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const PLACES: Record<Place, string> = {
+const TARGETS: Record<MoveTarget, string> = {
   'first-chain': 'Hook into the first chain, under both its strands.',
   'base-chain': 'Hook into the base chain, under 2 strands.',
   'back-loop': 'Hook under the back loop only.',
@@ -72,11 +72,11 @@ export function sayMove(variant: Variant, index: number, speech: Speech): string
     case 'insert':
       return variant.intoCorner
         ? 'Hook under both loops of the corner chain.'
-        : PLACES[move.place ?? 'both-loops'];
+        : TARGETS[move.target ?? 'both-loops'];
     case 'needle-under':
-      return variant.adds === 1 ? PLACES['first-stitch'] : 'Needle under both loops of the second stitch.';
+      return variant.adds === 1 ? TARGETS['first-stitch'] : 'Needle under both loops of the second stitch.';
     case 'needle-back':
-      return PLACES['last-stitch'];
+      return TARGETS['last-stitch'];
   }
 }
 

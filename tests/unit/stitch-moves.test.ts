@@ -58,8 +58,8 @@ describe('moves', () => {
     const foundation = names(movesOf('foundation-treble'));
     foundation.splice(3, 1);
     expect(foundation).toEqual(names(movesOf('treble')));
-    expect(movesOf('foundation-treble')[1]?.place).toBe('base-chain');
-    expect(movesOf('foundation-start')[1]?.place).toBe('first-chain');
+    expect(movesOf('foundation-treble')[1]?.target).toBe('base-chain');
+    expect(movesOf('foundation-start')[1]?.target).toBe('first-chain');
   });
 });
 
