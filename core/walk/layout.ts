@@ -11,7 +11,7 @@ import { ease } from '../join/ease.ts';
 import { type Arm, type NodeCode, NodeKind, type Plan, type Round, type Step } from '../types.ts';
 import { lastNotAbove } from '../whole.ts';
 
-export type Place = {
+export type NodeLocation = {
   /** Side the node belongs to; -1 in a corner. */
   side: number;
   /** Corner the node belongs to; -1 on a side. */
@@ -41,7 +41,7 @@ export type CarriedOut = Pick<Step, 'mishap' | 'adjustments'>;
 export const carriedOut = (act: number, asked: true | undefined, before: CarriedOut = {}): CarriedOut =>
   asked ? { ...before, adjustments: [...(before.adjustments ?? []), act] } : { ...before, mishap: act };
 
-export function placeOf(view: RoundView, node: number): Place {
+export function locate(view: RoundView, node: number): NodeLocation {
   const { turns, sizes } = view;
   const corner = lastNotAbove(turns, node);
   const after = corner >= 0 ? (turns[corner] as number) + (sizes[corner] as number) : 0;

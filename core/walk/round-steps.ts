@@ -2,7 +2,7 @@
 
 import { NodeKind, type Plan, type Stage, type Step, type StepKind, type StepTarget } from '../types.ts';
 import { isWhole, lastNotAbove } from '../whole.ts';
-import { attachedOn, type CarriedOut, placeOf, type RoundsSeen, type RoundView } from './layout.ts';
+import { attachedOn, type CarriedOut, locate, type RoundsSeen, type RoundView } from './layout.ts';
 import { actsSection, bareStep, markerAhead, nowhere, type Section } from './sections.ts';
 
 /** The front is there already: the maker counts along it, from the first stitch of side 1. */
@@ -161,7 +161,7 @@ const kindOfStep = (name: 'foundation' | 'edging', code: number): StepKind => {
 
 function stitchStep(round: Walked, node: number): Step {
   const { plan, view, name, edging } = round;
-  const { side, corner, place, of } = placeOf(view, node);
+  const { side, corner, place, of } = locate(view, node);
   const kind = kindOfStep(name, view.kindAt(node));
   const endsInCorner = node < (view.turns.at(-1) ?? 0);
   const ahead = corner < 0 ? markerAhead(place, of, plan.choices.markerEvery, endsInCorner) : {};
