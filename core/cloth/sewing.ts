@@ -46,14 +46,14 @@ export function sewByHand(input: SewingInput): SewingPlan {
   const { sides, hasCorners, working, tail } = input;
   const seam = sides.reduce((sum, side) => sum + side.seam, 0);
   const stitches = sides.reduce((sum, side) => sum + side.stitches, 0);
-  const places = placesOf(sides, hasCorners);
+  const sewn = stitchesOf(sides, hasCorners);
   const pitch = seam / stitches;
   const take = 1 + input.thickness / pitch;
   const pass = seam * take;
-  const changes = changesOf(places, pitch, (working - 2 * tail) / take, hasCorners);
+  const changes = changesOf(sewn, pitch, (working - 2 * tail) / take, hasCorners);
   const over = { out: sides.map(() => 0), back: sides.map(() => 0) };
   const corners: ('before' | 'after')[] = [];
-  places.forEach(({ side, isCorner }, i) => {
+  sewn.forEach(({ side, isCorner }, i) => {
     const isOver = i % 2 === 0;
     // Over a corner's chains the thread is on top, so the needle has come out before them.
     if (isCorner) corners[side] = isOver ? 'before' : 'after';
@@ -72,13 +72,14 @@ export function sewByHand(input: SewingInput): SewingPlan {
   };
 }
 
-type Place = { side: number; stitch: number; isCorner: boolean };
+/** A stitch, or a corner, that a pass of thread goes along. */
+type SewnStitch = { side: number; stitch: number; isCorner: boolean };
 
-/** Every place of a pass in order, from the middle of the first side round to it again. Corner i follows side i. */
-function placesOf(sides: readonly SewnSide[], hasCorners: boolean): Place[] {
-  const run = (side: number, from: number, to: number): Place[] =>
+/** All that a pass goes along, in order, from the middle of the first side round to it again. Corner i follows side i. */
+function stitchesOf(sides: readonly SewnSide[], hasCorners: boolean): SewnStitch[] {
+  const run = (side: number, from: number, to: number): SewnStitch[] =>
     Array.from({ length: to - from }, (_, i) => ({ side, stitch: from + i, isCorner: false }));
-  const corner = (side: number): Place[] => (hasCorners ? [{ side, stitch: 0, isCorner: true }] : []);
+  const corner = (side: number): SewnStitch[] => (hasCorners ? [{ side, stitch: 0, isCorner: true }] : []);
   const first = (sides[0] as SewnSide).stitches;
   const middle = hasCorners ? Math.floor(first / 2) : 0;
   return [
@@ -90,17 +91,17 @@ function placesOf(sides: readonly SewnSide[], hasCorners: boolean): Place[] {
 }
 
 /** Changes as far apart as a working length reaches, drawn back where one would come near a corner. */
-function changesOf(places: Place[], pitch: number, reach: number, hasCorners: boolean): ThreadChange[] {
+function changesOf(sewn: SewnStitch[], pitch: number, reach: number, hasCorners: boolean): ThreadChange[] {
   const most = Math.max(1, Math.floor(reach / pitch));
   const clear = Math.ceil(clearOfCorner / pitch);
   const isNear = (at: number): boolean =>
-    hasCorners && places.slice(Math.max(0, at - clear), at + clear + 1).some(({ isCorner }) => isCorner);
+    hasCorners && sewn.slice(Math.max(0, at - clear), at + clear + 1).some(({ isCorner }) => isCorner);
   const changes: ThreadChange[] = [];
   let from = 0;
-  while (places.length - from > most) {
+  while (sewn.length - from > most) {
     let at = from + most;
     while (at > from + most / 2 && isNear(at)) at--;
-    const { side, stitch } = places[at] as Place;
+    const { side, stitch } = sewn[at] as SewnStitch;
     changes.push({ side, stitch });
     from = at;
   }
