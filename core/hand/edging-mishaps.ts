@@ -14,7 +14,8 @@ import type { Making } from './graph.ts';
 /** Something done at one ordinary target that is not one stitch: `makes` stitches there. */
 export type Special = { target: number; makes: number; act: number };
 
-export type Hand = {
+/** A round of edging as it is worked, and what it is worked from. */
+export type EdgingWork = {
   making: Making;
   intent: RoundIntent;
   below: RoundBelow;
@@ -29,23 +30,23 @@ export type Hand = {
 };
 
 /** Settles beforehand where the hand will do other than one stitch in each place. */
-export function prepare(hand: Hand, increase: number, attach: number): void {
-  const { below, corners, intent } = hand;
+export function prepare(work: EdgingWork, increase: number, attach: number): void {
+  const { below, corners, intent } = work;
   const specials: Specials = new Map();
   // The attach place is left alone: its stitch is the closing's.
   for (const place of ease(below.length - 1, increase))
     addSpecial(specials, { target: place + 1, makes: 2, act: -1 });
   for (const slip of intent.slips) {
     if ('side' in slip.at) {
-      placeSpecial(hand, specials, { ...slip, ...slip.at }, attach);
+      placeSpecial(work, specials, { ...slip, ...slip.at }, attach);
       continue;
     }
     const corner = corners[slip.at.afterCorner];
     const hidden = corner ? (corner.from + corner.size) % below.length : -1;
-    if (corner && isOrdinary(hand, hidden)) addSpecial(specials, { target: hidden, makes: 0, act: slip.act });
+    if (corner && isOrdinary(work, hidden)) addSpecial(specials, { target: hidden, makes: 0, act: slip.act });
   }
-  for (const move of intent.moves) moveCorners(hand, move);
-  hand.specials = [...specials.values()].sort((a, b) => a.target - b.target);
+  for (const move of intent.moves) moveCorners(work, move);
+  work.specials = [...specials.values()].sort((a, b) => a.target - b.target);
 }
 
 type SideSlip = Slip & { side: number; place: number };
@@ -60,17 +61,17 @@ function addSpecial(specials: Specials, special: Special): void {
 }
 
 /** An ordinary target: no corner position, and not the turn of a corner without any. */
-const isOrdinary = (hand: Hand, node: number): boolean =>
+const isOrdinary = (work: EdgingWork, node: number): boolean =>
   node >= 0 &&
-  node < hand.below.length &&
-  !hand.corners.some(({ from, size }) => node >= from && node < from + size);
+  node < work.below.length &&
+  !work.corners.some(({ from, size }) => node >= from && node < from + size);
 
 /** Ordinary targets of a side of the round below, in its own order after the corner before it. */
 function targetsOfSide(
-  hand: Hand,
+  work: EdgingWork,
   side: number,
 ): { from: number; count: number; again: number; more: number } {
-  const { corners, below } = hand;
+  const { corners, below } = work;
   if (corners.length === 0) return { from: 0, count: below.length, again: 0, more: 0 };
   const end = (corner: Below): number => corner.from + corner.size;
   if (side > 0) {
@@ -82,12 +83,12 @@ function targetsOfSide(
 }
 
 /** Turns a planned place of the side into the target that the hand misses or uses again. */
-function placeSpecial(hand: Hand, specials: Specials, slip: SideSlip, attach: number): void {
-  const [, after] = hand.arm;
-  const armAfter = hand.corners.length > 0 ? after : 0;
+function placeSpecial(work: EdgingWork, specials: Specials, slip: SideSlip, attach: number): void {
+  const [, after] = work.arm;
+  const armAfter = work.corners.length > 0 ? after : 0;
   const { from, count, again, more } = targetsOfSide(
-    hand,
-    Math.min(slip.side, Math.max(0, hand.corners.length - 1)),
+    work,
+    Math.min(slip.side, Math.max(0, work.corners.length - 1)),
   );
   const all = count + more;
   const { times, act } = slip;
@@ -111,22 +112,22 @@ function placeSpecial(hand: Hand, specials: Specials, slip: SideSlip, attach: nu
  * belong; counted from the corner, the hand counts out the recipe's number for each side and makes the next corner
  * where that ends, in its own place if the number ends there.
  */
-function moveCorners(hand: Hand, { corner: which, by, then }: Move): void {
-  const corner = hand.corners[which];
+function moveCorners(work: EdgingWork, { corner: which, by, then }: Move): void {
+  const corner = work.corners[which];
   if (!corner || by === 0) return;
   const end = (below: Below): number => below.from + below.size - 1;
-  let made = moveCorner(hand, corner, by < 0 ? corner.from + by : end(corner) + by);
+  let made = moveCorner(work, corner, by < 0 ? corner.from + by : end(corner) + by);
   if (then !== 'from-corner') return;
-  for (const next of hand.corners.slice(corner.corner + 1)) {
-    const wanted = made + (hand.counted[next.corner] ?? 0) + 1;
+  for (const next of work.corners.slice(corner.corner + 1)) {
+    const wanted = made + (work.counted[next.corner] ?? 0) + 1;
     const isOwnPlace = wanted >= next.from && wanted <= Math.max(next.from, end(next));
-    made = isOwnPlace ? end(next) : moveCorner(hand, next, wanted);
+    made = isOwnPlace ? end(next) : moveCorner(work, next, wanted);
   }
 }
 
 /** Sets where a corner is made, between its neighbours; gives the last place it takes up. */
-function moveCorner(hand: Hand, own: Below, wanted: number): number {
-  const { below, corners, moved } = hand;
+function moveCorner(work: EdgingWork, own: Below, wanted: number): number {
+  const { below, corners, moved } = work;
   const { from, to } = placesBetween(below, corners);
   const before = corners[own.corner - 1];
   const after = corners[own.corner + 1];
@@ -136,7 +137,7 @@ function moveCorner(hand: Hand, own: Below, wanted: number): number {
   );
   const high = Math.min(to, after?.from ?? to, moved.get(own.corner + 1) ?? to) - 1;
   const target = Math.min(Math.max(wanted, low), high);
-  if (target < low || !isOrdinary(hand, target)) return own.from + own.size - 1;
+  if (target < low || !isOrdinary(work, target)) return own.from + own.size - 1;
   moved.set(own.corner, target);
   return target;
 }

@@ -11,7 +11,7 @@ import { sum } from '../whole.ts';
 import { intentFor } from './acts/doing.ts';
 import { asRecipe, type RoundIntent } from './acts/intent.ts';
 import { attachPlace, type Below, cornersBelow, placesBetween, type RoundBelow } from './attach.ts';
-import { type Hand, prepare } from './edging-mishaps.ts';
+import { type EdgingWork, prepare } from './edging-mishaps.ts';
 import {
   cornerSize,
   finishRound,
@@ -74,7 +74,7 @@ export function makeAsked(
   const { arm, sides, cornerFor } = asked;
   const corners = cornersBelow(below);
   const counted = sides.map((count) => count - sum(arm));
-  const hand: Hand = {
+  const work: EdgingWork = {
     making,
     intent,
     below,
@@ -86,112 +86,112 @@ export function makeAsked(
     cornerFor,
   };
   const attach = attachPlace(below, corners);
-  prepare(hand, asked.increase, attach);
-  workRound(hand, attach, asked.closingAdds);
+  prepare(work, asked.increase, attach);
+  workRound(work, attach, asked.closingAdds);
 }
 
-function workRound(hand: Hand, attach: number, adds: 0 | 1): void {
-  const { making, below } = hand;
-  const { startCounted, attachDoubled } = hand.intent;
-  const { from, to } = placesBetween(below, hand.corners);
-  if (adds === 0 && attach >= 0) intoAttach(hand, attach);
+function workRound(work: EdgingWork, attach: number, adds: 0 | 1): void {
+  const { making, below } = work;
+  const { startCounted, attachDoubled } = work.intent;
+  const { from, to } = placesBetween(below, work.corners);
+  if (adds === 0 && attach >= 0) intoAttach(work, attach);
   if (attachDoubled !== undefined) {
     noteMishap(making, attachDoubled);
-    intoAttach(hand, attach);
+    intoAttach(work, attach);
   }
   let next = from;
-  if (startCounted !== undefined && next < Math.min(hand.corners[0]?.from ?? to, to)) {
+  if (startCounted !== undefined && next < Math.min(work.corners[0]?.from ?? to, to)) {
     noteMishap(making, startCounted);
     next++;
   }
   const upTo = (place: number): void => {
-    if (place > next) along(hand, next, Math.min(place, to));
+    if (place > next) along(work, next, Math.min(place, to));
     next = Math.max(next, place);
   };
-  if (hand.moved.size === 0)
-    for (const corner of hand.corners) {
+  if (work.moved.size === 0)
+    for (const corner of work.corners) {
       upTo(corner.from);
-      next = workCorner(hand, corner);
+      next = workCorner(work, corner);
     }
   else
-    for (const event of eventsAlong(hand)) {
+    for (const event of eventsAlong(work)) {
       upTo(event.at);
-      next = event.moved ? workMovedCorner(hand, event.below, event.at) : workCorner(hand, event.below);
+      next = event.moved ? workMovedCorner(work, event.below, event.at) : workCorner(work, event.below);
     }
-  along(hand, next, to);
-  workClosing(hand, attach, adds);
+  along(work, next, to);
+  workClosing(work, attach, adds);
 }
 
-const intoAttach = (hand: Hand, attach: number): void =>
-  makeStitch(hand.making, NodeKind.stitch, attach >= 0 ? attach : hand.below.length - 1);
+const intoAttach = (work: EdgingWork, attach: number): void =>
+  makeStitch(work.making, NodeKind.stitch, attach >= 0 ? attach : work.below.length - 1);
 
 /** The corners in the order in which the hand comes to them: at their own place, and where one is moved to. */
-function eventsAlong(hand: Hand): { at: number; below: Below; moved: boolean }[] {
-  const events = hand.corners.map((below) => ({ at: below.from, below, moved: false }));
-  for (const [corner, at] of hand.moved)
-    events.push({ at, below: hand.corners[corner] as Below, moved: true });
+function eventsAlong(work: EdgingWork): { at: number; below: Below; moved: boolean }[] {
+  const events = work.corners.map((below) => ({ at: below.from, below, moved: false }));
+  for (const [corner, at] of work.moved)
+    events.push({ at, below: work.corners[corner] as Below, moved: true });
   return events.sort((a, b) => a.at - b.at);
 }
 
 /** Ordinary stitches into the targets from…to-1, but for those at which the hand does otherwise. */
-function along(hand: Hand, from: number, to: number): void {
+function along(work: EdgingWork, from: number, to: number): void {
   let next = from;
-  for (const special of hand.specials) {
+  for (const special of work.specials) {
     if (special.target < next) continue;
     if (special.target >= to) break;
-    makeAlong(hand.making, special.target - next, next);
-    if (special.act >= 0) noteMishap(hand.making, special.act);
-    for (let i = 0; i < special.makes; i++) makeStitch(hand.making, NodeKind.stitch, special.target);
+    makeAlong(work.making, special.target - next, next);
+    if (special.act >= 0) noteMishap(work.making, special.act);
+    for (let i = 0; i < special.makes; i++) makeStitch(work.making, NodeKind.stitch, special.target);
     next = special.target + 1;
   }
-  if (to > next) makeAlong(hand.making, to - next, next);
+  if (to > next) makeAlong(work.making, to - next, next);
 }
 
 /** Works a corner where it belongs; gives the next target. */
-function workCorner(hand: Hand, below: Below): number {
-  const { making, intent } = hand;
+function workCorner(work: EdgingWork, below: Below): number {
+  const { making, intent } = work;
   const { corner, from, size } = below;
   const after = from + size;
   const forgotten = intent.corners[corner]?.forgotten;
-  if (forgotten !== undefined || hand.moved.has(corner)) {
+  if (forgotten !== undefined || work.moved.has(corner)) {
     if (forgotten !== undefined) noteMishap(making, forgotten);
     makeAlong(making, size, from);
     return after;
   }
-  const space = from > 0 ? from - 1 : hand.below.length - 1;
-  cornerInto(hand, corner, size > 0 ? from : space, size > 0 ? after - 1 : space);
+  const space = from > 0 ? from - 1 : work.below.length - 1;
+  cornerInto(work, corner, size > 0 ? from : space, size > 0 ? after - 1 : space);
   return after;
 }
 
-function workMovedCorner(hand: Hand, below: Below, target: number): number {
-  const { moved, forgotten } = hand.intent.corners[below.corner] ?? {};
-  if (moved !== undefined) noteMishap(hand.making, moved);
+function workMovedCorner(work: EdgingWork, below: Below, target: number): number {
+  const { moved, forgotten } = work.intent.corners[below.corner] ?? {};
+  if (moved !== undefined) noteMishap(work.making, moved);
   if (forgotten !== undefined) return target;
-  cornerInto(hand, below.corner, target, target);
+  cornerInto(work, below.corner, target, target);
   return target + 1;
 }
 
 /** Arm, corner, arm: the first arm into one place, the second into another (often the same). */
-function cornerInto(hand: Hand, corner: number, firstPlace: number, lastPlace: number): void {
-  const { making, intent } = hand;
-  const asked = hand.cornerFor(corner);
+function cornerInto(work: EdgingWork, corner: number, firstPlace: number, lastPlace: number): void {
+  const { making, intent } = work;
+  const asked = work.cornerFor(corner);
   const { size } = intent.corners[corner] ?? {};
-  workArm(hand, corner, 'before', firstPlace);
+  workArm(work, corner, 'before', firstPlace);
   if (size) noteMishap(making, size.act);
   turn(making, asked.made);
   const makes = size?.is ?? asked.size;
   for (let i = 0; i < makes; i++)
     if (asked.made === 'chain') makeStitch(making, NodeKind.cornerChain, -1);
     else makeStitch(making, NodeKind.cornerStitch, firstPlace);
-  workArm(hand, corner, 'after', lastPlace);
+  workArm(work, corner, 'after', lastPlace);
 }
 
-function workArm(hand: Hand, corner: number, end: 'before' | 'after', target: number): void {
-  const asked = hand.arm[end === 'before' ? 0 : 1];
-  const missed = hand.intent.corners[corner]?.[end];
-  if (missed) noteMishap(hand.making, missed.act);
+function workArm(work: EdgingWork, corner: number, end: 'before' | 'after', target: number): void {
+  const asked = work.arm[end === 'before' ? 0 : 1];
+  const missed = work.intent.corners[corner]?.[end];
+  if (missed) noteMishap(work.making, missed.act);
   const makes = Math.max(0, asked - (missed?.less ?? 0));
-  for (let i = 0; i < makes; i++) makeStitch(hand.making, NodeKind.arm, target);
+  for (let i = 0; i < makes; i++) makeStitch(work.making, NodeKind.arm, target);
 }
 
 /**
@@ -199,9 +199,9 @@ function workArm(hand: Hand, corner: number, end: 'before' | 'after', target: nu
  * With no ordinary stitch on side 0 the yarn is attached in the corner, all of whose stitches are worked: the closing
  * then has no place to cover.
  */
-function workClosing(hand: Hand, attach: number, asked: 0 | 1): void {
-  const { making, below } = hand;
-  const { closingWorked, closingForgotten, closedOver, closedBeside } = hand.intent;
+function workClosing(work: EdgingWork, attach: number, asked: 0 | 1): void {
+  const { making, below } = work;
+  const { closingWorked, closingForgotten, closedOver, closedBeside } = work.intent;
   const adds = attach >= 0 ? asked : 0;
   if (closingWorked !== undefined) {
     noteMishap(making, closingWorked);
@@ -209,7 +209,7 @@ function workClosing(hand: Hand, attach: number, asked: 0 | 1): void {
   }
   if (closingForgotten !== undefined && adds === 1) {
     noteMishap(making, closingForgotten);
-    intoAttach(hand, attach);
+    intoAttach(work, attach);
   }
   const otherwise = adds === 1 ? closedOver : closedBeside;
   if (otherwise !== undefined) noteMishap(making, otherwise);

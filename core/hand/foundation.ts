@@ -12,7 +12,8 @@ import type { RoundIntent } from './acts/intent.ts';
 import { finishRound, type Making, makeAlong, makeStitch, noteMishap, startMaking, turn } from './graph.ts';
 import type { Orders, Task } from './orders.ts';
 
-type Hand = {
+/** The ring as it is worked, and what it is worked from. */
+type RingWork = {
   making: Making;
   intent: RoundIntent;
   plan: Plan;
@@ -35,18 +36,18 @@ export function workFoundation(task: Task): Round {
 /** The acts of the hand, into a making that is just begun; gives back whether the ring is closed twisted. */
 export function makeFoundation(making: Making, { plan, orders, acts }: Task): boolean {
   const intent = intentFor(acts, 'foundation');
-  const hand: Hand = { making, intent, plan, lastTreble: -1 };
+  const work: RingWork = { making, intent, plan, lastTreble: -1 };
   const legs = legsOf(plan, orders, intent);
-  beginRing(hand);
-  let early = countsFirstFromNothing(hand) ? 1 : 0;
+  beginRing(work);
+  let early = countsFirstFromNothing(work) ? 1 : 0;
   legs.forEach((leg, i) => {
     // The starting chains stand on side 0: with no treble before the first corner they are counted after the last.
     const isSide0 = i % plan.foundation.sides.length === 0;
-    const left = workLeg(hand, i, leg, isSide0 ? early : 0);
+    const left = workLeg(work, i, leg, isSide0 ? early : 0);
     if (isSide0) early = left;
-    if (i < plan.foundation.corners.length) workCorner(hand, i);
+    if (i < plan.foundation.corners.length) workCorner(work, i);
   });
-  closeRing(hand);
+  closeRing(work);
   return intent.twisted !== undefined;
 }
 
@@ -66,25 +67,25 @@ function legsOf(plan: Plan, orders: Orders, { closingForgotten, moves }: RoundIn
   return legs.map((leg) => Math.max(0, leg));
 }
 
-function beginRing(hand: Hand): void {
-  if (hand.plan.choices.foundationStart.counts === 1) makeStitch(hand.making, NodeKind.start, -1);
+function beginRing(work: RingWork): void {
+  if (work.plan.choices.foundationStart.counts === 1) makeStitch(work.making, NodeKind.start, -1);
 }
 
 /** The starting chains taken for the first treble although no stitch stands there. */
-function countsFirstFromNothing(hand: Hand): boolean {
-  const { startCounted } = hand.intent;
-  if (startCounted === undefined || hand.plan.choices.foundationStart.counts === 1) return false;
-  noteMishap(hand.making, startCounted);
+function countsFirstFromNothing(work: RingWork): boolean {
+  const { startCounted } = work.intent;
+  if (startCounted === undefined || work.plan.choices.foundationStart.counts === 1) return false;
+  noteMishap(work.making, startCounted);
   return true;
 }
 
 /** Works one leg, the hand counting aloud; gives back what was counted beyond the leg without being made. */
-function workLeg(hand: Hand, leg: number, target: number, alreadyCounted: number): number {
-  const side = leg % hand.plan.foundation.sides.length;
-  const from = placeOfLeg(hand.plan, leg);
-  const events = hand.intent.slips
+function workLeg(work: RingWork, leg: number, target: number, alreadyCounted: number): number {
+  const side = leg % work.plan.foundation.sides.length;
+  const from = placeOfLeg(work.plan, leg);
+  const events = work.intent.slips
     .flatMap((slip) => {
-      if (!('side' in slip.at) || slip.at.side !== side || !belongsToLeg(hand.plan, leg, slip.at.place))
+      if (!('side' in slip.at) || slip.at.side !== side || !belongsToLeg(work.plan, leg, slip.at.place))
         return [];
       return [{ slip, at: Math.min(Math.max(0, slip.at.place - from), Math.max(0, target - 1)) }];
     })
@@ -92,30 +93,30 @@ function workLeg(hand: Hand, leg: number, target: number, alreadyCounted: number
   let counted = Math.min(alreadyCounted, target);
   for (const { slip, at } of events) {
     if (target === 0) break;
-    trebles(hand, at - counted);
+    trebles(work, at - counted);
     counted = Math.max(counted, at);
-    noteMishap(hand.making, slip.act);
+    noteMishap(work.making, slip.act);
     if (slip.does === 'counts') counted = Math.min(target, counted + slip.times);
-    else counted = doubleTreble(hand, counted, target, slip.times);
+    else counted = doubleTreble(work, counted, target, slip.times);
   }
-  trebles(hand, target - counted);
+  trebles(work, target - counted);
   return alreadyCounted - Math.min(alreadyCounted, target);
 }
 
 /** One treble counted once, and `times` more into the same base chain, not counted. */
-function doubleTreble(hand: Hand, counted: number, target: number, times: number): number {
-  const base = hand.lastTreble;
+function doubleTreble(work: RingWork, counted: number, target: number, times: number): number {
+  const base = work.lastTreble;
   const makes = times + (counted < target ? 1 : 0);
-  for (let i = 0; i < makes; i++) makeStitch(hand.making, NodeKind.stitch, base);
-  hand.lastTreble = hand.making.length - 1;
+  for (let i = 0; i < makes; i++) makeStitch(work.making, NodeKind.stitch, base);
+  work.lastTreble = work.making.length - 1;
   return Math.min(target, counted + 1);
 }
 
-function trebles(hand: Hand, count: number): void {
+function trebles(work: RingWork, count: number): void {
   if (count <= 0) return;
-  makeStitch(hand.making, NodeKind.stitch, hand.lastTreble);
-  makeAlong(hand.making, count - 1, hand.making.length - 1);
-  hand.lastTreble = hand.making.length - 1;
+  makeStitch(work.making, NodeKind.stitch, work.lastTreble);
+  makeAlong(work.making, count - 1, work.making.length - 1);
+  work.lastTreble = work.making.length - 1;
 }
 
 /** Place within its side (after the corner before it) of a leg's first treble. */
@@ -134,9 +135,9 @@ function belongsToLeg(plan: Plan, leg: number, place: number): boolean {
   return (inLead && lead > 0) === (leg === 0);
 }
 
-function workCorner(hand: Hand, corner: number): void {
-  const { making, intent } = hand;
-  const asked = hand.plan.foundation.corners[corner] as Corner;
+function workCorner(work: RingWork, corner: number): void {
+  const { making, intent } = work;
+  const asked = work.plan.foundation.corners[corner] as Corner;
   const { moved, forgotten, size } = intent.corners[corner] ?? {};
   if (moved !== undefined) noteMishap(making, moved);
   if (forgotten !== undefined) {
@@ -148,13 +149,13 @@ function workCorner(hand: Hand, corner: number): void {
   const makes = size?.is ?? asked.size;
   for (let i = 0; i < makes; i++)
     if (asked.made === 'chain') makeStitch(making, NodeKind.cornerChain, -1);
-    else makeStitch(making, NodeKind.cornerStitch, hand.lastTreble);
+    else makeStitch(making, NodeKind.cornerStitch, work.lastTreble);
 }
 
 /** The needle closes the tops: beside the first stitch it makes one more, over the first it makes none. */
-function closeRing(hand: Hand): void {
-  const { making, plan } = hand;
-  const { closedOver, closedBeside, closingForgotten } = hand.intent;
+function closeRing(work: RingWork): void {
+  const { making, plan } = work;
+  const { closedOver, closedBeside, closingForgotten } = work.intent;
   const planned = plan.choices.foundationClosing.adds === 1;
   const otherwise = planned ? closedOver : closedBeside;
   if (otherwise !== undefined) noteMishap(making, otherwise);
