@@ -14,7 +14,7 @@ import type { GpuCanvas, Painter } from './painters/painter.ts';
 import { fontOf } from './painters/words.ts';
 import type { Table, TableOptions, ViewId } from './table-face.ts';
 import { contains, isEmpty, middleOf, type Point, type Rect, toScreen, type Zoom } from './view/camera.ts';
-import { listen } from './view/gestures.ts';
+import { type Gestures, listen } from './view/gestures.ts';
 import { follow, type Looking, panned, wantedCamera, zoomed } from './view/looking.ts';
 import { isOver } from './view/motion.ts';
 import { boxIn, spotIn } from './view/spots.ts';
@@ -47,7 +47,7 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
   host.append(painter.canvas);
 
   const states = new Map<ViewId, ViewState>(VIEWS.map((id) => [id, makeState(id)]));
-  const stopListening = VIEWS.map((id) => listen(stateOf(id).pad, id, () => stateOf(id).region, hand()));
+  const stopListening = VIEWS.map((id) => listen(stateOf(id).pad, id, () => stateOf(id).region, gestures()));
   const stopped = new AbortController();
   const sizes = new ResizeObserver(resize);
   sizes.observe(host);
@@ -176,7 +176,7 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     pad.style.setProperty('touch-action', own ? 'none' : 'pan-y');
   }
 
-  // --- Hand ----------------------------------------------------------------------------------------
+  // --- Gestures ------------------------------------------------------------------------------------
 
   function byHand(id: ViewId, change: (looking: Looking, view: SceneView, region: Rect) => Looking): void {
     const state = stateOf(id);
@@ -231,7 +231,7 @@ export async function openTable(host: HTMLElement, options: TableOptions): Promi
     options.onPoint?.(spot);
   }
 
-  function hand(): Parameters<typeof listen>[3] {
+  function gestures(): Gestures {
     return {
       pan,
       zoom: zoomBy,

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { Zoom } from '../../src/table/view/camera.ts';
-import { type Hand, listen } from '../../src/table/view/gestures.ts';
+import { type Gestures, listen } from '../../src/table/view/gestures.ts';
 
 type Done = [what: string, ...numbers: unknown[]];
 
@@ -14,7 +14,7 @@ function makePad() {
     (...numbers: unknown[]) => {
       done.push([what, ...numbers.slice(1)]);
     };
-  const hand: Hand = {
+  const gestures: Gestures = {
     pan: note('pan'),
     zoom: (...numbers) => {
       note('zoom')(...numbers);
@@ -40,7 +40,7 @@ function makePad() {
     },
   });
   const region = { x: 20, y: 60, width: 400, height: 300 };
-  const stop = listen(pad as unknown as HTMLElement, 'whole', () => region, hand);
+  const stop = listen(pad as unknown as HTMLElement, 'whole', () => region, gestures);
   const send = (type: string, x: number, y: number, more: object = {}) => {
     const event = Object.assign(new Event(type, { cancelable: true }), {
       clientX: x + 80,

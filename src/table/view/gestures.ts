@@ -8,7 +8,8 @@ import { contains, middleOf, type Point, type Rect, type Zoom } from './camera.t
 
 type ViewId = SceneView['id'];
 
-export type Hand = {
+/** What each gesture on a view does. */
+export type Gestures = {
   pan(view: ViewId, dx: number, dy: number): void;
   /** False where it is zoomed as far as it goes. */
   zoom(view: ViewId, zoom: Zoom): boolean;
@@ -39,7 +40,7 @@ export const TABLE_KEYS = {
 } as const satisfies Record<string, readonly [dx: number, dy: number]>;
 
 /** Listens on one pad; returns what stops it. `region` tells where the pad lies within the host. */
-export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand: Hand): () => void {
+export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, gestures: Gestures): () => void {
   const stop = new AbortController();
   const { signal } = stop;
   const fingers = new Map<number, Point>();
@@ -67,7 +68,7 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       if (fingers.size === 1) {
         start = at;
         moved = false;
-        hand.begin(view);
+        gestures.begin(view);
       } else {
         moved = true;
       }
@@ -81,7 +82,7 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       const at = pointOf(event);
       const last = fingers.get(event.pointerId);
       if (last === undefined) {
-        if (event.pointerType !== 'touch') hand.point(view, at);
+        if (event.pointerType !== 'touch') gestures.point(view, at);
         return;
       }
       if (start !== null && !moved && Math.hypot(at.x - start.x, at.y - start.y) > TAP_SLACK_PX) moved = true;
@@ -90,9 +91,9 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       fingers.set(event.pointerId, at);
       const after = spread(fingers);
       if (start === null) return;
-      hand.pan(view, after.middle.x - before.middle.x, after.middle.y - before.middle.y);
+      gestures.pan(view, after.middle.x - before.middle.x, after.middle.y - before.middle.y);
       if (fingers.size > 1 && before.size > 0)
-        hand.zoom(view, { factor: after.size / before.size, about: after.middle });
+        gestures.zoom(view, { factor: after.size / before.size, about: after.middle });
     },
     { signal },
   );
@@ -104,7 +105,7 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       const tapped = start !== null && !moved && fingers.size === 0;
       if (tapped) {
         const at = pointOf(event);
-        if (contains(region(), at)) hand.choose(view, at);
+        if (contains(region(), at)) gestures.choose(view, at);
       }
       if (fingers.size === 0) end();
     },
@@ -116,14 +117,14 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
     (event) => {
       if (!fingers.delete(event.pointerId)) return;
       // The browser takes the hand for scrolling: what it moved until then was not meant.
-      if (start !== null && moved) hand.cancel(view);
+      if (start !== null && moved) gestures.cancel(view);
       start = null;
       if (fingers.size === 0) end();
     },
     { signal },
   );
 
-  pad.addEventListener('pointerleave', () => fingers.size === 0 && hand.point(view, null), { signal });
+  pad.addEventListener('pointerleave', () => fingers.size === 0 && gestures.point(view, null), { signal });
 
   pad.addEventListener(
     'wheel',
@@ -133,12 +134,12 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       const [dx, dy] = [event.deltaX * unit, event.deltaY * unit];
       if (event.shiftKey || Math.abs(dx) > Math.abs(dy)) {
         event.preventDefault();
-        hand.pan(view, -(dx || dy), 0);
+        gestures.pan(view, -(dx || dy), 0);
         return;
       }
       // A pinch on a trackpad arrives as a wheel with Ctrl and far smaller steps.
       const factor = Math.exp(-dy * (event.ctrlKey ? 0.01 : 0.0016));
-      const isZoomed = hand.zoom(view, { factor, about: pointOf(event) });
+      const isZoomed = gestures.zoom(view, { factor, about: pointOf(event) });
       // At its limit the page scrolls on, but it is never the page that is zoomed.
       if (isZoomed || event.ctrlKey || event.metaKey) event.preventDefault();
     },
@@ -152,10 +153,10 @@ export function listen(pad: HTMLElement, view: ViewId, region: () => Rect, hand:
       if (event.key === 'Escape' && start !== null) {
         start = null;
         moved = true;
-        hand.cancel(view);
+        gestures.cancel(view);
         return;
       }
-      if (!pressed(event.key, view, region(), hand)) return;
+      if (!pressed(event.key, view, region(), gestures)) return;
       event.preventDefault();
       event.stopPropagation();
     },
@@ -173,16 +174,16 @@ function isMeant(event: WheelEvent, pad: HTMLElement): boolean {
 }
 
 /** Acts on a key; true where it means something. */
-function pressed(key: string, view: ViewId, region: Rect, hand: Hand): boolean {
+function pressed(key: string, view: ViewId, region: Rect, gestures: Gestures): boolean {
   const pan = TABLE_KEYS[key as keyof typeof TABLE_KEYS];
   if (pan !== undefined) {
-    hand.pan(view, pan[0], pan[1]);
+    gestures.pan(view, pan[0], pan[1]);
     return true;
   }
   const about = middleOf(region);
-  if (key === '+' || key === '=') hand.zoom(view, { factor: KEY_ZOOM, about });
-  else if (key === '-' || key === '_') hand.zoom(view, { factor: 1 / KEY_ZOOM, about });
-  else if (key === '0') hand.fit(view);
+  if (key === '+' || key === '=') gestures.zoom(view, { factor: KEY_ZOOM, about });
+  else if (key === '-' || key === '_') gestures.zoom(view, { factor: 1 / KEY_ZOOM, about });
+  else if (key === '0') gestures.fit(view);
   else return false;
   return true;
 }
