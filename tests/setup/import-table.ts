@@ -98,6 +98,11 @@ export const importTable: Rule[] = [
     only: [core, rooms('state', 'words', 'input'), /^(?!src|core)/],
     why: 'a control belongs to no place',
   },
+  {
+    of: 'src/photo/',
+    only: [core, rooms('state', 'words', 'controls', 'input'), /^(?!src|core)/],
+    why: 'counting on a photo is opened by the places, and knows none of them',
+  },
   ...places.map((place) => ({
     of: `src/${place}/`,
     never: [rooms('table', 'page', 'lessons', 'keep')],
