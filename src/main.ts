@@ -3,13 +3,13 @@
 import { render } from 'lit-html';
 import { missingPart, openAgain } from './controls/missing-part.ts';
 import type { Showing } from './draw-on-table.ts';
+import type { Kept } from './input/kept.ts';
 import { deviceStore, heldText, keep } from './keep/device.ts';
+import type { Sent } from './look-after.ts';
 import { createNotices } from './page/notices/notices.ts';
 import { mountPanels } from './page/page.ts';
 import { example, standardSettings } from './state/project.ts';
-import type { Snapshot } from './state/snapshot.ts';
 import { openStore, type Start } from './state/store.ts';
-import type { Notice } from './words/notices.ts';
 import { partMissing } from './words/part-missing.ts';
 
 const device = deviceStore();
@@ -29,7 +29,7 @@ else
 addEventListener('hashchange', () => location.hash !== '' && openAgain());
 
 /** @param aside what was kept and cannot be read */
-function begin(own: Start, aside: string | null = null): void {
+function begin(own: Kept, aside: string | null = null): void {
   if (location.hash === '') open(own, { aside });
   else
     import('./keep/sent.ts').then(async ({ openSent, offerWaysOn }) => {
@@ -44,74 +44,44 @@ function cannotOpen(): void {
   render(missingPart(), document.querySelector('main') as HTMLElement);
 }
 
-/** What came with the address: a panel that is not kept yet, or why there is none. */
-type Sent = {
-  offerWaysOn?: typeof import('./keep/sent.ts').offerWaysOn;
-  notice?: Notice;
-  aside?: string | null;
-};
-
-function open(start: Start, { offerWaysOn, notice, aside }: Sent = {}): void {
+function open(start: Kept, sent: Sent = {}): void {
   const store = openStore(start);
   const showing: Showing = { table: null, scene: null };
 
   const notices = createNotices();
   const tellMissing = (): void => notices.add(partMissing(openAgain));
-  let offered: Promise<() => Promise<void>> | null = null;
-  const lessons = (): Promise<() => Promise<void>> => {
-    offered ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
-    return offered;
-  };
 
-  const opened = { snapshot: store.snapshot() };
+  // Every tap is kept from the first one on; what another tab has put there is left to what watches over it.
+  const early = {
+    snapshot: store.snapshot(),
+    held,
+    stop: store.subscribe((snapshot) => {
+      if (sent.offerWaysOn || sent.aside) return;
+      if (heldText(device) === early.held && keep(device, snapshot, start)) early.held = heldText(device);
+    }),
+  };
 
   // The styles know both themes; what is worn of yarns comes with the drawing.
   const { theme } = start.settings;
   if (theme !== 'auto') document.documentElement.dataset.theme = theme;
   const wearing = import('./page-theme.ts').then(({ wearTheme }) => wearTheme(store)).catch(tellMissing);
+  const looking = import('./look-after.ts').then(({ lookAfter }) =>
+    lookAfter(store, device, { notify: notices.add, onMissing: tellMissing, early, sent }),
+  );
   const panels = mountPanels(document.getElementById('app') as HTMLElement, {
     subscribe: store.subscribe,
     snapshot: store.snapshot,
     send: store.send,
     notices,
-    openLessons: () =>
-      lessons()
-        .then((open) => open())
-        .catch(tellMissing),
+    openLessons: () => looking.then((care) => care.openLessons()),
+    openPanels: () => looking.then((care) => care.openPanels()),
     onMissing: tellMissing,
   });
-  // Every tap is kept from the first one on; what another tab has put there is left to what watches over it.
-  let known = held;
-  const stopKeeping = store.subscribe((snapshot) => {
-    if (offerWaysOn) return;
-    if (heldText(device) === known && keep(device, snapshot)) known = heldText(device);
-  });
-  const watching = import('./keep/watch.ts')
-    .then(({ watchOver }) => {
-      stopKeeping();
-      const watch = (snapshot: Snapshot, text: string | null): void =>
-        watchOver(store, device, notices.add, { snapshot, held: text });
-      if (offerWaysOn)
-        offerWaysOn(store, device, notices.add, () => watch(store.snapshot(), heldText(device)));
-      else watch(opened.snapshot, known);
-    })
-    .catch(tellMissing);
-  if (notice) notices.add(notice);
-  if (aside) {
-    const saveIt = (): void => {
-      import('./take-along/save.ts')
-        .then(({ saveFile }) => saveFile(aside, 'application/json', 'ringtrue-set-aside.json'))
-        .catch(tellMissing);
-    };
-    import('./words/notices.ts').then(({ setAside }) => notices.add(setAside(saveIt))).catch(tellMissing);
-  }
-  const cloth = import('./state/cloth.ts')
-    .then(({ clothOfSnapshot }) => store.learnCloth(clothOfSnapshot))
-    .catch(tellMissing);
   const drawing = import('./draw-on-table.ts')
     .then(({ showOnTable }) => showOnTable(store, panels, showing))
     .catch(tellMissing);
-  const ready = Promise.all([panels.complete, drawing, watching, cloth, wearing]);
+  const looked = looking.then(({ ready }) => ready).catch(tellMissing);
+  const ready = Promise.all([panels.complete, drawing, looked, wearing]);
 
   // For tests: the state and the draw list as data, and a way in for events.
   if (new URLSearchParams(location.search).has('probe'))

@@ -1,25 +1,15 @@
 /**
- * Keeping the work while it changes, in this tab and in others.
+ * Keeping the one work there is while it changes, in this tab and in others, where the browser lends no database.
  *
  * Rule: every change is put on the device before the next one can come. Before that the device is looked at: if
  * another tab has put other work there meanwhile, this tab keeps nothing more until the person has chosen one.
  */
 import { lasting } from '../input/write-kept.ts';
-import type { Snapshot } from '../state/snapshot.ts';
 import type { Start, Store } from '../state/store.ts';
-import { keptElsewhere, type Notice, notKept } from '../words/notices.ts';
+import { changedElsewhere, keptByNewer, type Notice, notKept } from '../words/notices.ts';
+import { type Around, thisPage } from './around.ts';
+import type { HandOut, Opened } from './keep-types.ts';
 import type { Device } from './storage.ts';
-
-/** What keeping needs of the page and the browser; each `when…` gives back how to stop. */
-export type Around = {
-  /** Names this tab among others; another one at every opening. */
-  tab: string;
-  whenHidden(then: () => void): () => void;
-  /** From now on the browser asks before it lets the page go, or no longer does. */
-  guard(isOn: boolean): void;
-  /** Asks the browser not to clear away what is kept. */
-  persist(): void;
-};
 
 /** The work that must not be lost: what was told, and how far the making is. How it is shown is no part of it. */
 export const workOf = ({ project, place }: Pick<Start, 'project' | 'place'>): string =>
@@ -43,20 +33,21 @@ export function whose(
 
 const PARTS: readonly (keyof Start)[] = ['project', 'settings', 'tab', 'place', 'answered'];
 
-/** How things stood when the page opened: what was shown, and what the device held. */
-export type Opened = { snapshot: Snapshot; held: string | null };
+/** `notify` is told once if the device does not take it, and whenever another tab has changed the same work. */
+export type KeepingNeeds = {
+  notify: (notice: Notice) => void;
+  opened?: Opened;
+  around?: Around;
+  handOut?: HandOut;
+};
 
-/**
- * Keeps the store's work on the device from now on, and what changed since it was opened. Gives back how to stop.
- * @param notify told once if the device does not take it, and whenever another tab has changed the same work
- */
+/** Keeps the store's work on the device from now on, and what changed since it was opened. Gives back how to stop. */
 export function startKeeping(
   store: Pick<Store, 'snapshot' | 'subscribe' | 'send'>,
   device: Device,
-  notify: (notice: Notice) => void,
-  opened: Opened = { snapshot: store.snapshot(), held: device.held() },
-  around: Around = thisPage(),
+  { notify, opened = openedNow(store, device), around = thisPage(), handOut = () => {} }: KeepingNeeds,
 ): () => void {
+  const { panel } = (opened.held !== null && device.read(opened.held)) || {};
   let kept = lasting(opened.snapshot);
   let known = opened.held;
   let count = 0;
@@ -68,30 +59,35 @@ export function startKeeping(
   const isTheirs = (): boolean => {
     const held = device.held();
     const answer = whose(held, known, [workOf(kept), workOf(lasting(store.snapshot()))], device.read);
-    // What cannot be read is not thrown away by writing over it.
-    if (answer === 'odd' && held !== null) device.setAside(held);
+    if (answer === 'odd' && held !== null) {
+      if (device.isNewer(held)) return true;
+      // What cannot be read is not thrown away by writing over it.
+      device.setAside(held);
+    }
     if (answer !== 'theirs') known = held;
     return answer === 'theirs';
   };
+  const saveIt = (): void => handOut(store.snapshot());
   const part = (): void => {
     isApart = true;
-    notify(keptElsewhere(takeThat, keepThis));
+    const isNewer = device.isNewer(device.held() ?? '');
+    notify(isNewer ? keptByNewer(saveIt) : changedElsewhere(takeThat, keepThis));
   };
   const mark = (unkept: boolean): void => {
     isUnkept = unkept;
-    around.guard(isApart && isUnkept);
+    around.guard(isUnkept);
   };
   const put = (): void => {
     const now = store.snapshot();
     count += 1;
-    const text = device.textOf(now, { tab: around.tab, count });
+    const text = device.textOf(now, { stamp: { tab: around.tab, count }, ...(panel && { panel }) });
     mark(!device.hold(text));
     if (!isUnkept) {
       known = text;
       kept = lasting(now);
     } else if (!isTold) {
       isTold = true;
-      notify(notKept());
+      notify(notKept(saveIt));
     }
   };
   const save = (): void => {
@@ -141,26 +137,7 @@ export function startKeeping(
   };
 }
 
-function thisPage(): Around {
-  return {
-    tab: crypto.getRandomValues(new Uint32Array(2)).join('-'),
-    whenHidden: (then) => {
-      const look = (): void => {
-        if (document.visibilityState === 'hidden') then();
-      };
-      document.addEventListener('visibilitychange', look);
-      return () => document.removeEventListener('visibilitychange', look);
-    },
-    // Listening at all times would keep some browsers from holding the page ready for a way back.
-    guard: (isOn) => {
-      if (isOn) addEventListener('beforeunload', askBeforeLeaving);
-      else removeEventListener('beforeunload', askBeforeLeaving);
-    },
-    persist: () => {
-      // Where the browser will not promise it, the work is kept all the same.
-      navigator.storage?.persist?.().catch(() => {});
-    },
-  };
-}
-
-const askBeforeLeaving = (event: Event): void => event.preventDefault();
+const openedNow = (store: Pick<Store, 'snapshot'>, device: Device): Opened => ({
+  snapshot: store.snapshot(),
+  held: device.held(),
+});

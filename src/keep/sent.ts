@@ -7,9 +7,8 @@ import { readLink } from '../input/link.ts';
 import type { Start, Store } from '../state/store.ts';
 import { linkBroken, type Notice, sentKept, sentPanel } from '../words/notices.ts';
 import { attempt, heldText, holdText, keep, type Store as Simple } from './device.ts';
-
-/** The own work from before a sent panel was kept in its place. */
-const beforeKey = 'ringtrue.before-link';
+import type { Keeping } from './keep-types.ts';
+import { beforeKey } from './storage.ts';
 
 /** What the address holds, opened over the own work; or why it cannot be. Null where it holds nothing. */
 export async function openSent(
@@ -29,25 +28,30 @@ export function offerWaysOn(
   store: Store,
   device: Simple | null,
   notify: (notice: Notice) => void,
-  watch: () => void,
+  watch: () => Promise<Keeping>,
 ): void {
   const own = heldText(device);
-  const keepIt = (): void => {
+  const keepIt = async (): Promise<void> => {
     if (own !== null) attempt(() => device?.setItem(beforeKey, own));
     keep(device, store.snapshot());
     forgetAddress();
-    watch();
-    if (own !== null) notify(sentKept(() => bringBack(device, own)));
+    const keeping = await watch();
+    if (own !== null) notify(sentKept(() => void bringBack(device, own, keeping)));
   };
   notify(
-    sentPanel(() => {
-      forgetAddress();
-      location.reload();
-    }, keepIt),
+    sentPanel(
+      () => {
+        forgetAddress();
+        location.reload();
+      },
+      () => void keepIt(),
+    ),
   );
 }
 
-function bringBack(device: Simple | null, own: string): void {
+async function bringBack(device: Simple | null, own: string, { shelving }: Keeping): Promise<void> {
+  await shelving?.flush();
+  shelving?.stop();
   holdText(device, own);
   location.reload();
 }

@@ -9,6 +9,7 @@ import { recipePanel } from '../edge/recipe.ts';
 import { openUneven } from '../edge/uneven.ts';
 import { workedPanel } from '../edge/worked.ts';
 import { paceOf } from '../making/pace.ts';
+import { panelRow } from '../panels/panel-row.ts';
 import type { Send, Snapshot, Tab } from '../state/snapshot.ts';
 import { openAids } from '../walk/aids.ts';
 import { stepPicture } from '../walk/hero.ts';
@@ -32,6 +33,7 @@ import { verdictChip } from './verdict-chip.ts';
 export { listenToKeys } from './keys.ts';
 
 export type Later = {
+  panelRow: typeof panelRow;
   recipePanel: Part;
   moreChoices: Part;
   panels: Record<Exclude<Tab, 'edge'>, Part>;
@@ -62,6 +64,7 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
     fetchedPart(fetchPart, onChange, places[tab].says);
   const mishaps = mishapsFold(onChange);
   return {
+    panelRow,
     recipePanel,
     moreChoices,
     panels: {

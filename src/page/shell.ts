@@ -17,6 +17,8 @@ export type Slots = {
   notices?: Notices;
   /** Opens the lessons. */
   openLessons?: () => void;
+  /** Opens the list of all panels. */
+  openPanels?: () => unknown;
   /** Fetched after the first look; null until then. */
   later: Later | null;
 };
@@ -31,7 +33,8 @@ export function shell(snapshot: Snapshot, send: Send, slots: Slots): TemplateRes
       <div class="side">
       ${tab === 'walk' ? slots.later?.stepPicture(snapshot) : nothing}
       <div class="panel" id=${PANEL_ID} role="tabpanel" aria-labelledby=${tabId(tab)} tabindex="-1">
-        ${quickSettings(snapshot, send, 'in-panel')} ${
+        ${quickSettings(snapshot, send, 'in-panel')}
+        <div class="panel-row">${slots.later?.panelRow(snapshot, slots)}</div> ${
           tab === 'edge'
             ? edgePanel(snapshot, send, slots.later)
             : (slots.later?.panels[tab](snapshot, send) ?? html`<h2>${says}</h2>`)

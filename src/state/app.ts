@@ -107,8 +107,10 @@ export function after(context: AppContext, event: AppEvent): AppContext {
       return changed(context, withTexts(without, counts));
     }
     case 'OPEN':
-    case 'CHOOSE':
-      return changed(context, event.project);
+    case 'CHOOSE': {
+      const next = changed(context, event.project);
+      return 'anew' in event ? { ...next, past: [] } : next;
+    }
     case 'PREVIEW':
       return previewed(context, event);
     case 'UNDO':

@@ -146,7 +146,8 @@ export type AppEvent =
   /** Take over what was really worked, whole; used by the cures. */
   | { type: 'TAKE_SEEN'; seen: Seen }
   | { type: 'CHECK' }
-  | { type: 'OPEN'; project: Project; place?: number; answered?: Snapshot['answered'] }
+  /** `anew`: another panel, so that no undo leads back into it. */
+  | { type: 'OPEN'; project: Project; place?: number; answered?: Snapshot['answered']; anew?: boolean }
   | { type: 'UNDO' }
   | { type: 'REDO' }
   | { type: 'SETTLE'; settings: Partial<Settings> }

@@ -5,6 +5,9 @@ export type Notice = {
   key:
     | 'kept-elsewhere'
     | 'not-kept'
+    | 'one-panel'
+    | 'panels-lost'
+    | 'panels'
     | 'set-aside'
     | 'part-missing'
     | 'newer-version'
@@ -19,7 +22,7 @@ export type Notice = {
 };
 
 /** Two tabs have the same work, and both changed it. */
-export const keptElsewhere = (takeThat: () => void, keepThis: () => void): Notice => ({
+export const changedElsewhere = (takeThat: () => void, keepThis: () => void): Notice => ({
   key: 'kept-elsewhere',
   says: 'This work was changed in another tab. Nothing more is kept of this one until you choose.',
   answers: [
@@ -28,16 +31,56 @@ export const keptElsewhere = (takeThat: () => void, keepThis: () => void): Notic
   ],
 });
 
-export const notKept = (): Notice => ({
-  key: 'not-kept',
-  says: 'This device keeps nothing more. What you change now is gone when you close the page.',
+/** The same where there is room for any number of panels: neither waits for an answer. */
+export const panelElsewhere = (takeThat: () => void, putInPlace: () => void): Notice => ({
+  key: 'kept-elsewhere',
+  says: 'This panel was changed in another tab. What you do here is kept as a panel of its own.',
+  answers: [
+    { says: 'Take that one', act: takeThat },
+    { says: 'Put this one in its place', act: putInPlace },
+  ],
+});
+
+/** A later version of the page has changed the panel in hand, or it cannot be read for another reason. */
+export const panelOfNewer = (): Notice => ({
+  key: 'kept-elsewhere',
+  says: 'A newer version of this page has changed this panel. What you do here is kept as a panel of its own: open the page again before you go on.',
   answers: [{ says: 'All right' }],
 });
 
-/** What was kept is no work, or a later version's: the example is shown in its place. */
-export const setAside = (saveIt: () => void): Notice => ({
+/** A later version of the page has kept work under the same name: it is not written over. */
+export const keptByNewer = (saveIt: () => void): Notice => ({
+  key: 'kept-elsewhere',
+  says: 'A newer version of this page has kept work here. Open the page again before you go on: what you do here is not kept.',
+  answers: [{ says: 'Save this as a file', act: saveIt }, { says: 'All right' }],
+});
+
+export const notKept = (saveIt: () => void): Notice => ({
+  key: 'not-kept',
+  says: 'This device keeps nothing more. What you change now is gone when you close the page.',
+  answers: [{ says: 'Save it as a file', act: saveIt }, { says: 'All right' }],
+});
+
+/** The browser lends no database: the one panel in hand is kept in its simple store. */
+export const onePanelOnly = (saveIt: () => void): Notice => ({
+  key: 'one-panel',
+  says: 'This browser keeps one panel only, and perhaps not for long. Save what you want to keep as a file.',
+  answers: [{ says: 'Save it as a file', act: saveIt }, { says: 'All right' }],
+});
+
+/** The browser has lost its database, as it does with a damaged one. */
+export const panelsLost = (): Notice => ({
+  key: 'panels-lost',
+  says: 'The browser has lost the panels it kept here. The one you had in hand is still there.',
+  answers: [{ says: 'All right' }],
+});
+
+/** What was kept is no work, or a later version's. @param isExample there is no other work, so the example is shown */
+export const setAside = (saveIt: () => void, isExample: boolean): Notice => ({
   key: 'set-aside',
-  says: 'What is kept on this device cannot be read by this version. It is set aside, and this is an example.',
+  says: isExample
+    ? 'What is kept on this device cannot be read by this version. It is set aside, and this is an example.'
+    : 'What was kept last cannot be read by this version. It is set aside, and this is the last panel that can.',
   answers: [{ says: 'Save it as a file', act: saveIt }, { says: 'All right' }],
 });
 
@@ -80,7 +123,7 @@ export const sentPanel = (backToMine: () => void, keepIt: () => void): Notice =>
 
 export const sentKept = (bringBack: () => void): Notice => ({
   key: 'sent-kept',
-  says: 'This panel is yours now. The one you had is set aside.',
+  says: 'This panel is yours now. The one you had is kept as it was.',
   answers: [{ says: 'Bring mine back', act: bringBack }, { says: 'All right' }],
 });
 

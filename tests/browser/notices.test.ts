@@ -12,6 +12,63 @@ const side = async (page: Page) => (await readSnapshot(page)).project.texts['sid
 const keptSide = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => JSON.parse(localStorage.getItem('ringtrue.work') ?? '{}').project?.texts['side.0']);
 
+/** Counts of side 1 of all panels in the database, in no order; undefined for what cannot be read. */
+const shelved = (page: Page): Promise<(string | undefined)[]> =>
+  page.evaluate(async () => {
+    const asked = indexedDB.open('ringtrue');
+    const database = await new Promise<IDBDatabase>((done, fail) => {
+      asked.onsuccess = () => done(asked.result);
+      asked.onerror = () => fail(asked.error);
+    });
+    const all = database.transaction('panels').objectStore('panels').getAll();
+    await new Promise((done) => {
+      all.onsuccess = done;
+    });
+    database.close();
+    return all.result.map(({ text }) => {
+      try {
+        return JSON.parse(text).project?.texts['side.0'];
+      } catch {
+        return undefined;
+      }
+    });
+  });
+const onDisk = (page: Page, sides: (string | undefined)[]) =>
+  expect.poll(async () => (await shelved(page)).sort()).toEqual(sides);
+
+async function reopen(page: Page): Promise<void> {
+  await page.reload();
+  await page.waitForFunction(() => window.ringtrue !== undefined);
+  await settle(page);
+}
+
+const fillSimpleStore = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    let piece = 'x'.repeat(1 << 20);
+    for (let part = 0; piece.length > 0; part++) {
+      try {
+        localStorage.setItem(`filling-${part}`, piece);
+      } catch {
+        piece = piece.slice(1 + piece.length / 2);
+      }
+    }
+  });
+
+/** A browser that does not lend the page some of its stores. */
+async function openWithout(...stores: ('localStorage' | 'indexedDB')[]): Promise<Page> {
+  const { page } = await openApp({ fresh: true, wait: false });
+  await page.addInitScript((closed) => {
+    for (const store of closed)
+      Object.defineProperty(window, store, {
+        get() {
+          throw new DOMException('closed', 'SecurityError');
+        },
+      });
+  }, stores);
+  await reopen(page);
+  return page;
+}
+
 /** Another tab of the same browser. */
 async function openBeside(page: Page): Promise<Page> {
   const beside = await page.context().newPage();
@@ -21,132 +78,169 @@ async function openBeside(page: Page): Promise<Page> {
   return beside;
 }
 
-describe('two tabs with the same work', () => {
-  test('both changed: the later one keeps nothing until it is answered, and nothing is lost', async () => {
+describe('two tabs with the same panel', () => {
+  test('both changed: the later one is told, is a panel of its own, and nothing is lost', async () => {
     const { page: one, expectClean } = await openApp();
+    await sendEvent(one, type('60'));
+    await onDisk(one, ['60']);
     const two = await openBeside(one);
     await sendEvent(one, type('70'));
-    expect(await keptSide(one)).toBe('70');
     await expect
       .poll(() => strip(two).textContent())
-      .toMatch(/This work was changed in another tab\. Nothing more is kept of this one until you choose\./);
+      .toMatch(/This panel was changed in another tab\. What you do here is kept as a panel of its own\./);
     await sendEvent(two, type('99'));
-    await sendEvent(two, type('98'));
-    expect(await keptSide(two)).toBe('70');
-    expect(await side(two)).toBe('98');
-    expect(await side(one)).toBe('70');
-
-    await two.getByRole('button', { name: 'Take that one' }).click();
-    expect(await side(two)).toBe('70');
-    await expect.poll(() => strip(two).getByRole('button').count()).toBe(0);
+    await onDisk(one, ['70', '99']);
     expect(await strip(one).getByRole('button').count()).toBe(0);
 
-    await sendEvent(two, { type: 'UNDO' });
-    expect(await side(two)).toBe('98');
-    expect(await keptSide(two)).toBe('98');
+    await two.getByRole('button', { name: 'Put this one in its place' }).click();
+    await onDisk(one, ['70', '99']);
+    await sendEvent(one, type('71'));
+    await onDisk(one, ['70', '71', '99']);
     await expect.poll(() => strip(one).textContent()).toMatch(/changed in another tab/);
-    await one.getByRole('button', { name: 'Keep this one' }).click();
-    expect(await keptSide(one)).toBe('70');
-    await expect.poll(() => strip(two).textContent()).toMatch(/changed in another tab/);
+    await one.getByRole('button', { name: 'Take that one' }).click();
+    await expect.poll(() => side(one)).toBe('99');
+    await onDisk(one, ['70', '71', '99']);
     expectClean();
   });
 
-  test('of which one would lose its changes asks before it is closed', async () => {
+  test('of which the later one is closed without a question, for it is kept', async () => {
     const { page: one } = await openApp();
+    await sendEvent(one, type('60'));
+    await onDisk(one, ['60']);
     const two = await openBeside(one);
-    await sendEvent(one, type('70'));
-    await expect.poll(() => strip(two).getByRole('button').count()).toBe(2);
-    // Browsers ask only where the person has done something in the page.
     await two.getByRole('tab', { name: 'Walk it' }).click();
+    await sendEvent(one, type('70'));
     await sendEvent(two, type('99'));
-    const asked = two.waitForEvent('dialog');
-    await two.close({ runBeforeUnload: true });
-    const dialog = await asked;
-    expect(dialog.type()).toBe('beforeunload');
-    await dialog.dismiss();
-    expect(await side(two)).toBe('99');
-    await two.getByRole('button', { name: 'Keep this one' }).click();
+    await onDisk(one, ['70', '99']);
     const closed = two.waitForEvent('close');
     await two.close({ runBeforeUnload: true });
     await closed;
-    expect(await keptSide(one)).toBe('99');
   });
 
-  test('of which one only looks are left alone', async () => {
+  test('of which one only looks and walks are left alone', async () => {
     const { page: one } = await openApp();
     await sendEvent(one, type('70'));
     const two = await openBeside(one);
     expect(await side(two)).toBe('70');
     await two.getByRole('tab', { name: 'Walk it' }).click();
+    await sendEvent(two, { type: 'JUMP', to: 9 });
     await sendEvent(one, type('71'));
-    expect(await keptSide(one)).toBe('71');
+    await onDisk(one, ['71']);
     expect(await strip(one).getByRole('button').count()).toBe(0);
   });
 });
 
-test.each(['{"version":99,"more":"work"}', '{"version":1,"proj'])(
-  'kept work that cannot be read, %j, is told of, and is handed out as a file just as it was',
-  async (text) => {
-    const { page, expectClean } = await openApp();
-    await page.evaluate((kept) => localStorage.setItem('ringtrue.work', kept), text);
-    await page.reload();
-    await page.waitForFunction(() => window.ringtrue !== undefined);
-    await settle(page);
-    await expect.poll(() => strip(page).textContent()).toMatch(/It is set aside, and this is an example\./);
-    await sendEvent(page, type('70'));
+describe('kept work that cannot be read', () => {
+  const opened = async (text: string) => {
+    const app = await openApp();
+    await app.page.evaluate((kept) => localStorage.setItem('ringtrue.work', kept), text);
+    await reopen(app.page);
+    await expect
+      .poll(() => strip(app.page).textContent())
+      .toMatch(/It is set aside, and this is an example\./);
+    await sendEvent(app.page, type('70'));
+    return app;
+  };
+  const savedText = async (page: Page): Promise<string> => {
     const begun = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save it as a file' }).click();
-    expect(await readFile(await (await begun).path(), 'utf8')).toBe(text);
-    await page.reload();
-    await page.waitForFunction(() => window.ringtrue !== undefined);
+    return readFile(await (await begun).path(), 'utf8');
+  };
+
+  test('for it is damaged is told of, handed out as a file just as it was, and stays in the list', async () => {
+    const text = '{"version":1,"proj';
+    const { page, expectClean } = await opened(text);
+    expect(await savedText(page)).toBe(text);
+    await onDisk(page, ['70', undefined]);
+    await reopen(page);
     expect(await side(page)).toBe('70');
     expect(await strip(page).getByRole('button').count()).toBe(0);
-    expect(await page.evaluate(() => localStorage.getItem('ringtrue.set-aside'))).toBe(text);
-    expectClean();
-  },
-);
-
-describe('a device that keeps nothing', () => {
-  test('because it is full says so once, and the work goes on', async () => {
-    const { page, expectClean } = await openApp();
-    await page.evaluate(() => {
-      let piece = 'x'.repeat(1 << 20);
-      for (let part = 0; piece.length > 0; part++) {
-        try {
-          localStorage.setItem(`filling-${part}`, piece);
-        } catch {
-          piece = piece.slice(1 + piece.length / 2);
-        }
-      }
-    });
-    await sendEvent(page, type('70'));
-    await expect.poll(() => strip(page).textContent()).toMatch(/This device keeps nothing more\./);
-    await page.getByRole('button', { name: 'All right' }).click();
-    await sendEvent(page, type('71'));
-    await settle(page);
-    expect(await strip(page).getByRole('button').count()).toBe(0);
-    expect(await side(page)).toBe('71');
-    await page.evaluate(() => {
-      for (const key of Object.keys(localStorage))
-        if (key.startsWith('filling-')) localStorage.removeItem(key);
-    });
-    await sendEvent(page, { type: 'SHOW', tab: 'walk' });
-    expect(await keptSide(page)).toBe('71');
+    await page.getByRole('button', { name: /^Your panels/ }).click();
+    await page.getByText('This one cannot be read by this version of the page.').waitFor();
+    expect(await savedText(page)).toBe(text);
     expectClean();
   });
 
-  test('because it is closed opens all the same, and says so once', async () => {
-    const { page } = await openApp({ fresh: true, wait: false });
-    await page.addInitScript(() => {
-      Object.defineProperty(window, 'localStorage', {
-        get() {
-          throw new DOMException('closed', 'SecurityError');
-        },
-      });
-    });
-    await page.reload();
-    await page.waitForFunction(() => window.ringtrue !== undefined);
+  test('for a later version kept it is never written over', async () => {
+    const text = '{"version":99,"more":"work"}';
+    const { page } = await opened(text);
+    expect(await savedText(page)).toBe(text);
+    await onDisk(page, ['70', undefined]);
+    expect(await page.evaluate(() => localStorage.getItem('ringtrue.work'))).toBe(text);
+    await reopen(page);
+    await expect.poll(() => side(page)).toBe('70');
+    await expect.poll(() => strip(page).textContent()).toMatch(/this is the last panel that can\./);
+    expect(await page.evaluate(() => localStorage.getItem('ringtrue.work'))).toBe(text);
+  });
+});
+
+describe('a device that keeps nothing', () => {
+  test('more in its simple store keeps it in its database, and opens with that', async () => {
+    const { page, expectClean } = await openApp();
+    await sendEvent(page, type('69'));
+    await onDisk(page, ['69']);
+    await fillSimpleStore(page);
+    await sendEvent(page, { type: 'TYPE', field: 'pattern.notes', text: 'x'.repeat(4000) });
+    await sendEvent(page, type('70'));
+    await onDisk(page, ['70']);
+    expect(await keptSide(page)).toBe('69');
+    expect(await strip(page).getByRole('button').count()).toBe(0);
+    await reopen(page);
+    await expect.poll(() => side(page)).toBe('70');
+    expectClean();
+  });
+
+  test('because it is full says so once, asks before it is left, hands the work out, and goes on', async () => {
+    const { page, expectClean } = await openApp();
+    await fillSimpleStore(page);
+    const devtools = await page.context().newCDPSession(page);
+    const origin = new URL(page.url()).origin;
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+    await page.getByRole('tab', { name: 'Walk it' }).click();
+    await sendEvent(page, type('70'));
+    await expect.poll(() => strip(page).textContent()).toMatch(/This device keeps nothing more\./);
+    const begun = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save it as a file' }).click();
+    expect(await readFile(await (await begun).path(), 'utf8')).toContain('"side.0": "70"');
+    await sendEvent(page, type('71'));
     await settle(page);
+    expect(await strip(page).getByRole('button').count()).toBe(0);
+    const asked = page.waitForEvent('dialog');
+    await page.close({ runBeforeUnload: true });
+    const dialog = await asked;
+    expect(dialog.type()).toBe('beforeunload');
+    await dialog.dismiss();
+    expect(await side(page)).toBe('71');
+    await devtools.send('Storage.overrideQuotaForOrigin', { origin });
+    await sendEvent(page, type('72'));
+    await onDisk(page, ['72']);
+    expectClean();
+  });
+
+  test('because its simple store is closed keeps it in its database', async () => {
+    const page = await openWithout('localStorage');
+    await sendEvent(page, type('70'));
+    await onDisk(page, ['70']);
+    await reopen(page);
+    await expect.poll(() => side(page)).toBe('70');
+    expect(await strip(page).getByRole('button').count()).toBe(0);
+  });
+
+  test('because it lends no database keeps one panel, and says so once', async () => {
+    const page = await openWithout('indexedDB');
+    await sendEvent(page, type('70'));
+    await expect.poll(() => strip(page).textContent()).toMatch(/This browser keeps one panel only/);
+    await page.getByRole('button', { name: 'All right' }).click();
+    await sendEvent(page, type('71'));
+    await reopen(page);
+    expect(await side(page)).toBe('71');
+    await page.getByRole('button', { name: /^Your panels/ }).click();
+    await page.getByText('This browser lends the page no database').waitFor();
+    expect(await page.getByRole('button', { name: 'New panel' }).count()).toBe(0);
+  });
+
+  test('because both are closed opens all the same, and says so', async () => {
+    const page = await openWithout('indexedDB', 'localStorage');
     await sendEvent(page, type('70'));
     await expect.poll(() => strip(page).textContent()).toMatch(/keeps nothing more/);
     expect(await side(page)).toBe('70');
@@ -200,9 +294,10 @@ describe('the strip', () => {
       const { page: one } = await openApp({ viewport: viewports[device] });
       await sendEvent(one, { type: 'SHOW', tab: 'walk' });
       await sendEvent(one, { type: 'JUMP', to: 40 });
+      await onDisk(one, ['64']);
       const two = await openBeside(one);
       await two.setViewportSize(viewports[device]);
-      await sendEvent(one, { type: 'JUMP', to: 41 });
+      await sendEvent(one, type('70'));
       await strip(two).getByRole('button').first().waitFor();
       await two.bringToFront();
       await settle(two);

@@ -5,6 +5,7 @@
 import type { Page } from 'playwright-core';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import type { Device, OpenOptions } from './app.ts';
+import { panelScenes } from './scenes-panels.ts';
 import { walkScenes } from './scenes-walk.ts';
 
 export type PictureScene = {
@@ -112,4 +113,5 @@ export const scenes: PictureScene[] = [
     whole: true,
   },
   ...walkScenes,
+  ...panelScenes,
 ];

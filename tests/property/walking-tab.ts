@@ -1,5 +1,6 @@
 /** The app without a page: the real store, kept on a device that can fail on purpose, and opened again from it. */
-import { type Around, startKeeping } from '../../src/keep/keeping.ts';
+import type { Around } from '../../src/keep/around.ts';
+import { startKeeping } from '../../src/keep/keeping.ts';
 import { deviceOn, readKept } from '../../src/keep/storage.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { AppEvent, Snapshot } from '../../src/state/snapshot.ts';
@@ -61,7 +62,7 @@ export class Tab {
   private open(): Store {
     const store = openStore(readKept(this.device) ?? firstVisit);
     const keeps = { ...deviceOn(this.device), whenElsewhere: still };
-    this.stops = [startKeeping(store, keeps, () => {}, undefined, nobodyAround), store.stop];
+    this.stops = [startKeeping(store, keeps, { notify: () => {}, around: nobodyAround }), store.stop];
     return store;
   }
 

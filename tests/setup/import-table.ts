@@ -79,7 +79,7 @@ export const importTable: Rule[] = [
   },
   {
     of: 'src/keep/',
-    only: [core, rooms('state', 'input', 'words', 'offline'), /^(?!src|core)/],
+    only: [core, rooms('state', 'input', 'words', 'offline', 'making'), /^(?!src|core)/],
     why: 'keeping knows the state, how it is read, and what it tells',
   },
   { of: 'src/offline/', only: [], why: 'keeping the pages offline needs nobody' },
@@ -108,6 +108,11 @@ export const importTable: Rule[] = [
     never: [rooms('table', 'page', 'lessons', 'keep')],
     why: 'a place of the app knows neither the page around it nor the canvas',
   })),
+  {
+    of: 'src/panels/',
+    never: [rooms('table', 'page', 'lessons')],
+    why: 'the list of panels knows neither the page around it nor the canvas',
+  },
   {
     of: 'src/page/',
     never: [rooms('table', 'lessons')],

@@ -1,13 +1,14 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { writeKept } from '../../src/input/write-kept.ts';
+import type { Around } from '../../src/keep/around.ts';
 import { heldText, keep } from '../../src/keep/device.ts';
-import { type Around, startKeeping, whose, workOf } from '../../src/keep/keeping.ts';
+import { startKeeping, whose, workOf } from '../../src/keep/keeping.ts';
 import { deviceOn, readKept } from '../../src/keep/storage.ts';
 import { createNotices } from '../../src/page/notices/notices.ts';
 import { example, standardSettings } from '../../src/state/project.ts';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import { openStore, type Store } from '../../src/state/store.ts';
-import { keptElsewhere, type Notice, newerVersion, notKept } from '../../src/words/notices.ts';
+import { changedElsewhere, type Notice, newerVersion, notKept } from '../../src/words/notices.ts';
 
 /** A device shared by tabs: who writes is not told, the others are, as browsers do it. */
 function sharedDevice() {
@@ -67,9 +68,14 @@ function openTab(device: Device, tab: string, { deaf = false } = {}) {
       return () => device.listeners.delete(tab);
     },
   };
-  const stop = startKeeping(store, kept, (notice) => told.push(notice), undefined, around);
+  const handedOut: (string | undefined)[] = [];
+  const stop = startKeeping(store, kept, {
+    notify: (notice) => told.push(notice),
+    around,
+    handOut: (now) => handedOut.push(now.project.texts['side.0']),
+  });
   stops.push(stop, store.stop);
-  return { store, told, calls, own };
+  return { store, told, calls, own, handedOut };
 }
 
 const type = (text: string): AppEvent => ({ type: 'TYPE', field: 'side.0', text });
@@ -143,9 +149,7 @@ describe('one tab', () => {
       startKeeping(
         store,
         { ...deviceOn(null), whenElsewhere: still },
-        (notice) => told.push(notice),
-        undefined,
-        around,
+        { notify: (notice) => told.push(notice), around },
       ),
       store.stop,
     );
@@ -176,9 +180,7 @@ describe('one tab', () => {
       startKeeping(
         store,
         { ...deviceOn(device.forTab('a')), whenElsewhere: still },
-        () => {},
-        opened,
-        around,
+        { notify: () => {}, opened, around },
       ),
       store.stop,
     );
@@ -337,23 +339,42 @@ describe('whose a text on the device is', () => {
   test('alike, where only the way it is shown differs', () => {
     const now = snapshot();
     const shown = { ...now, tab: 'walk' as const, settings: { ...now.settings, hand: 'left' as const } };
-    const text = writeKept(shown, { tab: 'b', count: 1 });
+    const text = writeKept(shown, { stamp: { tab: 'b', count: 1 } });
     expect(whose(text, null, [workOf(now)], read)).toBe('alike');
     expect(whose(text, null, [], read)).toBe('theirs');
     expect(whose(writeKept({ ...now, place: 4 }), null, [workOf(now)], read)).toBe('theirs');
   });
   test('two tabs never write the same text, even of the same work', () => {
     const now = snapshot();
-    expect(writeKept(now, { tab: 'a', count: 1 })).not.toBe(writeKept(now, { tab: 'b', count: 1 }));
-    expect(writeKept(now, { tab: 'a', count: 1 })).not.toBe(writeKept(now, { tab: 'a', count: 2 }));
+    expect(writeKept(now, { stamp: { tab: 'a', count: 1 } })).not.toBe(
+      writeKept(now, { stamp: { tab: 'b', count: 1 } }),
+    );
+    expect(writeKept(now, { stamp: { tab: 'a', count: 1 } })).not.toBe(
+      writeKept(now, { stamp: { tab: 'a', count: 2 } }),
+    );
   });
-  test('what another version has kept is set aside, not thrown away', () => {
+  test('what a later version has kept is not written over, and this tab says that it keeps nothing', () => {
     const device = sharedDevice();
     const tab = openTab(device, 'a');
-    device.items.set('ringtrue.work', '{"version":99,"more":"work"}');
+    const newer = '{"version":99,"more":"work"}';
+    device.items.set('ringtrue.work', newer);
+    tab.store.send(type('70'));
+    tab.store.send(type('71'));
+    expect(device.items.get('ringtrue.work')).toBe(newer);
+    expect(tab.told.map(({ key, answers }) => [key, answers[0]?.says])).toEqual([
+      ['kept-elsewhere', 'Save this as a file'],
+    ]);
+    expect(tab.calls.guarded).toBe(true);
+    press(tab.told[0], 'Save this as a file');
+    expect(tab.handedOut).toEqual(['71']);
+  });
+  test('what is damaged is set aside, not thrown away', () => {
+    const device = sharedDevice();
+    const tab = openTab(device, 'a');
+    device.items.set('ringtrue.work', '{"version":1,"proj');
     tab.store.send(type('70'));
     expect(keptSide(device)).toBe('70');
-    expect(device.items.get('ringtrue.set-aside')).toBe('{"version":99,"more":"work"}');
+    expect(device.items.get('ringtrue.set-aside')).toBe('{"version":1,"proj');
   });
   test('what is set aside later leaves what was set aside before, and is set aside once', () => {
     const device = sharedDevice();
@@ -381,14 +402,14 @@ describe('notices', () => {
       heard += 1;
     });
     notices.add(newerVersion(() => {}));
-    notices.add(notKept());
+    notices.add(notKept(() => {}));
     notices.add(
-      keptElsewhere(
+      changedElsewhere(
         () => {},
         () => {},
       ),
     );
-    notices.add(notKept());
+    notices.add(notKept(() => {}));
     expect(notices.list().map(({ key }) => key)).toEqual(['kept-elsewhere', 'not-kept', 'newer-version']);
     expect(heard).toBe(4);
     notices.dismiss('kept-elsewhere');

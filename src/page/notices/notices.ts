@@ -13,6 +13,9 @@ export type Notices = {
 const ORDER: readonly Notice['key'][] = [
   'kept-elsewhere',
   'not-kept',
+  'panels-lost',
+  'panels',
+  'one-panel',
   'set-aside',
   'sent-panel',
   'sent-kept',
