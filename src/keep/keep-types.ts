@@ -4,8 +4,11 @@ import type { Start } from '../state/store.ts';
 import type { Shelf, Shelved } from './shelf.ts';
 import type { Device } from './storage.ts';
 
-/** How things stood when the page opened: what was shown, and what the device held. */
-export type Opened = { snapshot: Snapshot; held: string | null };
+/**
+ * How things stood when the page opened: what was shown, and what the device held. `isNew`: what is shown was sent, and is
+ * kept from now on as a panel that was not there before.
+ */
+export type Opened = { snapshot: Snapshot; held: string | null; isNew?: true };
 
 /** Work is handed out where it cannot be kept: as a file. */
 export type HandOut = (snapshot: Snapshot) => void;

@@ -20,6 +20,9 @@ export type Opening = {
 
 const nothing: Opening = { id: null, known: null, at: 0 };
 
+/** What is shown becomes a panel that was not there before. */
+export const newPanel = (): Opening => ({ ...nothing, at: Date.now(), isAhead: true });
+
 /** @param held the text in the simple store; where there is none, or none that can be read, the example was shown */
 export async function openingOf(device: Device, shelf: Shelf, held: string | null): Promise<Opening> {
   const shown = held === null ? null : device.read(held);
@@ -28,7 +31,7 @@ export async function openingOf(device: Device, shelf: Shelf, held: string | nul
   // Kept by an earlier version, or sent. The example that nothing was done with is no panel.
   if (shown.panel === undefined) {
     const isExample = shown.place === 0 && JSON.stringify(shown.project) === JSON.stringify(example);
-    return isExample ? nothing : { ...nothing, at: at || Date.now(), isAhead: true };
+    return isExample ? nothing : newPanel();
   }
   const id = shown.panel;
   const there = await shelf.get(id).catch(() => null);

@@ -11,7 +11,7 @@ import { type Notice, notKept, panelElsewhere, panelOfNewer } from '../words/not
 import { type Around, newName } from './around.ts';
 import type { HandOut, Opened, Shelving, Work } from './keep-types.ts';
 import type { Shelf, Shelved } from './shelf.ts';
-import { openingOf, shelveAsides } from './shelf-opening.ts';
+import { newPanel, openingOf, shelveAsides } from './shelf-opening.ts';
 import type { Device } from './storage.ts';
 
 export type ShelvingNeeds = {
@@ -45,6 +45,7 @@ export async function startShelving(
   let count = 0;
   let isDirty = false;
   let isCopied = true;
+  let lastCopy: string | null = null;
   let isTaking = false;
   /** The panel in hand, where another tab has changed it: what is done here is no part of it. */
   let apart: string | null = null;
@@ -62,7 +63,10 @@ export async function startShelving(
   /** The copy for the first look; a later version's is left alone. */
   const copy = (): void => {
     const there = device.held();
-    isCopied = !(there !== null && device.isNewer(there)) && device.hold(textNow());
+    const isNewer = there !== null && there !== lastCopy && device.isNewer(there);
+    const text = textNow();
+    isCopied = !isNewer && device.hold(text);
+    if (isCopied) lastCopy = text;
   };
   const settle = (isSafe: boolean): void => {
     around.guard(!isSafe);
@@ -188,7 +192,7 @@ export async function startShelving(
 
   await shelveAsides(device, shelf, opened.held);
   const isUntouched = (): boolean => WORK.every((one) => lasting(store.snapshot())[one] === kept[one]);
-  const begun = await openingOf(device, shelf, opened.held);
+  const begun = opened.isNew ? newPanel() : await openingOf(device, shelf, opened.held);
   if (begun.open && isUntouched()) open(begun.open.work, begun.open.from);
   else if (begun.open && device.read(opened.held ?? '')) ({ id, changed: at } = begun.open.from);
   else ({ id, known, at } = begun);

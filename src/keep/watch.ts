@@ -3,7 +3,14 @@ import { writeFile } from '../input/file.ts';
 import { registerOffline } from '../offline/register.ts';
 import type { Snapshot } from '../state/snapshot.ts';
 import type { Store } from '../state/store.ts';
-import { type Notice, newerVersion, onePanelOnly, panelsLost, setAside } from '../words/notices.ts';
+import {
+  type Notice,
+  newerVersion,
+  onePanelOnly,
+  panelsLost,
+  panelsOfNewer,
+  setAside,
+} from '../words/notices.ts';
 import { thisPage } from './around.ts';
 import { today } from './day.ts';
 import { attempt, heldText, type Store as Simple } from './device.ts';
@@ -61,7 +68,7 @@ export async function watchOver(
   };
   if (!sent.offerWaysOn) return watch(early);
   sent.offerWaysOn(store, simple, notify, () =>
-    watch({ snapshot: store.snapshot(), held: heldText(simple) }),
+    watch({ snapshot: store.snapshot(), held: heldText(simple), isNew: true }),
   );
   return keeping;
 }
@@ -97,7 +104,10 @@ function tellOnce(store: Store, tell: () => void): void {
 }
 
 async function shelfOf(simple: Simple | null, notify: (notice: Notice) => void): Promise<Shelf | null> {
-  const shelf = await openShelf().catch(() => null);
+  const shelf = await openShelf().catch((error: unknown) => {
+    if (error instanceof DOMException && error.name === 'VersionError') notify(panelsOfNewer());
+    return null;
+  });
   if (shelf === null) return null;
   const all = await shelf.list().catch(() => null);
   if (all === null) return null;

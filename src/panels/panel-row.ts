@@ -11,7 +11,7 @@ const down = 'M6 9.5l6 6 6-6';
 type Ways = { openPanels?: () => unknown };
 
 export function panelRow({ project, settings }: Snapshot, { openPanels }: Ways): TemplateResult {
-  return html`<button type="button" class="panel-way" aria-haspopup="dialog" aria-label=${`${panelsSay.heading}: ${sayName(project.name)}`} @click=${() => openPanels?.()}>
+  return html`<button type="button" class="panel-way" aria-haspopup="dialog" @click=${() => openPanels?.()}>
     ${smallDrawing(project, settings.hand)}<span class="panel-way-name">${sayName(project.name)}</span>
     <span class="panel-way-more">${panelsSay.heading}${drawIcon(down)}</span>
   </button>`;

@@ -68,6 +68,13 @@ export const onePanelOnly = (saveIt: () => void): Notice => ({
   answers: [{ says: 'Save it as a file', act: saveIt }, { says: 'All right' }],
 });
 
+/** The database is a later version's. */
+export const panelsOfNewer = (): Notice => ({
+  key: 'panels',
+  says: 'Your panels are kept by a newer version of this page. Open the page again to reach them.',
+  answers: [{ says: 'All right' }],
+});
+
 /** The browser has lost its database, as it does with a damaged one. */
 export const panelsLost = (): Notice => ({
   key: 'panels-lost',

@@ -5,42 +5,13 @@ import { describe, expect, test } from 'vitest';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import { settle, viewports } from './app.ts';
 import { axeCleanInBothThemes, openApp, readSnapshot, sendEvent, serveOwn } from './harness.ts';
+import { onDisk, reopen } from './shelved.ts';
 
 const type = (text: string): AppEvent => ({ type: 'TYPE', field: 'side.0', text });
 const strip = (page: Page) => page.locator('.notices');
 const side = async (page: Page) => (await readSnapshot(page)).project.texts['side.0'];
 const keptSide = (page: Page): Promise<string | undefined> =>
   page.evaluate(() => JSON.parse(localStorage.getItem('ringtrue.work') ?? '{}').project?.texts['side.0']);
-
-/** Counts of side 1 of all panels in the database, in no order; undefined for what cannot be read. */
-const shelved = (page: Page): Promise<(string | undefined)[]> =>
-  page.evaluate(async () => {
-    const asked = indexedDB.open('ringtrue');
-    const database = await new Promise<IDBDatabase>((done, fail) => {
-      asked.onsuccess = () => done(asked.result);
-      asked.onerror = () => fail(asked.error);
-    });
-    const all = database.transaction('panels').objectStore('panels').getAll();
-    await new Promise((done) => {
-      all.onsuccess = done;
-    });
-    database.close();
-    return all.result.map(({ text }) => {
-      try {
-        return JSON.parse(text).project?.texts['side.0'];
-      } catch {
-        return undefined;
-      }
-    });
-  });
-const onDisk = (page: Page, sides: (string | undefined)[]) =>
-  expect.poll(async () => (await shelved(page)).sort()).toEqual(sides);
-
-async function reopen(page: Page): Promise<void> {
-  await page.reload();
-  await page.waitForFunction(() => window.ringtrue !== undefined);
-  await settle(page);
-}
 
 const fillSimpleStore = (page: Page): Promise<void> =>
   page.evaluate(() => {
@@ -155,7 +126,7 @@ describe('kept work that cannot be read', () => {
     await reopen(page);
     expect(await side(page)).toBe('70');
     expect(await strip(page).getByRole('button').count()).toBe(0);
-    await page.getByRole('button', { name: /^Your panels/ }).click();
+    await page.getByRole('button', { name: /Your panels$/ }).click();
     await page.getByText('This one cannot be read by this version of the page.').waitFor();
     expect(await savedText(page)).toBe(text);
     expectClean();
@@ -234,7 +205,7 @@ describe('a device that keeps nothing', () => {
     await sendEvent(page, type('71'));
     await reopen(page);
     expect(await side(page)).toBe('71');
-    await page.getByRole('button', { name: /^Your panels/ }).click();
+    await page.getByRole('button', { name: /Your panels$/ }).click();
     await page.getByText('This browser lends the page no database').waitFor();
     expect(await page.getByRole('button', { name: 'New panel' }).count()).toBe(0);
   });

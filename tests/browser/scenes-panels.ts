@@ -14,7 +14,7 @@ const panels: { name: string; sides: string[]; more?: AppEvent[] }[] = [
 const sheet = (page: Page) => page.getByRole('dialog', { name: 'Your panels' });
 
 export async function openPanels(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /^Your panels/ }).click();
+  await page.getByRole('button', { name: /Your panels$/ }).click();
   await sheet(page).waitFor();
 }
 

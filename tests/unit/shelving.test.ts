@@ -40,15 +40,19 @@ function browser() {
 }
 type Browser = ReturnType<typeof browser>;
 
-/** A tab opened as the page opens. `before`: what is done until the database is open. */
-async function openTab(
-  on: Browser,
-  tab: string,
-  before: (send: (event: AppEvent) => void) => void = () => {},
-) {
+type Opening = {
+  /** What is done until the database is open. */
+  before?: (send: (event: AppEvent) => void) => void;
+  /** A panel that was sent, and is kept. */
+  start?: Start;
+  isNew?: true;
+};
+
+/** A tab opened as the page opens. */
+async function openTab(on: Browser, tab: string, { before = () => {}, start, isNew }: Opening = {}) {
   const simple = on.forTab(tab);
   const held = simple.getItem('ringtrue.work');
-  const store = openStore(readKept(simple) ?? atFirst);
+  const store = openStore(start ?? readKept(simple) ?? atFirst);
   const told: Notice[] = [];
   const handedOut: (string | undefined)[] = [];
   const calls = { guarded: false, persist: 0, hide: () => {} };
@@ -72,7 +76,7 @@ async function openTab(
       return () => void on.listeners.delete(tab);
     },
   };
-  const opened = { snapshot: store.snapshot(), held };
+  const opened = { snapshot: store.snapshot(), held, ...(isNew && { isNew }) };
   before(store.send);
   const shelving = await startShelving(store, {
     device,
@@ -186,7 +190,9 @@ describe('one tab', () => {
 
   test('keeps what was changed before the database was open', async () => {
     const on = browser();
-    const tab = await openTab(on, 'a', (send) => send({ type: 'TYPE', field: 'side.0', text: '70' }));
+    const tab = await openTab(on, 'a', {
+      before: (send) => send({ type: 'TYPE', field: 'side.0', text: '70' }),
+    });
     await soon();
     expect(sides(on)).toEqual(['70']);
     expect(tab.told).toEqual([]);
@@ -383,6 +389,20 @@ describe('what was kept', () => {
     const names = [...on.records.values()].map(({ text }) => readKeptText(text)?.project.name);
     expect(names.sort()).toEqual(['Mine', 'Sent']);
     expect(on.items.has('ringtrue.before-link')).toBe(false);
+  });
+
+  test('of this device stays where a sent panel is kept and the copy finds no room', async () => {
+    const on = browser();
+    const own = textOf({ name: 'Mine' }, { panel: 'p', stamp: { tab: 't', count: 1, at: 5 } });
+    on.records.set('p', { id: 'p', text: own, changed: 5 });
+    on.items.set('ringtrue.work', own);
+    on.simple.full = true;
+    const sent = { ...atFirst, project: { ...example, name: 'Sent' } };
+    const tab = await openTab(on, 'a', { start: sent, isNew: true });
+    tab.type('70');
+    await soon();
+    expect(on.records.get('p')?.text).toBe(own);
+    expect(sides(on)).toEqual(['64', '70']);
   });
 
   test('before a link and is a panel already does not become two', async () => {

@@ -27,11 +27,19 @@ const count = (name: string): unknown => tally.set(name, (tally.get(name) ?? 0) 
 let slowest = { ms: 0, text: '' };
 let wrong = 0;
 
-/** The work's answer; its time is told if it is the slowest so far. */
+/**
+ * The work's answer; its time is told if it is the slowest so far. What took long is done twice more and the least of
+ * the three counts: the machine may have been away.
+ */
 async function timed<T>(text: string, work: () => T | Promise<T>): Promise<T> {
   const since = performance.now();
   const answer = await work();
-  const ms = performance.now() - since;
+  let ms = performance.now() - since;
+  for (let again = 0; again < 2 && ms > slowest.ms; again++) {
+    const from = performance.now();
+    await work();
+    ms = Math.min(ms, performance.now() - from);
+  }
   if (ms > slowest.ms) slowest = { ms, text };
   return answer;
 }
