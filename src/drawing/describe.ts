@@ -97,7 +97,7 @@ export function describePosition(drawn: Drawn, pointed: Pointed, speech: Speech)
   const into = index >= 1 ? ring.rounds[index]!.round.into[pointed.node]! : -1;
   if (into >= 0)
     lines.push(say.sayInto(index - 1, standingAt(drawn, ring, { index: index - 1, node: into }), words));
-  if (index >= 0 && ring.rounds[index]!.round.marks.some(({ node }) => node === pointed.node)) {
+  if (index >= 0 && ring.rounds[index]!.marks.some(({ node }) => node === pointed.node)) {
     lines.push(say.sayMishap());
   }
   lines.push(...partnerLines(drawn, ring, at, words));

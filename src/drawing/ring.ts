@@ -5,9 +5,16 @@ import { type Stretch, slotsBelow, stretchesOf } from './rounds.ts';
 import { backSlots, frontSlots, ringOf, type Slots } from './slots.ts';
 
 /** What the drawing needs of a making. */
-export type Drawn = Pick<Making, 'edge' | 'plan' | 'worked' | 'pairing'>;
+export type Drawn = Pick<Making, 'edge' | 'plan' | 'worked' | 'pairing' | 'known'>;
 
-export type LaidRound = { name: 'foundation' | 'edging'; edging: number; round: Round; stretches: Stretch[] };
+export type LaidRound = {
+  name: 'foundation' | 'edging';
+  edging: number;
+  round: Round;
+  stretches: Stretch[];
+  /** Where the hand is known to have done otherwise, or is asked to: what only makes a count typed has no place. */
+  marks: Round['marks'];
+};
 
 export type Ring = {
   slots: Slots;
@@ -23,13 +30,15 @@ const rings = new WeakMap<Drawn['pairing'], { drawn: Drawn; ring: Ring }>();
 /** The ring of a making. The same pairing on the same work gives the same ring. */
 export function ringFor(drawn: Drawn): Ring {
   const known = rings.get(drawn.pairing);
-  if (known && known.drawn.worked === drawn.worked && known.drawn.edge === drawn.edge) return known.ring;
+  const isSame = known?.drawn.worked === drawn.worked && known.drawn.edge === drawn.edge;
+  if (known && isSame && known.drawn.known === drawn.known) return known.ring;
   const ring = layRing(drawn);
   rings.set(drawn.pairing, { drawn, ring });
   return ring;
 }
 
-function layRing({ edge, worked, pairing }: Drawn): Ring {
+function layRing({ edge, worked, pairing, known = Number.POSITIVE_INFINITY }: Drawn): Ring {
+  const marksOf = ({ marks }: Round) => marks.filter(({ mishap }) => mishap < known);
   const slots = ringOf(edge, pairing);
   const rounds: LaidRound[] = [
     {
@@ -37,12 +46,14 @@ function layRing({ edge, worked, pairing }: Drawn): Ring {
       edging: 0,
       round: worked.foundation,
       stretches: stretchesOf(worked.foundation, 'foundation'),
+      marks: marksOf(worked.foundation),
     },
     ...worked.edgings.map((round, edging) => ({
       name: 'edging' as const,
       edging,
       round,
       stretches: stretchesOf(round, `edging${edging}`),
+      marks: marksOf(round),
     })),
   ];
   const own: (Float32Array | undefined)[] = [];

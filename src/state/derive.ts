@@ -135,16 +135,21 @@ export function derive(project: Project, { manner, easing }: PairingSettings, la
   );
   const walk = stages.steps.value;
   const becomes = becomesOf(project);
-  stages.making = memo(before.making, [edge, plan, seen, acts, worked, pairing, walk, becomes], () => ({
-    edge: edge.value,
-    plan: plan.value,
-    acts,
-    worked,
-    pairing,
-    steps: walk,
-    seen,
-    becomes,
-  }));
+  stages.making = memo(
+    before.making,
+    [edge, plan, seen, acts, known, worked, pairing, walk, becomes],
+    () => ({
+      edge: edge.value,
+      plan: plan.value,
+      acts,
+      known: known.acts.length,
+      worked,
+      pairing,
+      steps: walk,
+      seen,
+      becomes,
+    }),
+  );
   return {
     making: stages.making.value,
     isStale: false,

@@ -88,6 +88,8 @@ export type Making = {
   plan: Plan;
   /** What the hand does beside the recipe: mishaps, adjustments, and what the numbers really worked come to. */
   acts: readonly Act[];
+  /** How many of these, from the first, are known: put in or asked for. The others only make the numbers typed. Default: all. */
+  known?: number;
   worked: Worked;
   pairing: Pairing;
   steps: Steps;

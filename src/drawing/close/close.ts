@@ -103,7 +103,7 @@ export function buildClose(drawn: Drawn, ring: Ring, window: Window): CloseBuilt
   const count = Math.max(1, ring.slots.count);
   const looks = {
     front: looksOf(ring, 'front'),
-    back: looksOf(ring, 'back', ring.rounds.at(-1)!.round.marks),
+    back: looksOf(ring, 'back', ring.rounds.at(-1)!.marks),
   };
   const work: CloseWork = { edge: drawn.edge, ring, looks, built };
   for (let turn = Math.floor(window.from / count); turn * count < window.to; turn++) {
@@ -227,7 +227,7 @@ function addRow(work: CloseWork, { turn, from, to }: Turn, row: Row): void {
   const slots = ring.roundSlots(row.round);
   const last = row.round === ring.rounds.length - 1;
   const posts = laid.name === 'foundation';
-  const looks = last ? work.looks.back : markLooks(laid.round.marks);
+  const looks = last ? work.looks.back : markLooks(laid.marks);
   const base = turn * count;
   const name = posts ? 'foundation' : `edging${laid.edging}`;
   nodesWithin(slots, count, from - base - 0.5, to - base - 0.5).forEach((range, index) => {

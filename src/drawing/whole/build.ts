@@ -200,7 +200,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       slots: panel.ring.roundSlots(index),
       kinds: laid.round.kinds,
       cornerIsStitch: () => false,
-      looks: posts ? NO_LOOKS : looksOf(panel.ring, last ? 'back' : 'none', laid.round.marks),
+      looks: posts ? NO_LOOKS : looksOf(panel.ring, last ? 'back' : 'none', laid.marks),
     };
     const lane = panel.lane(inset, placing.mirrored, placing.aside);
     const middle = posts ? panel.lane(inset + panel.post / 2, placing.mirrored, placing.aside) : lane;
@@ -214,7 +214,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       tight: panel.tight,
     });
     parts.push(...built);
-    if (posts && laid.round.marks.length > 0) parts.push(mishapPart(laid.round.marks, content.slots, middle));
+    if (posts && laid.marks.length > 0) parts.push(mishapPart(laid.marks, content.slots, middle));
     for (const { key, from } of laid.stretches) {
       sources.set(key, { of: laid.name, edging: laid.edging, first: from });
     }

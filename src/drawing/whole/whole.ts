@@ -57,6 +57,10 @@ const OUTSIDE = -1.6;
 /** Markers on the whole panel at most. */
 const MOST_MARKERS = 200;
 const MOST_RINGS = 24;
+/** Of more than these the places are marked and no words said. */
+const MOST_HAPPENED = 6;
+/** What happened within so many places is told once. */
+const CLOSE_BY = 6;
 
 export function joinBuilt(...all: Built[]): Built {
   return {
@@ -85,6 +89,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   );
   const piece = layPiece(drawn, panel, { mirrored });
   const marker = markers(drawn, panel, mirrored);
+  const happened = happenedAt(piece);
   const arrows = startSigns(panel, mirrored);
   const lanes = findingLanes(panel, mirrored);
   const { findings } = drawn.pairing;
@@ -98,6 +103,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
       sideWords(piece, side),
     ),
     answer(piece),
+    ...happened.words,
     ...gapWords(drawn, piece),
     ...drawn.edge.corners.map((_, corner) => cornerName(piece, corner)),
     ...startWords(piece),
@@ -116,8 +122,8 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   return {
     parts: [...built.parts, marker.part],
     sources: built.sources,
-    labels: placeLabels(items, [piece.yarn], boxesOfSigns([...rings, ...arrows, ...loud])),
-    signs: [...rings, ...clashes, ...arrows],
+    labels: placeLabels(items, [piece.yarn], boxesOfSigns([...rings, ...arrows, ...loud, ...happened.signs])),
+    signs: [...rings, ...clashes, ...happened.signs, ...arrows],
     bounds: boundsOf(piece),
     findings: (inHand) => (inHand === undefined ? loud : findingSigns(drawn, ring, lanes, inHand)),
     ...movingSigns(panel, front, mirrored),
@@ -207,6 +213,34 @@ export function gapRings(gaps: readonly Gap[], panel: Panel, lanes: { front: Lan
     const { x, y } = finders[gap.short](gapSlot(panel, gap.run));
     return { kind: 'ring', key: `gap.${gap.run}`, x, y, px: 17, tone: Tone.gap };
   });
+}
+
+/** Where the hand is known to have done otherwise, first the foundation: rings in ink, and words inside. */
+function happenedAt(piece: LaidPiece): { signs: Sign[]; words: Item[] } {
+  const { panel, mirrored } = piece;
+  const within = finder(panel.lane(panel.depth + 0.3, mirrored));
+  const signs: Sign[] = [];
+  const words: Item[] = [];
+  panel.ring.rounds.forEach(({ name, edging, marks }, index) => {
+    const lane = panel.lane(
+      name === 'foundation' ? panel.posts + panel.post / 2 : panel.edging(edging),
+      mirrored,
+    );
+    const find = finder(lane);
+    let told = Number.NaN;
+    for (const { node, asked } of marks) {
+      const slot = panel.ring.roundSlots(index)[node];
+      if (asked || slot === undefined || signs.length === MOST_HAPPENED) continue;
+      const { x, y } = find(slot);
+      const key = `happened.${name}.${edging}.${node}`;
+      signs.push({ kind: 'ring', key, x, y, px: 10, tone: Tone.ink });
+      if (Math.abs(slot - told) < CLOSE_BY) continue;
+      told = slot;
+      const line: Line = { key, text: say.sayHappened(), px: 14, tone: Tone.ink, bold: true };
+      words.push({ places: inwards(piece, within(slot), [line]) });
+    }
+  });
+  return { signs, words };
 }
 
 /** "no partner" inside the first few gaps, where there is room. */

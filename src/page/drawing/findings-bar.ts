@@ -11,6 +11,7 @@ import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { sayMend, sayMendsHead, sayStale } from '../../words/mends.ts';
 import { sayInApp } from '../../words/problems-view.ts';
 import { sayFinding, saySeverity } from '../../words/verdict.ts';
+import { mishapTitle, sayMishapPlace, sayMoreHappened } from '../../words/wrong/mishaps.ts';
 
 export function openFindingsBar(): Part {
   let searched: (Pick<Snapshot, 'project' | 'making'> & { mends: Mending[] }) | null = null;
@@ -26,10 +27,28 @@ export function openFindingsBar(): Part {
     const allMeets = making.pairing.findings.length === 0 && !isStale;
     const mends = tab === 'edge' && !allMeets ? mendsOf(snapshot) : [];
     return html`<section class="findings ${allMeets ? 'all-meets' : ''}" aria-label="What does not meet">
+      ${whatHappened(snapshot)}
       ${allMeets ? whatNext(snapshot, send) : isStale ? whyNone(snapshot, mends) : whatIsWrong(snapshot, send)}
       ${waysToMend(mends, isStale, send)}
     </section>`;
   };
+}
+
+/** So many are told one by one; the rest are counted. */
+const MOST_TOLD = 3;
+
+/** What is known to have been done otherwise: put in, or taken for the cause. What only makes the counts typed is not known. */
+function whatHappened({ project, making, settings }: Snapshot): TemplateResult | typeof nothing {
+  const happened = project.mishaps.filter((one) => making.acts.includes(one));
+  if (happened.length === 0) return nothing;
+  const told = happened.slice(0, MOST_TOLD);
+  return html`<div class="happened">
+    ${told.map(
+      (one) =>
+        html`<p>In this drawing: <b>${mishapTitle(one, making.plan, settings)}</b> <span>${sayMishapPlace(one, making.plan, settings)}</span></p>`,
+    )}
+    ${happened.length > told.length ? html`<p>${sayMoreHappened(happened.length - told.length)}</p>` : nothing}
+  </div>`;
 }
 
 /** A number that is still being typed is not told; what bars a back from numbers that are read, is. */

@@ -182,6 +182,9 @@ export function sayMishapPlace(mishap: SomeAct, plan: Plan, { dialect }: Speech)
   return parts.filter(Boolean).join(' · ');
 }
 
+/** "And 2 mishaps more." */
+export const sayMoreHappened = (count: number): string => `And ${many(count, 'mishap')} more.`;
+
 /** A mishap of which not everything need be known. */
 export type SomeAct = ActParts & { kind: ActKind };
 
