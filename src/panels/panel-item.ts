@@ -54,9 +54,7 @@ export function panelItem(
     </div>
     <div class="shelf-acts">
       ${isWhole && !isInHand ? button(say.open, acts.open) : nothing}
-      ${isWhole ? button(say.copy, acts.copy) : nothing}
-      ${button(say.save, acts.save)}
-      ${isWhole ? button(say.remove, acts.remove) : nothing}
+      ${isWhole ? html`${button(say.copy, acts.copy)} ${button(say.save, acts.save)} ${button(say.remove, acts.remove)}` : nothing}
     </div>
   </li>`;
 }

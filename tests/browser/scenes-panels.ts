@@ -52,4 +52,20 @@ export const panelScenes: PictureScene[] = [
     },
     devices: ['phone'],
   },
+  {
+    name: 'panels-one-only',
+    steps: async (page) => {
+      await page.addInitScript(() =>
+        Object.defineProperty(window, 'indexedDB', {
+          get() {
+            throw new DOMException('closed', 'SecurityError');
+          },
+        }),
+      );
+      await page.reload();
+      await openPanels(page);
+    },
+    devices: ['phone'],
+  },
+  { name: 'panels-way-take-along', events: [{ type: 'SHOW', tab: 'take-along' }] },
 ];
