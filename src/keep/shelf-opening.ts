@@ -2,6 +2,7 @@
 import { example } from '../state/project.ts';
 import { newName } from './around.ts';
 import type { Work } from './keep-types.ts';
+import { sameProject } from './same-project.ts';
 import type { Shelf, Shelved } from './shelf.ts';
 import type { Device } from './storage.ts';
 
@@ -69,15 +70,17 @@ export async function shelveAsides(device: Device, shelf: Shelf, held: string | 
   for (const { name, text } of asides) if (await shelveText(device, shelf, text)) device.dropAside(name);
 }
 
-/** Answers whether the text is in the database, or a later one of the same panel. */
+/** Answers whether the work is in the database: beside another one, where they differ. */
 async function shelveText(device: Device, shelf: Shelf, text: string): Promise<boolean> {
   const all = await shelf.list().catch(() => null);
   if (all === null) return false;
   const work = device.read(text);
-  const there = all.find(({ id }) => id === work?.panel);
+  const isThere = (one: Shelved): boolean => {
+    const other = one.text === text ? null : device.read(one.text);
+    return one.text === text || (work !== null && other !== null && sameProject(work, other));
+  };
+  if (all.some(isThere)) return true;
+  // Under a name of its own: the copy of the panel it is named after may come to lie there.
   const changed = work?.stamp?.at ?? 0;
-  const isReadable = there !== undefined && device.read(there.text) !== null;
-  if (all.some((one) => one.text === text) || (isReadable && there.changed >= changed)) return true;
-  const id = isReadable || !there ? (work?.panel ?? newName()) : newName();
-  return (await shelf.put({ id, text, changed }, isReadable ? there.text : null)) === 'put';
+  return (await shelf.put({ id: newName(), text, changed }, null)) === 'put';
 }

@@ -10,6 +10,7 @@ import type { Start, Store } from '../state/store.ts';
 import { type Notice, notKept, panelElsewhere, panelOfNewer } from '../words/notices.ts';
 import { type Around, newName } from './around.ts';
 import type { HandOut, Opened, Shelving, Work } from './keep-types.ts';
+import { sameProject } from './same-project.ts';
 import type { Shelf, Shelved } from './shelf.ts';
 import { newPanel, openingOf, shelveAsides } from './shelf-opening.ts';
 import type { Device } from './storage.ts';
@@ -28,9 +29,6 @@ const togetherMs = 150;
 
 const PARTS: readonly (keyof Start)[] = ['project', 'settings', 'tab', 'place', 'answered'];
 const WORK: readonly (keyof Start)[] = ['project', 'place', 'answered'];
-
-export const sameProject = (one: Pick<Start, 'project'>, other: Pick<Start, 'project'>): boolean =>
-  JSON.stringify(one.project) === JSON.stringify(other.project);
 
 export async function startShelving(
   store: Pick<Store, 'snapshot' | 'subscribe' | 'send'>,

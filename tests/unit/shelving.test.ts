@@ -345,6 +345,14 @@ describe('two tabs', () => {
     expect([a.told, sides(on)]).toEqual([[], ['70']]);
   });
 
+  test('of which one deletes what the other has in hand: it is kept again with the next change', async () => {
+    const { on, a } = await both();
+    await on.shelf.remove(a.shelving.inHand() ?? '');
+    a.type('70');
+    await soon();
+    expect([sides(on), a.told]).toEqual([['70'], []]);
+  });
+
   test('any order of changes loses no work', async () => {
     for (let seed = 1; seed <= 6; seed++) {
       let drawn = seed;
@@ -432,6 +440,17 @@ describe('what was kept', () => {
       expect(sides(on).filter(Boolean)).toEqual(['70']);
     },
   );
+
+  test('and finds no room beside itself when it is damaged is in the list all the same', async () => {
+    const on = browser();
+    const text = `{"version":1,${'x'.repeat(3000)}`;
+    on.items.set('ringtrue.work', text);
+    on.simple.full = true;
+    await openTab(on, 'a');
+    on.simple.full = false;
+    await soon();
+    expect([...on.records.values()].map((one) => one.text)).toEqual([text]);
+  });
 
   test('by a later version is written over nowhere, and this work is a panel of its own', async () => {
     const on = browser();
