@@ -38,7 +38,8 @@ export type Hands = {
   attached: number | null;
   firstGoes: 'next' | 'same' | null;
   attachChain: boolean;
-  into: { from: number; size: number; last: number } | null;
+  /** `moved`: the corner is put into an ordinary stitch. */
+  into: { from: number; size: number; last: number; moved?: true } | null;
   /** Acts done that later ones need, by name. */
   done: Set<string>;
   needle: 0 | 1 | null;

@@ -32,7 +32,6 @@ export const sentencesOf = (text: string): string[] =>
 /** Works through the pages and answers what was made. Throws `Stuck` where it cannot go on. */
 export function readWalk(pages: readonly Page[], { terms, hand, front }: Reading): Made {
   const words = GLOSSARY[terms];
-  const rules = [...ROUND_RULES, ...JOIN_RULES].map((rule) => rule(words));
   const hands = newHands(words, hand, front);
   const promises = noPromises();
   pages.forEach((page, i) => {
@@ -47,7 +46,7 @@ export function readWalk(pages: readonly Page[], { terms, hand, front }: Reading
       for (const sentence of [page.act, page.check, page.ask, page.caution].flatMap((text) =>
         sentencesOf(text ?? ''),
       ))
-        follow(hands, sentence, rules);
+        understand(sentence, terms)(hands);
       const isAtEnd = before.corner === null && (hands.corner !== null || before.loops > hands.loops);
       if (isAtEnd && hands.stage !== 'join') checkPromise(hands, promises, before.passed, before.leg);
       if (page.where !== undefined) checkWhere(hands, page.where, promises);
@@ -60,13 +59,25 @@ export function readWalk(pages: readonly Page[], { terms, hand, front }: Reading
   return madeBy(hands, promises.rounds);
 }
 
-function follow(hands: Hands, sentence: string, rules: readonly Rule[]): void {
+const RULES = [...ROUND_RULES, ...JOIN_RULES];
+const KNOWN: Record<Terms, Map<string, (hands: Hands) => void>> = { uk: new Map(), us: new Map() };
+
+/** What the hands do at a sentence. It means the same wherever it is read, so it is looked up once. */
+function understand(sentence: string, terms: Terms): (hands: Hands) => void {
+  const known = KNOWN[terms].get(sentence);
+  if (known) return known;
+  const meant = meaningOf(
+    sentence,
+    RULES.map((rule) => rule(GLOSSARY[terms])),
+  );
+  KNOWN[terms].set(sentence, meant);
+  return meant;
+}
+
+function meaningOf(sentence: string, rules: readonly Rule[]): (hands: Hands) => void {
   for (const { sentence: known, act } of rules) {
     const match = sentence.match(known);
-    if (match) {
-      act(hands, match.slice(1));
-      return;
-    }
+    if (match) return (hands) => act(hands, match.slice(1));
   }
   throw new Stuck(`"${sentence}" says nothing that a hand can do`);
 }

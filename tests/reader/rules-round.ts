@@ -127,12 +127,9 @@ function intoNext(hands: Hands, isHidden: boolean): void {
   must(hands.attachChain, 'the chain after attaching is missing');
   must(hands.round.length > 0 || hands.firstGoes === 'next', 'nobody said where the first stitch goes');
   const { into } = hands;
-  must(isHidden === (into !== null), isHidden ? 'no corner lies before it' : 'a corner lies in the way');
-  if (into !== null) {
-    must(into.last === into.size, 'the corner below is not worked to its end');
-    hands.next = into.from + into.size;
-  }
-  hands.into = null;
+  const lies = into !== null && !into.moved;
+  must(isHidden === lies, isHidden ? 'no corner lies before it' : 'a corner lies in the way');
+  leaveBelow(hands);
   const lap = hands.next % hands.below.length;
   must(lap !== hands.attached, 'the round has come to its beginning');
   must(at(hands.below, lap).kind === 'stitch', 'a corner comes next, no stitch');
@@ -140,10 +137,28 @@ function intoNext(hands: Hands, isHidden: boolean): void {
   hands.next += 1;
 }
 
+/** The hook leaves what it worked its corner into. */
+function leaveBelow(hands: Hands): void {
+  const { into } = hands;
+  if (into === null) return;
+  must(into.last === into.size, 'the corner below is not worked to its end');
+  must(!into.moved || last(hands) === 'stitch', 'nothing is worked past the corner');
+  hands.next = into.from + into.size;
+  hands.into = null;
+}
+
+/** A corner put into the next stitch, wherever the corner below lies. */
+function cornerHere(hands: Hands): void {
+  must(hands.attachChain, 'the chain after attaching is missing');
+  leaveBelow(hands);
+  must(at(hands.below, hands.next).kind === 'stitch', 'a corner comes next, no stitch');
+  hands.into = { from: hands.next, size: 1, last: 1, moved: true };
+  makeStitch(hands);
+}
+
 /** Passes over stitches of the round below. */
 function skip(hands: Hands, count: number): void {
-  if (hands.into !== null) hands.next = hands.into.from + hands.into.size;
-  hands.into = null;
+  leaveBelow(hands);
   for (let i = 0; i < count; i++) {
     must(at(hands.below, hands.next).kind === 'stitch', 'a corner comes next, no stitch');
     hands.next += 1;
@@ -159,6 +174,7 @@ function again({ times }: Hands, which: number, of = times?.of): void {
 /** Into the corner of the round below that comes next or is being worked into. */
 function intoCorner(hands: Hands, which: number | null, made: 'chain' | 'stitch'): void {
   must(hands.attachChain, 'the chain after attaching is missing');
+  if (hands.into?.moved) leaveBelow(hands);
   if (hands.into === null) {
     const corner = cornerAt(hands.below, hands.next);
     must(corner !== undefined, 'no corner comes next');
@@ -252,6 +268,17 @@ const EDGING: RuleFor[] = [
   rule('It goes past the chains? you just made\\.'),
   // Asked for beyond the recipe.
   rule('The corner comes here\\.', (hands) => must(last(hands) === 'corner', 'no corner comes here')),
+  rule('The corner comes here: 1 {short} in the next stitch\\.', cornerHere),
+  rule('The corner goes into this same stitch\\.', (hands) =>
+    must(hands.into?.moved === true, 'the corner does not come here'),
+  ),
+  rule('1 {short} in the same stitch\\.', (hands) => {
+    must(hands.into?.moved === true && last(hands) === 'corner', 'no corner was put into a stitch');
+    makeStitch(hands);
+  }),
+  rule('Go straight on: the corner is not here\\.', (hands) =>
+    must(last(hands) === 'stitch', 'a corner was made here'),
+  ),
   rule('{miss} the next stitch\\.', (hands) => skip(hands, 1)),
   rule('{miss} the next stitch, then 1 {short}, back loop only\\.', (hands) => {
     skip(hands, 1);

@@ -1,5 +1,5 @@
 /** The sentences for counting the front and for working the foundation and the edging rounds. */
-import type { Step, StepKind } from '../../../core/index.ts';
+import type { Corner, Step, StepKind } from '../../../core/index.ts';
 import { onwards } from '../hand.ts';
 import { many, ordinal, ordinalWord } from '../numbers.ts';
 import { type ArmEnd, armOf, cornerBelow, isCornerStep } from './arms.ts';
@@ -127,8 +127,11 @@ function doubleCrochet(telling: Telling): Sentences {
   const arm = armOf(telling) ?? aroundTurn(telling);
   if (arm !== null) return cornerArm(telling, name, arm);
   if (before?.kind === 'attach-chain') return firstOfRound(telling, name);
-  const isPastCorner = isCornerStep(before) || armOf(telling, -1) === 'after';
-  if (isPastCorner || before?.target.loop === 'corner-chain') {
+  const isPastArm = armOf(telling, -1) === 'after';
+  if (isPastArm && before !== null && isMovedCorner({ ...telling, step: before })) {
+    return { act: `1 ${name} in the next back loop.`, check: 'Look for it tucked against the corner.' };
+  }
+  if (isCornerStep(before) || isPastArm || before?.target.loop === 'corner-chain') {
     // The first stitch after a corner is the one most often missed (read, two tutorials).
     return {
       act: `1 ${name} in the hidden first stitch, back loop.`,
@@ -188,17 +191,21 @@ function stitchesBefore(telling: Telling): number {
   }
 }
 
+const cornersBelow = ({ step, making: { plan } }: Telling): readonly Corner[] =>
+  (step.edging === 0 ? plan.foundation : plan.edgings[step.edging - 1])?.corners ?? [];
+
+/** Where the corners below are chains, a corner in a stitch has been moved there. */
+const isMovedCorner = (telling: Telling): boolean =>
+  telling.step.target.loop !== 'corner-chain' && cornersBelow(telling)[0]?.made === 'chain';
+
 /** A stitch worked into the corner below, before or after the new corner. */
 function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
-  const { step, making } = telling;
-  const { plan } = making;
-  const below = step.edging === 0 ? plan.foundation : plan.edgings[step.edging - 1];
+  const { step } = telling;
   if (step.target.loop !== 'corner-chain') {
-    // Where the corners below are chains, a corner in a stitch has been moved there.
-    const place = below?.corners[0]?.made === 'chain' ? 'same stitch' : 'corner stitch';
+    const place = isMovedCorner(telling) ? 'same stitch' : 'corner stitch';
     return { act: `1 ${name} in the ${place}.`, ...besideCorner(telling, arm) };
   }
-  const corners = below?.corners ?? [];
+  const corners = cornersBelow(telling);
   const turned = (step.side - 1 + corners.length) % Math.max(1, corners.length);
   const corner = cornerBelow(telling, arm) ?? (arm === 'before' ? step.side : turned);
   const size = corners[corner]?.size ?? 1;
@@ -208,8 +215,12 @@ function cornerArm(telling: Telling, name: string, arm: ArmEnd): Sentences {
 
 /** What lies between this arm and the other one. */
 function besideCorner(telling: Telling, arm: ArmEnd): Pick<Sentences, 'check'> {
+  const { step, making } = telling;
   const next = neighbour(telling, arm === 'before' ? 1 : -1);
-  if (next === null || !isCornerStep(next)) return {};
+  if (next === null || !isCornerStep(next)) {
+    const isElsewhere = (making.plan.edgings[step.edging]?.corners[0]?.size ?? 0) > 0;
+    return isElsewhere ? { check: 'Go straight on: the corner is not here.' } : {};
+  }
   const isBefore = arm === 'before';
   if (next.kind === 'corner-stitch')
     return { check: isBefore ? 'The corner stitch comes next.' : 'The corner stitch stands before it.' };

@@ -32,7 +32,7 @@ const ASKED: Partial<Record<ActKind, Asked>> = {
   'corner-moved': ({ telling: { step, t }, base }) =>
     step.stage === 'edging' && step.kind === 'double-crochet'
       ? {
-          act: `The corner comes here: 1 ${t('double-crochet')} in this stitch.`,
+          act: `The corner comes here: 1 ${t('double-crochet')} in the next stitch.`,
           check: 'The corner goes into this same stitch.',
         }
       : { ...base, check: 'The corner comes here.' },

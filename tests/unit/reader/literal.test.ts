@@ -1,65 +1,9 @@
 /** Following the walk's sentences to the letter ends in the piece that the simulation made. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import {
-  type Act,
-  asked,
-  type Choices,
-  countRound,
-  type EdgeInput,
-  pair,
-  planBack,
-  type Result,
-  readEdge,
-  steps,
-  work,
-} from '../../../core/index.ts';
-import { sayStep } from '../../../src/words/walk/step.ts';
-import type { Told } from '../../../src/words/walk/telling.ts';
-import type { Speech } from '../../../src/words/words.ts';
-import { type FrontPiece, type Made, type Page, readWalk, Stuck, sentencesOf } from '../../reader/reader.ts';
-
-type Terms = Speech['dialect'];
-
-const must = <T>(result: Result<T>): T => {
-  if (!result.ok) throw new Error(JSON.stringify(result.problems));
-  return result.value;
-};
-
-type Case = { name: string; told: Told; front: FrontPiece; made: Made };
-
-function caseOf(name: string, input: EdgeInput, choices: Choices = {}, acts: readonly Act[] = []): Case {
-  const edge = must(readEdge(input));
-  const plan = must(planBack(edge, choices));
-  const worked = work(plan, acts);
-  const counts = (round: (typeof worked)['foundation']) => {
-    const { sides, corners } = countRound(round);
-    return { sides, corners: corners.map(({ size }) => size) };
-  };
-  const together = (of: 'front' | 'back'): number =>
-    acts.filter((act) => act.kind === 'two-with-one' && act.of === of).length;
-  const pairing = pair(edge, worked.edgings.at(-1) ?? worked.foundation, {
-    start: worked.join,
-    manner: 'stitch-by-stitch',
-  });
-  return {
-    name,
-    told: { plan, steps: steps(plan, acts), acts },
-    front: { sides: edge.sides, corners: edge.corners },
-    made: {
-      foundation: counts(worked.foundation),
-      edgings: worked.edgings.map(counts),
-      pairs: pairing.pairs,
-      leftOver: {
-        front: edge.total - pairing.pairs - together('front'),
-        back: pairing.back - pairing.pairs - together('back'),
-      },
-    },
-  };
-}
-
-const pagesOf = ({ told }: Case, speech: Speech): Page[] =>
-  Array.from({ length: told.steps.length }, (_, i) => sayStep(told.steps.at(i), told, speech));
+import { type Act, asked, type Choices, type EdgeInput } from '../../../core/index.ts';
+import { type Page, readWalk, Stuck, sentencesOf } from '../../reader/reader.ts';
+import { type Case, caseOf, fails, otherNumbers, pagesOf, reading, SPEECHES, UK } from './cases.ts';
 
 const two = { made: 'chain', size: 2 } as const;
 const STARTS = [0, 1] as const;
@@ -73,6 +17,18 @@ const PANELS: [string, EdgeInput][] = [
     { sides: [8, 7, 9, 8, 10, 6, 8], corner: { made: 'chain', size: 1 }, counted: 'stitches-only' },
   ],
 ];
+
+const TWO_ROUNDS: Choices = {
+  edgings: [
+    { arm: 1, corner: two },
+    { arm: 1, corner: two },
+  ],
+};
+
+const movedOn = (edging: number, count: number): Act =>
+  asked({ kind: 'corner-moved', round: 'edging', edging, corner: 1, count, then: 'from-total' });
+const missedOn = (edging: number, side: number): Act =>
+  asked({ kind: 'stitch-missed', round: 'edging', edging, side, place: 4 });
 
 const CASES: Case[] = [
   ...PANELS.flatMap(([name, input]) =>
@@ -126,6 +82,20 @@ const CASES: Case[] = [
     asked({ kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 3 }),
     asked({ kind: 'stitch-doubled', round: 'edging', edging: 0, side: 2, place: 3 }),
   ]),
+  // A corner put into a stitch makes one more than the stitch it stands in: that one is missed again further on.
+  ...([1, -1, 2, -2] as const).map((count) =>
+    caseOf(`a corner ${count} off on the foundation, moved back on the edging`, PANELS[2]![1], {}, [
+      asked({ kind: 'corner-moved', round: 'foundation', corner: 1, count, then: 'from-total' }),
+      movedOn(0, -count),
+      missedOn(0, count > 0 ? 2 : 1),
+    ]),
+  ),
+  caseOf('a corner moved on the first edging, and back on the second', PANELS[1]![1], TWO_ROUNDS, [
+    movedOn(0, 1),
+    movedOn(1, -1),
+    missedOn(1, 1),
+    missedOn(1, 2),
+  ]),
   caseOf('3 stitches in one in each corner', {
     sides: [9, 9, 9, 9],
     corner: { made: 'stitch', size: 1 },
@@ -133,19 +103,12 @@ const CASES: Case[] = [
   }),
 ];
 
-const SPEECHES: Speech[] = (['uk', 'us'] as const).flatMap((dialect) =>
-  (['right', 'left'] as const).map((hand): Speech => ({ dialect, hand, units: 'cm' })),
-);
-
-const reading = ({ front }: Case, { dialect, hand }: Speech) => ({ terms: dialect as Terms, hand, front });
-
 describe.each(SPEECHES)('in $dialect terms, $hand hand', (speech) => {
   test.each(CASES)('$name: following every sentence makes the piece', (one) => {
     expect(readWalk(pagesOf(one, speech), reading(one, speech))).toEqual(one.made);
   });
 });
 
-const UK: Speech = { dialect: 'uk', hand: 'right', units: 'cm' };
 const small = caseOf(
   'small',
   { sides: [6, 7, 5], corner: two, counted: 'stitches-only' },
@@ -157,16 +120,6 @@ const bag = caseOf(
   { open: 1, markerEvery: 3 },
 );
 const round = caseOf('small and round', { sides: [13], corner: [], counted: 'stitches-only' });
-
-/** Whether the reader is stopped, or ends with another piece. */
-function fails(pages: readonly Page[], one: Case, speech: Speech = UK): boolean {
-  try {
-    return JSON.stringify(readWalk(pages, reading(one, speech))) !== JSON.stringify(one.made);
-  } catch (problem) {
-    if (problem instanceof Stuck) return true;
-    throw problem;
-  }
-}
 
 /** As `pages`, one of them changed. */
 const changed = (pages: readonly Page[], at: number, page: Page): Page[] => pages.with(at, page);
@@ -256,22 +209,6 @@ describe.each([small, bag, round])('$name: not one instruction can be spared', (
     if (one === small) expect(met.size).toBe(needed.length);
   });
 });
-
-/** The text with each of its numbers one higher, digits and words. */
-function otherNumbers(text: string): string[] {
-  const words = ['first', 'second', 'third', 'fourth', 'fifth'];
-  const digits = [...text.matchAll(/\d+/g)].map(
-    (match) =>
-      text.slice(0, match.index) + (Number(match[0]) + 1) + text.slice(match.index + match[0].length),
-  );
-  const spelt = [...text.matchAll(/\b(?:first|second|third|fourth)\b/g)].map(
-    (match) =>
-      text.slice(0, match.index) +
-      words[words.indexOf(match[0]) + 1] +
-      text.slice(match.index + match[0].length),
-  );
-  return [...digits, ...spelt];
-}
 
 describe('the reader', () => {
   test('does not take one dialect for the other, nor one hand', () => {
