@@ -28,25 +28,20 @@ export function sideOf(j: number, half: number, hand: Speech['hand']): Side {
 }
 
 /** A V that points along the side. */
-function vee({ dx, dy }: Side, x: number, y: number, size: number, look: string): SVGTemplateResult {
+function vee({ x, y, dx, dy }: Side, size: number, look: string): SVGTemplateResult {
   const half = size / 2;
   const angle = (Math.atan2(dy, dx) * 180) / Math.PI;
   return svg`<path class=${look} transform="translate(${x} ${y}) rotate(${angle})" d="M${-half} 0Q${-half * 0.2} ${-half * 1.1} ${half} ${-half * 0.8}M${-half} 0Q${-half * 0.2} ${half * 1.1} ${half} ${half * 0.8}"></path>`;
 }
 
-function row(
-  j: number,
-  half: number,
-  count: number,
-  look: string,
-  hand: Speech['hand'],
-  pitch: number,
-): SVGTemplateResult[] {
-  const side = sideOf(j, half, hand);
+/** `half`: of the ring's side, which the row lies in the middle of; `pitch`: from one V to the next. */
+type Row = { side: Side; half: number; count: number; pitch: number; look: string };
+
+function row({ side, half, count, pitch, look }: Row): SVGTemplateResult[] {
   const size = pitch * 0.8;
   return Array.from({ length: count }, (_, i) => {
     const along = half - (count * pitch) / 2 + (i + 0.5) * pitch;
-    return vee(side, side.x + side.dx * along, side.y + side.dy * along, size, look);
+    return vee({ ...side, x: side.x + side.dx * along, y: side.y + side.dy * along }, size, look);
   });
 }
 
@@ -79,16 +74,22 @@ export function gapPicture(
     ${chains(FRONT, 'gap-front')} ${chains(BACK, 'gap-back')}
     <text class="gap-view" x=${WIDE / 2} y=${MIDDLE - 4} text-anchor="middle">the back's</text>
     <text class="gap-view" x=${WIDE / 2} y=${MIDDLE + 18} text-anchor="middle">right side</text>
-    ${plan.faces.map((face, j) => sidePicture(j, plan.edge.sides[face] ?? 0, last.sides[j] ?? 0, surplus?.[j] ?? 0, hand))}
+    ${plan.faces.map((face, j) =>
+      sidePicture(j, hand, {
+        front: plan.edge.sides[face] ?? 0,
+        planned: last.sides[j] ?? 0,
+        surplus: surplus?.[j] ?? 0,
+      }),
+    )}
   </svg>`;
 }
 
+type Counts = { front: number; planned: number; surplus: number };
+
 function sidePicture(
   j: number,
-  front: number,
-  planned: number,
-  surplus: number,
   hand: Speech['hand'],
+  { front, planned, surplus }: Counts,
 ): SVGTemplateResult {
   const pitch = (2 * BACK - 16) / Math.max(planned + Math.max(0, surplus), 1);
   const back = sideOf(j, BACK, hand);
@@ -97,8 +98,8 @@ function sidePicture(
   const mark = { x: back.x + back.dx * (end + pitch * 0.5), y: back.y + back.dy * (end + pitch * 0.5) };
   const proud = { x: back.x + back.dx * (end - pitch * 0.25), y: back.y + back.dy * (end - pitch * 0.25) };
   return svg`<g>
-    ${row(j, FRONT, front, 'gap-front', hand, (2 * FRONT - 24) / Math.max(front, 1))}
-    ${row(j, BACK, planned + surplus, 'gap-back', hand, pitch)}
+    ${row({ side: sideOf(j, FRONT, hand), half: FRONT, count: front, pitch: (2 * FRONT - 24) / Math.max(front, 1), look: 'gap-front' })}
+    ${row({ side: back, half: BACK, count: planned + surplus, pitch, look: 'gap-back' })}
     ${surplus < 0 ? svg`<circle class="gap-none" cx=${mark.x} cy=${mark.y} r="11"></circle>` : ''}
     ${surplus > 0 ? svg`<circle class="gap-more" cx=${proud.x} cy=${proud.y} r="13"></circle><circle class="gap-more" cx=${proud.x} cy=${proud.y} r="9"></circle>` : ''}
     <text class="gap-label" x=${label.x + label.dx * 58} y=${label.y + label.dy * 58 + 6} text-anchor="middle">${j + 1}</text>

@@ -191,7 +191,7 @@ test('the second of two in one is told too, and in the same stitch', () => {
 test('a corner moved back is told where it now comes', () => {
   const store = open(14, { adjustments: [moved] });
   expect(told(store).map(([act]) => act)).toEqual([
-    'The corner comes here: 1 double crochet in this stitch.',
+    'The corner comes here: 1 double crochet in the next stitch.',
   ]);
   expect(linesOf(store)).toEqual(['Corner 2: 2 stitches earlier.']);
 });

@@ -1,5 +1,6 @@
 /** What was pressed and typed in the fold so far. No part of the project: it is gone with the page. */
 import type { AppProblem } from '../../state/problem.ts';
+import type { Send, Snapshot } from '../../state/snapshot.ts';
 import { type Draft, emptyDraft } from './draft.ts';
 
 export type Chosen = {
@@ -13,6 +14,9 @@ export type Chosen = {
 export const nothingChosen: Chosen = { draft: emptyDraft, problems: [], from: null };
 
 export type Choose = (chosen: Chosen) => void;
+
+/** What the fold is a function of, and how it is answered. */
+export type Putting = { snapshot: Snapshot; send: Send; chosen: Chosen; choose: Choose };
 
 /** Another choice; what was in the way of the last one is forgotten. */
 export const withDraft = (chosen: Chosen, part: Partial<Draft>): Chosen => ({

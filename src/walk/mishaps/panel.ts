@@ -20,7 +20,7 @@ import { sayProblem } from '../../words/catalogue.ts';
 import { sayInApp } from '../../words/problems-view.ts';
 import { speakerOf } from '../../words/speaker.ts';
 import { countLabel, directionWords, mishapStory, sayWhyNot, TIMES } from '../../words/wrong/mishaps.ts';
-import { type Choose, type Chosen, withDraft } from './chosen.ts';
+import { type Choose, type Chosen, type Putting, withDraft } from './chosen.ts';
 import { countFor, type Draft, fitted, placesFor, readDraft } from './draft.ts';
 import { mishapsResult, RESULT_ID, wayBack } from './result.ts';
 
@@ -43,7 +43,7 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
       )}
       ${round === 'edging' && snapshot.making.plan.edgings.length > 1 ? whichEdging(shown, choose, snapshot.making.plan) : nothing}
       <ul class="mishap-kinds" aria-labelledby="mishaps-when">
-        ${kindsIn(round).map((kind) => html`<li>${kindEntry(kind, snapshot, send, shown, choose)}</li>`)}
+        ${kindsIn(round).map((kind) => html`<li>${kindEntry(kind, { snapshot, send, chosen: shown, choose })}</li>`)}
       </ul>
     </div>
   </div>`;
@@ -52,18 +52,13 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
 function whichEdging(chosen: Chosen, choose: Choose, { edgings }: Plan): TemplateResult {
   const { draft } = chosen;
   const options = edgings.map((_, edging) => `round ${edging + 1}`);
-  return chooser('edging round', 'mishap-edging', options, draft.when.edging, (edging) =>
-    choose(withDraft(chosen, { when: { ...draft.when, edging }, place: null, count: null })),
+  return chooser(
+    { label: 'edging round', id: 'mishap-edging', options, chosen: draft.when.edging },
+    (edging) => choose(withDraft(chosen, { when: { ...draft.when, edging }, place: null, count: null })),
   );
 }
 
-function kindEntry(
-  kind: ActKind,
-  snapshot: Snapshot,
-  send: Send,
-  chosen: Chosen,
-  choose: Choose,
-): TemplateResult {
+function kindEntry(kind: ActKind, { snapshot, send, chosen, choose }: Putting): TemplateResult {
   const { draft } = chosen;
   const { plan } = snapshot.making;
   const why = whyNot(kind, draft.when, plan);
@@ -79,10 +74,10 @@ function kindEntry(
       <span class="mishap-title">${title}</span>
       <span class="mishap-story">${why === null ? story : sayWhyNot(why)}</span>
     </button>
-    ${open ? html`<div class="mishap-place" id=${id}>${placing(snapshot, send, chosen, choose)}</div>` : nothing}`;
+    ${open ? html`<div class="mishap-place" id=${id}>${placing({ snapshot, send, chosen, choose })}</div>` : nothing}`;
 }
 
-function placing(snapshot: Snapshot, send: Send, chosen: Chosen, choose: Choose): TemplateResult {
+function placing({ snapshot, send, chosen, choose }: Putting): TemplateResult {
   const { draft } = chosen;
   const { plan } = snapshot.making;
   const kind = draft.kind as ActKind;
@@ -132,25 +127,22 @@ function sideChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
   const options = plan.faces.map((front, side) =>
     isFront ? `${side + 1}` : `${side + 1}, faces front ${front + 1}`,
   );
-  return chooser(isFront ? 'front side' : 'back side', 'mishap-side', options, draft.side, (side) =>
-    change({ side, place: null, count: null }),
+  return chooser(
+    { label: isFront ? 'front side' : 'back side', id: 'mishap-side', options, chosen: draft.side },
+    (side) => change({ side, place: null, count: null }),
   );
 }
 
 function cornerChooser(draft: Draft, plan: Plan, change: Change): TemplateResult {
   const options = plan.cornerFaces.map((_, corner) => `${corner + 1}, after side ${corner + 1}`);
-  return chooser('back corner', 'mishap-corner', options, draft.corner, (corner) =>
+  return chooser({ label: 'back corner', id: 'mishap-corner', options, chosen: draft.corner }, (corner) =>
     change({ corner, count: null }),
   );
 }
 
-function chooser(
-  label: string,
-  id: string,
-  options: readonly string[],
-  chosen: number,
-  choose: (index: number) => void,
-): TemplateResult {
+type Choosing = { label: string; id: string; options: readonly string[]; chosen: number };
+
+function chooser({ label, id, options, chosen }: Choosing, choose: (index: number) => void): TemplateResult {
   const pick = (event: Event): void => choose((event.target as HTMLSelectElement).selectedIndex);
   return html`<div class="count wide">
     <label class="count-label" for=${id}>${label}</label>

@@ -7,7 +7,7 @@ import { many } from '../../words/numbers.ts';
 import { sayInApp } from '../../words/problems-view.ts';
 import { sayFinding, sayVerdict } from '../../words/verdict.ts';
 import { mishapStory, sayMishapPlace, sayPassed } from '../../words/wrong/mishaps.ts';
-import type { Choose, Chosen } from './chosen.ts';
+import type { Choose, Chosen, Putting } from './chosen.ts';
 import { questionsBefore } from './questions.ts';
 
 export const RESULT_ID = 'mishaps-result';
@@ -26,7 +26,7 @@ export function mishapsResult(
   return html`<section class="mishaps-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="mishaps-in">
     <h4 id="mishaps-in">${mishaps.length === 1 ? '1 mishap is in' : `${mishaps.length} mishaps are in`}</h4>
     ${outcome(snapshot)}
-    <ul class="mishaps-list">${mishaps.map((mishap, index) => entry(snapshot, send, chosen, choose, mishap, index))}</ul>
+    <ul class="mishaps-list">${mishaps.map((mishap, index) => entry(mishap, index, { snapshot, send, chosen, choose }))}</ul>
     ${
       mishaps.length > 1
         ? html`<button type="button" class="button" @click=${() => put(send, [])}>Take all out</button>`
@@ -53,14 +53,7 @@ export function wayBack(
 
 const put = (send: Send, mishaps: readonly Mishap[]): void => send({ type: 'CHANGE', project: { mishaps } });
 
-function entry(
-  snapshot: Snapshot,
-  send: Send,
-  chosen: Chosen,
-  choose: Choose,
-  mishap: Mishap,
-  index: number,
-): TemplateResult {
+function entry(mishap: Mishap, index: number, { snapshot, send, chosen, choose }: Putting): TemplateResult {
   const { making, settings, project, place } = snapshot;
   const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
   // One that has no place on this panel is not in the making.
