@@ -79,7 +79,8 @@ function completeBeside(searching: Searching, { set, rest, off: offBits }: Node)
   for (const one of partners) {
     if (isGivenUp(trying)) break;
     const reach = touching.reaches[one] as Reach;
-    const bound = reach.most + about;
+    // Sides that run on as one, their corner forgotten, have on them what was done on each.
+    const bound = reach.most * (1 + company.forgotten.length) + about;
     // What later corners counted on from one leave over or lack comes to lie on side 0.
     const isBounded = (spot: Spot): boolean =>
       isCount(spot) && !reach.unbounded && !(company.follows && spot.index === 0);

@@ -88,7 +88,8 @@ function extendBy(searching: Searching, node: Node, size: number, those: readonl
 function isBeyond({ touching, biggest, trying }: Searching, { set, rest }: Node, size: number): boolean {
   if (rest.over !== null || set.some((one) => touching.reaches[one]?.unbounded)) return false;
   const [first, second] = biggest;
-  const bound = size * movedAbout(touching, set) + first + (size > 1 ? first + second : 0);
+  const runTogether = 1 + set.filter((one) => touching.reaches[one]?.forgets).length;
+  const bound = size * movedAbout(touching, set) + runTogether * (first + (size > 1 ? first + second : 0));
   return trying.wanted.spots.some((spot, i) => isCount(spot) && Math.abs(rest.by[i] as number) > bound);
 }
 
