@@ -5,7 +5,7 @@ import { limits } from '../limits.ts';
 import type { Plan } from '../types.ts';
 import { type Case, carryOut, withoutJoin } from './case.ts';
 import { type Meets, meetingOf } from './outcome.ts';
-import { isJoining, joinedBefore, meetingFor } from './stand.ts';
+import { isJoining, joinedSoFar, joinedTo, joinFrom, meetingFor } from './stand.ts';
 import type { Cure, CurePlaces } from './types.ts';
 
 export function easeIn(of: Case): Cure | null {
@@ -26,18 +26,30 @@ export function easeIn(of: Case): Cure | null {
     adjustments,
     // What is not slight can be eased too, but it shows.
     then: meets.slight ? 'meets-with-easing' : 'does-not-meet',
-    back: backFor(of, meets),
+    ...backFor(of, meets),
   });
 }
 
-/** What is joined comes out back to the first place that is eased. */
-function backFor({ plan, done, stand }: Case, { sides }: Meets): { joined: number } | null {
+/** What is joined comes out back to the corner before the first side that is eased. */
+function backFor(
+  { plan, done, stand }: Case,
+  { sides }: Meets,
+): Pick<Cure, 'to'> & { back?: { joined: number } } {
   const meeting = isJoining(stand) ? meetingFor(plan, done) : null;
-  if (!meeting) return null;
-  const befores = sides.flatMap((by, side) =>
-    by === 0 ? [] : [joinedBefore(meeting, plan.faces[side] as number)],
+  if (!meeting) return {};
+  const k = plan.edge.corners.length;
+  const corners = sides.flatMap((by, side) => {
+    const front = plan.faces[side] as number;
+    return by === 0 ? [] : [k === 0 || front === meeting.frontSide ? null : (front + k - 1) % k];
+  });
+  const first = corners.reduce((a, b) =>
+    a === null || b === null ? null : joinedTo(meeting, a) < joinedTo(meeting, b) ? a : b,
   );
-  return befores.length > 0 ? { joined: Math.min(...befores) } : null;
+  if (first === null || first === undefined) return { back: { joined: 0 } };
+  const joined = joinedTo(meeting, first);
+  // Not joined as far as that: nothing comes out.
+  if (joined >= joinedSoFar(meeting, stand)) return { back: { joined } };
+  return { back: { joined }, to: joinFrom(plan, first) };
 }
 
 /** Told along the front, for so the join goes. */

@@ -92,7 +92,6 @@ export function goesOnAt({ steps, plan }: Walked, cure: Cure, place: number): nu
       return beginningOf({ steps }, round, first?.edging ?? plan.edgings.length - 1);
     }
     case 'ease-in':
-      return beginningOf({ steps }, 'join', 0);
     case 'redo-join':
       return to ? stepAt({ steps, plan }, to) : beginningOf({ steps }, 'join', 0);
     case 'close-hole':

@@ -1,7 +1,8 @@
 /** The text that stands on the page, followed to the letter from the first count to the last end. */
 import { describe, expect, test } from 'vitest';
 import type { Settings } from '../../src/state/snapshot.ts';
-import { readWalk, type Page as Told } from '../reader/reader.ts';
+import { readWalk } from '../reader/reader.ts';
+import { readOn } from './curing.ts';
 import { openApp, sendEvent, viewports } from './harness.ts';
 import { drawn } from './walking.ts';
 
@@ -23,32 +24,7 @@ describe.each([
       await sendEvent(page, { type: 'TYPE', field: `side.${side}`, text: `${count}` });
     await sendEvent(page, { type: 'SHOW', tab: 'walk' });
     await drawn(page);
-    const pages = await page.evaluate(async () => {
-      const frame = () => new Promise((done) => requestAnimationFrame(done));
-      const bar = document.querySelector('.bar') as Element;
-      const text = (selector: string): string =>
-        (bar.querySelector(selector)?.textContent ?? '').replace(/\s+/g, ' ').trim();
-      const read: Told[] = [];
-      for (let tries = 0; tries < 1000; tries++) {
-        read.push({
-          act: text('.saying-act'),
-          where: text('.saying-where'),
-          count: text('.saying-count'),
-          check: text('.boxed.check').replace(/^Look/, '').trim() || text('.question-words p:last-child'),
-          ask: text('.question-asks'),
-          caution: text('.boxed.caution')
-            .replace(/^Take care/, '')
-            .trim(),
-        });
-        const answer = bar.querySelector<HTMLElement>('.question .button.strong');
-        const next = answer ?? (bar.querySelector('.next') as HTMLElement);
-        if (next.getAttribute('aria-disabled') === 'true') return read;
-        next.click();
-        await frame();
-        await frame();
-      }
-      return read;
-    });
+    const pages = await readOn(page);
     const made = readWalk(pages, {
       terms: dialect,
       hand,

@@ -9,10 +9,12 @@ import type { FrontPiece, Made } from './piece.ts';
 import type { Rule } from './rules.ts';
 import { JOIN_RULES } from './rules-join.ts';
 import { ROUND_RULES } from './rules-round.ts';
+import { type Laid, takeUp } from './taken-up.ts';
 import { checkCount, checkPromise, checkWhere, noPromises } from './whereabouts.ts';
 
 export { Stuck } from './hands.ts';
 export type { FrontPiece, Made } from './piece.ts';
+export type { Laid } from './taken-up.ts';
 
 /** What is to be read at one step. */
 export type Page = {
@@ -24,16 +26,18 @@ export type Page = {
   count?: string;
 };
 
-export type Reading = { terms: Terms; hand: Hand; front: FrontPiece };
+/** `laid`: what is made already, where the pages do not begin at the beginning. */
+export type Reading = { terms: Terms; hand: Hand; front: FrontPiece; laid?: Laid };
 
 export const sentencesOf = (text: string): string[] =>
   text.split(/(?<=[.?!])\s+/).filter((sentence) => sentence !== '');
 
 /** Works through the pages and answers what was made. Throws `Stuck` where it cannot go on. */
-export function readWalk(pages: readonly Page[], { terms, hand, front }: Reading): Made {
+export function readWalk(pages: readonly Page[], { terms, hand, front, laid }: Reading): Made {
   const words = GLOSSARY[terms];
   const hands = newHands(words, hand, front);
   const promises = noPromises();
+  if (laid) takeUp(hands, laid);
   pages.forEach((page, i) => {
     try {
       const before = {

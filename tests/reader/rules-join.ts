@@ -102,7 +102,7 @@ function cornersAt({ front, frontPlaces, back, faces }: Hands, corner: number) {
 }
 
 /** The place so many in from a corner, the corner's nearest place being the first, on both pieces. */
-function startAt(hands: Hands, fromCorner: number, corner: number): void {
+export function startAt(hands: Hands, fromCorner: number, corner: number): void {
   const { frontCorner, backCorner } = cornersAt(hands, corner);
   hands.start = {
     front: frontCorner.from + frontCorner.size - 1 + fromCorner - 1,
