@@ -92,7 +92,8 @@ export function makeAsked(
 
 function workRound(work: EdgingWork, attach: number, adds: 0 | 1): void {
   const { making, below } = work;
-  const { startCounted, attachDoubled } = work.intent;
+  const { startCounted, attachDoubled, loops } = work.intent;
+  if (loops !== undefined) noteMishap(making, loops);
   const { from, to } = placesBetween(below, work.corners);
   if (adds === 0 && attach >= 0) intoAttach(work, attach);
   if (attachDoubled !== undefined) {

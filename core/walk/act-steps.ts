@@ -22,7 +22,7 @@ export function stepOfAct(walked: Walked, acts: readonly Act[], index: number): 
     case 'corner-passed':
       return stepOfPassing(walked, act.corner ?? 0);
     default:
-      return stepOfKind(walked, at);
+      return stepOfKind(walked, at, act.edging);
   }
 }
 

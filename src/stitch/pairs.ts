@@ -55,6 +55,7 @@ export const scenesOfPair = (id: PairId, hand: Speech['hand']): [right: Scene, w
 ];
 
 const SHOWS: Partial<Record<ActKind, PairId>> = {
+  'both-loops': 'both-loops',
   'hidden-missed': 'hidden-missed',
   'closing-over-first': 'closing-adds',
   'closing-beside-first': 'closing-over',

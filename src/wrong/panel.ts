@@ -6,9 +6,9 @@ import { fieldNames, rowOf } from '../state/fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
 import { sayLooking, sayTogether, sayWays } from '../words/wrong/causes.ts';
-import { type StoryId, sayAskedFor, sayStory } from '../words/wrong/stories.ts';
+import { askSight, type StoryId, sayAskedFor, saySight, sayStory } from '../words/wrong/stories.ts';
 import { type Answer, createAsking } from './asking.ts';
-import { type Choose, keyOf, nothingChosen } from './chosen.ts';
+import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
 import { cureForAll, doneStrip } from './cures.ts';
 import { focusSoon } from './focus.ts';
@@ -20,12 +20,14 @@ import type { Question } from './search/question.ts';
 import { inThread } from './search/thread.ts';
 import { backToCounts } from './showing.ts';
 import { standsRow } from './stands.ts';
-import { fieldAskedFor, seenOfStory, storiesFor } from './stories.ts';
+import { fieldAskedFor, seenOfStory, sightsFor, storiesFor } from './stories.ts';
 import type { Answered, View } from './view.ts';
 
-/** Something was counted, though it may not be readable yet. */
-const hasCounts = ({ making, problems }: Snapshot): boolean =>
-  Object.keys(making.seen).length > 0 || problems.some(({ at }) => rowOf(at)?.bears === 'counts');
+/** Something was counted, though it may not be readable yet, or was seen. */
+const hasCounts = ({ making, problems }: Snapshot, { looked }: Chosen): boolean =>
+  looked.length > 0 ||
+  Object.keys(making.seen).length > 0 ||
+  problems.some(({ at }) => rowOf(at)?.bears === 'counts');
 
 const RESULT_ID = 'wrong-result';
 
@@ -40,7 +42,7 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
   };
   return (snapshot, send) => {
     const { making, problems } = snapshot;
-    const isCounted = hasCounts(snapshot);
+    const isCounted = hasCounts(snapshot, chosen);
     // A cure that is looked at changes the counts on the drawing, not the question.
     const isLooking = snapshot.preview !== null && chosen.previewed !== null;
     if (!isLooking)
@@ -64,7 +66,7 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
 
 export function wrongPanel(view: View, answer: Answer | null): TemplateResult {
   const { snapshot, send, chosen, choose } = view;
-  const isCounted = hasCounts(snapshot);
+  const isCounted = hasCounts(snapshot, chosen);
   const isDone = chosen.done !== null && chosen.done.project === snapshot.project;
   return html`<div class="wrong-panel">
     ${problemSummary(snapshot, send)}
@@ -107,6 +109,13 @@ function stories(snapshot: Snapshot, send: Send, choose: Choose): TemplateResult
     <h3>Which of these is yours?</h3>
     <ul>
       ${storiesFor(plan).map((id) => html`<li><button type="button" class="story" @click=${() => tell(id)}>${sayStory(id)}</button></li>`)}
+    </ul>
+    <h3>${askSight}</h3>
+    <ul>
+      ${sightsFor(plan).map(({ id, edging, looked }) => {
+        const see = (): void => choose({ ...nothingChosen, arriving: true, looked: [looked] });
+        return html`<li><button type="button" class="story" @click=${see}>${saySight(id, edging, plan.edgings.length)}</button></li>`;
+      })}
     </ul>
   </section>`;
 }
@@ -165,7 +174,8 @@ function found(view: Answered): TemplateResult {
 
 /** The front itself may be miscounted, whatever else fits. */
 function recount(snapshot: Snapshot, send: Send): TemplateResult | typeof nothing {
-  if (snapshot.making.seen.front) return nothing;
+  const { seen } = snapshot.making;
+  if (seen.front || Object.keys(seen).length === 0) return nothing;
   return html`<div class="recount"><p>A miscounted front looks just like this, more often than you think.</p>
     <button type="button" class="button" @click=${() => goToField(fieldNames.frontAgain(0), snapshot, send)}>Count the front again</button></div>`;
 }

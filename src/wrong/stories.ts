@@ -6,7 +6,8 @@
 import { actOf, countRound, type Plan, type Seen, work } from '../../core/index.ts';
 import { fieldNames } from '../state/fields.ts';
 import type { Field } from '../state/snapshot.ts';
-import { STORY_IDS, type StoryId } from '../words/wrong/stories.ts';
+import { SIGHT_IDS, type SightId, STORY_IDS, type StoryId } from '../words/wrong/stories.ts';
+import type { LookedAt } from './chosen.ts';
 
 type Shape = Pick<Plan['foundation'], 'sides' | 'corners'>;
 type Counts = NonNullable<Seen['foundation']>;
@@ -102,3 +103,27 @@ export function fieldAskedFor(id: StoryId, plan: Plan): Field | null {
   if (!asks.includes(id)) return null;
   return fieldNames.workedSide(id === 'no-longer-fits' ? 0 : plan.edgings.length - 1, 0);
 }
+
+/** What can be seen on this panel though no count shows it, with the look and the answer that it is. */
+export type Sight = { id: SightId; edging: number; looked: LookedAt };
+
+const SEEN_AS = {
+  'no-loops-free': ['loops', 'both-loops'],
+  'loops-behind': ['loops', 'front-loops'],
+  'ring-turned': ['twist', 'twisted'],
+  'hole-left': ['hole', 'last-hole'],
+} as const;
+
+export const sightsFor = ({ edgings, choices }: Plan): Sight[] =>
+  SIGHT_IDS.flatMap((id) => {
+    const [look, found] = SEEN_AS[id];
+    if (look === 'loops')
+      return edgings.map((_, edging): Sight => {
+        const at = { look, round: 'edging', edging } as const;
+        return { id, edging, looked: { ...at, key: `loops.edging.${edging}`, found } };
+      });
+    // A piece with an open side has no last hole.
+    if (look === 'hole' && choices.open !== undefined) return [];
+    const round = look === 'hole' ? 'join' : 'foundation';
+    return [{ id, edging: 0, looked: { look, round, edging: 0, key: `${look}.${round}`, found } }];
+  });

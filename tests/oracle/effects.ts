@@ -207,6 +207,9 @@ function onEdging(plan: Plan, below: Counts, n: number, mishap: Mishap): Counts 
     }
     case 'corner-worked-over':
       return { sides: grown(grown(sides, corner, -armBefore), next, -armAfter), corners };
+    case 'both-loops':
+    case 'front-loops':
+      return planned;
     case 'hidden-missed':
       return below.sides[next] === 1 || next === 0 ? null : add(next, -1);
     case 'corner-chains':

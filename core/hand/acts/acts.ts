@@ -4,6 +4,7 @@ import type { ActRound, Plan } from '../../types.ts';
 import { armMissed } from './arm-missed.ts';
 import { armsForgotten } from './arms-forgotten.ts';
 import { attachDoubled } from './attach-doubled.ts';
+import { bothLoops } from './both-loops.ts';
 import { chainsAsStitches } from './chains-as-stitches.ts';
 import { chainsLeftOut } from './chains-left-out.ts';
 import { closingBesideFirst } from './closing-beside-first.ts';
@@ -15,6 +16,7 @@ import { cornerForgotten } from './corner-forgotten.ts';
 import { cornerMoved } from './corner-moved.ts';
 import { cornerWorkedOver } from './corner-worked-over.ts';
 import type { ActParts, Entry, Field, When, WhyNot } from './entry.ts';
+import { frontLoops } from './front-loops.ts';
 import { hiddenMissed } from './hidden-missed.ts';
 import { joinChainSkipped } from './join-chain-skipped.ts';
 import { joinOffset } from './join-offset.ts';
@@ -47,6 +49,8 @@ const kinds = {
   'hidden-missed': hiddenMissed,
   'attach-doubled': attachDoubled,
   'closing-worked': closingWorked,
+  'both-loops': bothLoops,
+  'front-loops': frontLoops,
   'chains-as-stitches': chainsAsStitches,
   'chains-left-out': chainsLeftOut,
   'arms-forgotten': armsForgotten,

@@ -78,6 +78,9 @@ export type Shows =
   | { at: 'corner-passed' }
   | { at: 'pair' };
 
+/** What is looked at where no count tells: the loops along a round, how the ring lies, the pair joined last. */
+export type SeenAs = 'loops' | 'twist' | 'hole';
+
 export type Entry<A extends ActParts> = {
   /** In which rounds it can happen; the first is meant where an act does not say. */
   rounds: readonly [RoundOf<A>, ...RoundOf<A>[]];
@@ -105,6 +108,10 @@ export type Entry<A extends ActParts> = {
   sized?: true;
   /** Stitches too few or too many on a side: one slip, told in two ways. */
   changesStitches?: true;
+  /** No count shows it: it is seen by looking there. */
+  seenAs?: SeenAs;
+  /** It is done from the round's beginning to its end. */
+  wholeRound?: true;
   /** On a foundation it is put right where the ring is closed. */
   atClosing?: true;
   prior: Commonness;

@@ -44,6 +44,8 @@ export type RoundIntent = {
   /** The chains at the beginning are counted as a stitch; a stitch is made where the yarn is attached. */
   startCounted?: number;
   attachDoubled?: number;
+  /** The whole round goes into other loops than the back ones. */
+  loops?: number;
   slips: Slip[];
   moves: Move[];
   /** By corner; most have nothing. */

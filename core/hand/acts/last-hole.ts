@@ -10,5 +10,6 @@ export const lastHole: Entry<LastHole> = {
     made.lastHoleOpen = true;
   },
   shows: { at: 'look-for-holes' },
+  seenAs: 'hole',
   prior: { rarity: 3, source: 'judgement' },
 };

@@ -10,5 +10,6 @@ export const twisted: Entry<Twisted> = {
     intent.twisted ??= act.index;
   },
   shows: { at: 'check-twist' },
+  seenAs: 'twist',
   prior: { rarity: 3, source: 'judgement' },
 };

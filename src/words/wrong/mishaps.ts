@@ -129,6 +129,14 @@ const STORIES: Record<ActKind, Story> = {
     `The hidden stitch ${missed(t)}`,
     'The first stitch after a corner lies under it. You pass it.',
   ],
+  'both-loops': () => [
+    'A round in both loops',
+    'Your hook goes under both loops of every stitch, all round.',
+  ],
+  'front-loops': () => [
+    'A round in the front loops',
+    'Your hook goes under the front loop of every stitch, and not the back one.',
+  ],
   'attach-doubled': () => [
     'A stitch at the attach place',
     'You begin where the yarn is attached. The closing covers that place again.',

@@ -48,3 +48,24 @@ export const sayAskedFor = (id: StoryId): string =>
   id === 'no-longer-fits'
     ? `${sayStory(id)} Type what each round has, from the first on.`
     : `${sayStory(id)} Type what you counted on each side.`;
+
+/** What no count shows and a maker can see; common practice, no source. */
+export const SIGHT_IDS = ['no-loops-free', 'loops-behind', 'ring-turned', 'hole-left'] as const;
+export type SightId = (typeof SIGHT_IDS)[number];
+
+export const askSight = 'Or do you see one of these?';
+
+/** @param edging from 0 @param edgings how many there are */
+export function saySight(id: SightId, edging: number, edgings: number): string {
+  const round = edgings > 1 ? `edging round ${edging + 1}` : 'the edging';
+  switch (id) {
+    case 'no-loops-free':
+      return `No line of loops is free on ${round}.`;
+    case 'loops-behind':
+      return `The free loops of ${round} lie on the wrong side.`;
+    case 'ring-turned':
+      return 'The foundation turns over once.';
+    case 'hole-left':
+      return 'A hole is left where the join began.';
+  }
+}
