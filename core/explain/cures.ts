@@ -5,13 +5,14 @@
  * past already is no cure.
  */
 
-import type { Mishap } from '../hand/acts/acts.ts';
+import { entryOf, type Mishap } from '../hand/acts/acts.ts';
+import type { Meeting } from '../join/meeting.ts';
 import type { Plan, Stand } from '../types.ts';
 import { type Case, carryOut, countsOf, withoutJoin } from './case.ts';
 import { easeIn } from './easing.ts';
 import { doneWith, meetingOf } from './outcome.ts';
 import { makeUpAtEnds, makeUpIn, ripBack } from './remake.ts';
-import { joinedTo, meetingFor, roundsMade, weightOfCost } from './stand.ts';
+import { joinedTo, joinFrom, meetingFor, roundsMade, weightOfCost } from './stand.ts';
 import type { Cure } from './types.ts';
 
 /** Cures of an explanation that are possible from where the work stands, the recommended first. */
@@ -91,7 +92,8 @@ function leave(of: Case): Cure | null {
   const { kind } = meetingOf(of.plan, of.done);
   const isRightlyMade = of.explanation.causes.some(({ backMadeFor }) => backMadeFor === 'front');
   if (kind !== 'meets' || of.explanation.mishaps.length === 0 || isRightlyMade) return null;
-  return carryOut(of, { kind: 'leave', looks: 'hidden', mishaps: of.explanation.mishaps });
+  const isSeen = of.explanation.mishaps.some((one) => entryOf(one.kind).wholeRound);
+  return carryOut(of, { kind: 'leave', looks: isSeen ? 'shows' : 'hidden', mishaps: of.explanation.mishaps });
 }
 
 function closeHole(of: Case): Cure | null {
@@ -110,18 +112,24 @@ function redoJoin(of: Case): Cure | null {
   const { mishaps } = of.explanation;
   const wrong = mishaps.filter(({ round, kind }) => round === 'join' && kind !== 'last-hole');
   if (wrong.length === 0) return null;
-  const corners = wrong.flatMap((one) => (one.kind === 'join-chain-skipped' ? [one.corner] : []));
-  // In join order the back's corners come last first.
-  const corner = corners.length === wrong.length ? Math.max(...corners) : null;
   const meeting = meetingFor(of.plan, of.done);
-  const joined = corner === null || !meeting ? 0 : joinedTo(meeting, of.plan.cornerFaces[corner] ?? 0);
+  const from = meeting ? wrong.map((one) => cornerBefore(of.plan, meeting, one)) : [null];
+  const corner = from.reduce((a, b) =>
+    a === null || b === null || !meeting ? null : joinedTo(meeting, a) < joinedTo(meeting, b) ? a : b,
+  );
+  const joined = corner === null || !meeting ? 0 : joinedTo(meeting, corner);
   return carryOut(of, {
     kind: 'redo-join',
     looks: 'as-planned',
     back: { joined },
     mishaps: withoutJoin(mishaps),
-    ...(corner === null
-      ? {}
-      : { to: { round: 'join' as const, edging: 0, side: -1, corner, place: 0, node: -1 } }),
+    ...(corner === null ? {} : { to: joinFrom(of.plan, corner) }),
   });
+}
+
+/** The front corner back to which the join is undone because of an act; null where it is wrong from its beginning. */
+function cornerBefore({ cornerFaces, edge }: Plan, { frontSide }: Meeting, act: Mishap): number | null {
+  if (act.kind === 'join-chain-skipped') return cornerFaces[act.corner] ?? null;
+  if (act.kind !== 'two-with-one' || act.side === frontSide || edge.corners.length === 0) return null;
+  return (act.side + edge.corners.length - 1) % edge.corners.length;
 }

@@ -6,13 +6,14 @@
  * them, so a set of mishaps that hide one another's size is not looked for.
  */
 
+import type { Mishap } from '../hand/acts/acts.ts';
 import { type Tally, tallyWith } from '../hand/tally.ts';
 import type { Plan, Seen, Stand } from '../types.ts';
 import { sum } from '../whole.ts';
-import { type Candidate, frontWith, plainMishaps } from './candidate.ts';
+import { type Candidate, candidateOf, frontWith, plainMishaps } from './candidate.ts';
 import { rankOf } from './commonness.ts';
 import { curesOf } from './cures.ts';
-import { type Question, questionsOf } from './looks.ts';
+import { actSeen, type Question, questionsOf } from './looks.ts';
 import { magnitudesOf } from './magnitudes.ts';
 import { nearestOf } from './nearest.ts';
 import { askAll, nextCountOf, simplest, tellsOf, weightOf } from './next.ts';
@@ -41,7 +42,7 @@ function explainWith(plan: Plan, seen: Seen, options: Settled): Explained {
   const tried = sum(searches.map((one) => one.trying.tried));
   const questions = questionsOf(plan, wanted.usesJoin);
   const bare = agreeing(ranked, options, trying, questions);
-  const stand = laterOf(plan, options.stands, standSeen(plan, wanted));
+  const stand = laterOf(plan, options.stands, standSeen(plan, wanted, seenBy(options, questions)));
   const advised = options.advice ? withAdvice(trying, bare, questions, stand) : { explanations: bare };
   return {
     ...advised,
@@ -81,15 +82,28 @@ function agreeing(
     const question = questions.find((one) => one.key === key);
     return question ? [{ question, found }] : [];
   });
+  const seen = seenBy({ looked }, questions).map((act) => candidateOf([act]));
   const explanations: Explanation[] = [];
-  for (const { set, score } of ranked) {
-    const explanation = explanationOf(trying, set, score);
+  for (const one of ranked) {
+    const set = [...one.set, ...seen];
+    const explanation = explanationOf(
+      trying,
+      set,
+      seen.length === 0 ? one.score : rankOf(set.map(({ cause }) => cause)),
+    );
     if (!asked.every(({ question, found }) => question.expects(explanation) === found)) continue;
     explanations.push(explanation);
     if (explanations.length === most) break;
   }
   return sayHowSure(explanations);
 }
+
+/** What no count shows and was seen by looking: it happened, whatever else did. */
+const seenBy = ({ looked }: Pick<Settled, 'looked'>, questions: readonly Question[]): Mishap[] =>
+  looked.flatMap(({ key, found }) => {
+    const question = questions.find((one) => one.key === key);
+    return (question && actSeen(question, found)) ?? [];
+  });
 
 const half = 0.5;
 const eighth = 0.125;
@@ -133,11 +147,13 @@ function laterOf(plan: Plan, told: Stand | undefined, seen: Stand): Stand {
 }
 
 /** Where the work stands, as far as what was seen tells. */
-function standSeen({ edgings }: Plan, { shapes, spots, usesJoin }: Wanted): Stand {
-  if (usesJoin) return { at: 'finished' };
+function standSeen({ edgings }: Plan, { shapes, spots, usesJoin }: Wanted, acts: readonly Mishap[]): Stand {
+  if (usesJoin || acts.some(({ round }) => round === 'join')) return { at: 'finished' };
   const counted = spots.flatMap(({ part, round }) => (part === 'total' ? [round] : []));
+  const looked = acts.map(({ round, edging = 0 }) => (round === 'edging' ? edging + 1 : 0));
   const last = Math.max(
     ...counted,
+    ...looked,
     shapes.findLastIndex((shape) => shape !== null),
   );
   return last < 1 ? { at: 'foundation' } : { at: 'edging', edging: Math.min(last, edgings.length) - 1 };

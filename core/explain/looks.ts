@@ -4,7 +4,8 @@
  * Rule: a look must be something a maker can do with the piece in hand: count one side, the chains of one corner,
  * or look at one place. What an explanation expects is read off its own making, never off another's.
  */
-import type { Mishap } from '../hand/acts/acts.ts';
+import { actKinds, entryOf, type Mishap, roundsOf } from '../hand/acts/acts.ts';
+import type { SeenAs } from '../hand/acts/entry.ts';
 import type { ActRound, Plan } from '../types.ts';
 import type { Explanation, Found, Look } from './types.ts';
 
@@ -33,6 +34,7 @@ export function questionsOf(plan: Plan, usesJoin: boolean): Question[] {
     ...rounds.flatMap((at) => [
       ...counts(plan, at),
       closing(at),
+      ...(plan.foundation.corners.length > 1 ? [firstCorner(at)] : []),
       ...alongSides(plan, at),
       ...cornersOf(plan, at),
     ]),
@@ -46,7 +48,50 @@ export function questionsOf(plan: Plan, usesJoin: boolean): Question[] {
       }),
     ),
     ...(usesJoin ? joins(plan) : []),
+    ...rounds.flatMap((at) => (at.round === 'edging' ? [seen('loops', at)] : [])),
+    seen('twist', { round: 'foundation', edging: 0 }),
+    { ...seen('hole', { round: 'join', edging: 0 }) },
   ];
+}
+
+/** What no count shows, and is found by looking alone. Its answers name the kind of act. */
+function seen(look: SeenAs, { round, edging }: { round: ActRound; edging: number }): Question {
+  const kinds = actKinds.filter((kind) => entryOf(kind).seenAs === look);
+  return {
+    key: [look, round, ...(round === 'edging' ? [edging] : [])].join('.'),
+    look,
+    round,
+    edging,
+    effort: 4,
+    expects: ({ mishaps }) =>
+      mishaps.find((one) => kinds.includes(one.kind) && (one.edging ?? 0) === edging)?.kind ?? asAsked,
+  };
+}
+
+/** The act that was seen by looking, where the answer names one; null where it is an answer of another sort. */
+export function actSeen({ look, round, edging }: Look, found: Found): Mishap | null {
+  const kind = actKinds.find((one) => one === found);
+  if (!kind || entryOf(kind).seenAs !== look) return null;
+  return { kind, round: round ?? roundsOf(kind)[0], ...(round === 'edging' ? { edging } : {}) } as Mishap;
+}
+
+/** Whether the first corner comes where it belongs, or a side further on: the corner itself is not there. */
+function firstCorner(at: At): Question {
+  return {
+    key: `first-corner.${nameOfRound(at)}`,
+    look: 'first-corner',
+    ...at,
+    effort: 3,
+    expects: ({ mishaps }) => {
+      const isGone = mishaps.some(
+        ({ kind, corner, round, edging = 0 }) =>
+          kind === 'corner-forgotten' &&
+          corner === 0 &&
+          (round === 'foundation' || (at.round === 'edging' && edging <= at.edging)),
+      );
+      return isGone ? 'a side on' : asAsked;
+    },
+  };
 }
 
 function counts(plan: Plan, at: At): Question[] {
@@ -192,7 +237,18 @@ function joins(plan: Plan): Question[] {
   const sum = (mishaps: readonly Mishap[], kind: Mishap['kind']): number =>
     mishaps.filter((mishap) => mishap.kind === kind).reduce((total, { count }) => total + (count ?? 0), 0);
   const join = { round: 'join' as ActRound };
+  const together = ({ mishaps }: Told): string =>
+    mishaps
+      .flatMap((one) => (one.kind === 'two-with-one' ? [`${one.kind} ${one.of} ${one.side}`] : []))
+      .join(' + ');
   return [
+    {
+      key: 'join-along',
+      look: 'join-along',
+      ...join,
+      effort: plan.pairs,
+      expects: (told) => together(told) || asAsked,
+    },
     {
       key: 'join-start',
       look: 'join-start',

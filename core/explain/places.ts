@@ -32,6 +32,15 @@ export function placeOnSide(plan: Plan, round: number, side: number, share = 0.5
   return armBefore(plan, round) + longest.from + Math.floor(longest.count * share);
 }
 
+/** A place on the foundation's side from which so many stitches can be counted and not made. */
+export function placeForRun(plan: Plan, side: number, run: number): number {
+  const { from, count } =
+    side === 0
+      ? (legs(plan)[0] as { from: number; count: number })
+      : { from: 0, count: plan.foundation.sides[side] ?? 0 };
+  return from + Math.max(0, Math.min(Math.floor(count / 2), count - run));
+}
+
 /** A side so small that any two mishaps on it can run into one another: every place on it is tried. */
 const tiny = 10;
 

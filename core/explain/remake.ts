@@ -66,14 +66,16 @@ const armBefore = ({ plan }: Case, edging: number): number =>
 
 const actOf = (by: number): CurePlaces['act'] => (by < 0 ? 'two-in-one' : 'miss-one');
 
+/** More than one stitch in so many puckers: 11 into 10 is the textbook's upper example for easing cloth. */
+const oneIn = 10;
+
 function spreadOn(of: Case, edging: number, { side, by }: Off, isMade: boolean): CurePlaces | null {
   const below = of.done.makings[edging];
   if (!below) return null;
   const whole = of.done.rounds[edging]?.sides[side] ?? 0;
   const targets = side === 0 && isMade ? below.length - startOfSide(below, 0) : whole;
   const count = Math.abs(by);
-  // More than every third stitch would show, and the one where the yarn is attached cannot be used.
-  if (count > limits.mishaps / 2 || count * 3 > targets) return null;
+  if (count > limits.mishaps / 2 || count > Math.max(1, targets / oneIn)) return null;
   const arm = armBefore(of, edging);
   const places = ease(targets, count).map((place) => arm + place);
   return { round: 'edging', edging, side, act: actOf(by), places };

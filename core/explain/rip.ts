@@ -37,8 +37,9 @@ export function placeOfMishap(
   if (one.round === 'plan') return { round: 0, node: 0 };
   const round = roundOf(one);
   const making = makings[round] as Making;
-  const { changesStitches, atClosing } = entryOf(one.kind);
+  const { changesStitches, atClosing, wholeRound } = entryOf(one.kind);
   const last = Math.max(0, making.length - 1);
+  if (wholeRound) return { round, node: 0 };
   if (changesStitches && round === 0) {
     // The start side ends in the closing.
     const off = Math.abs(one.count ?? 1) + (one.side === 0 ? 2 : 0);

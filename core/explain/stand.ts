@@ -13,7 +13,7 @@ import type { Plan, Stand } from '../types.ts';
 import { sum } from '../whole.ts';
 import type { Done } from './outcome.ts';
 import { startOfSide } from './rip.ts';
-import type { Cost } from './types.ts';
+import type { Cost, Cure } from './types.ts';
 
 /** Rounds made: 1 is the foundation alone, one more for every edging. */
 export const roundsMade = ({ edgings }: Plan, stand: Stand): number => {
@@ -57,13 +57,15 @@ const pairsOf = ({ front, back, start }: Meeting): number => {
   return Math.min(front.total - taken('front'), back.total - taken('back') - (start.skipped?.length ?? 0));
 };
 
-/** Slip stitches made before the join comes to a front side: up to the end of the corner before it. */
-export function joinedBefore(meeting: Meeting, frontSide: number): number {
-  if (frontSide === meeting.frontSide) return 0;
-  const k = meeting.front.sizes.length;
-  const before = frontCorners(meeting).find((one) => one.corner === (frontSide + k - 1) % k);
-  return before ? Math.min(before.at + before.size, pairsOf(meeting)) : 0;
-}
+/** The join from a front corner on, as the place where a cure begins; told by the back's own corner. */
+export const joinFrom = ({ cornerFaces }: Plan, frontCorner: number): NonNullable<Cure['to']> => ({
+  round: 'join',
+  edging: 0,
+  side: -1,
+  corner: cornerFaces.indexOf(frontCorner),
+  place: 0,
+  node: -1,
+});
 
 /** Slip stitches made so far. */
 export function joinedSoFar(meeting: Meeting | null, stand: Stand): number {

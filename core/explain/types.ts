@@ -1,7 +1,7 @@
 /** What `explain` answers with: causes, how they are told apart, and how to put them right. */
 
 import type { ActKind, Adjustment, Mishap } from '../hand/acts/acts.ts';
-import type { Commonness } from '../hand/acts/entry.ts';
+import type { Commonness, SeenAs } from '../hand/acts/entry.ts';
 import type { Tallies } from '../hand/tally.ts';
 import type { ActRound, Seen, Stand } from '../types.ts';
 
@@ -41,9 +41,12 @@ export type LookAt =
   | 'arm'
   | 'corner-place'
   | 'along'
+  | 'first-corner'
+  | SeenAs
   | 'join-start'
   | 'join-side'
-  | 'join-corner';
+  | 'join-corner'
+  | 'join-along';
 
 /**
  * Somewhere to count or to look. Sides, corners and edgings are the back's, from 0; with `front` the side is the

@@ -2,8 +2,8 @@
  * Every cause that is tried: single mishaps at every place that makes a difference, habits, and the front miscounted.
  *
  * Rule: places of one side that give the same counts are one candidate, with one place to stand for it. All sizes
- * come from `magnitudes`. What plain trying would try is just these, in sets of one, two and three. Two kinds no count
- * can show and are not tried: the ring twisted, and the last hole left open.
+ * come from `magnitudes`. What plain trying would try is just these, in sets of one, two and three. Kinds that no count
+ * can show are not tried: they are seen by looking (`actSeen`).
  */
 import { type AtRound, actOf, type Mishap } from '../hand/acts/acts.ts';
 import { firstBehindStart } from '../join/taken-in.ts';
@@ -12,8 +12,8 @@ import { type Candidate, candidateOf } from './candidate.ts';
 import { closingCanBe, edgingClosings, foundationClosings } from './closings.ts';
 import { frontCandidates } from './fronts.ts';
 import { habitCandidates } from './habits.ts';
-import type { Magnitudes } from './magnitudes.ts';
-import { elsewhereOnSide, placeOnSide } from './places.ts';
+import { type Magnitudes, smallest } from './magnitudes.ts';
+import { elsewhereOnSide, placeForRun, placeOnSide } from './places.ts';
 import type { Wanted } from './wanted.ts';
 
 export function universeOf(plan: Plan, wanted: Wanted, magnitudes: Magnitudes): Candidate[] {
@@ -66,13 +66,21 @@ const betweenIn = (plan: Plan, at: AtRound, round: number): Candidate[] =>
 /** Whole markers by which a side was seen to be off. */
 function markersIn(plan: Plan, { ofSide }: Magnitudes): Candidate[] {
   return plan.foundation.sides.flatMap((_, side) => {
-    const place = placeOnSide(plan, 0, side);
     const sizes = (ofSide[side] ?? []).filter((by) => by % plan.choices.markerEvery === 0);
     return sizes.flatMap((by) =>
       [-by, by].map((count) =>
-        candidateOf([{ kind: 'marker-miscounted', round: 'foundation', side, place, count }], {
-          anywhere: true,
-        }),
+        candidateOf(
+          [
+            {
+              kind: 'marker-miscounted',
+              round: 'foundation',
+              side,
+              place: placeForRun(plan, side, Math.abs(count)),
+              count,
+            },
+          ],
+          { anywhere: true },
+        ),
       ),
     );
   });
@@ -82,7 +90,8 @@ function cornersIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: numbe
   const k = plan.foundation.corners.length;
   return plan.foundation.corners.flatMap((_, corner) => {
     const next = (corner + 1) % k;
-    const by = new Set([...(magnitudes.ofSide[corner] ?? []), ...(magnitudes.ofSide[next] ?? [])]);
+    const seen = [...(magnitudes.ofSide[corner] ?? []), ...(magnitudes.ofSide[next] ?? [])];
+    const by = new Set([...seen, ...(round > 0 ? besideChains(plan, round, corner, seen) : [])]);
     const moved = [...by].flatMap((count) =>
       [count, -count].flatMap((signed) =>
         waysOn(round, corner, k).map((then) =>
@@ -96,6 +105,14 @@ function cornersIn(plan: Plan, magnitudes: Magnitudes, at: AtRound, round: numbe
     const forgotten = candidateOf([{ kind: 'corner-forgotten', ...at, corner }]);
     return [...moved, ...sizes, forgotten, ...(round > 0 ? armsAt(plan, at, round, corner) : [])];
   });
+}
+
+/** A corner worked elsewhere on an edging leaves its old place to be worked into: the side that takes it gains more. */
+function besideChains(plan: Plan, round: number, corner: number, seen: readonly number[]): number[] {
+  const below = round === 1 ? plan.foundation : plan.edgings[round - 2];
+  const more = (below?.corners[corner]?.size ?? 1) - 1;
+  const most = Math.max(...smallest);
+  return more <= 0 ? [] : seen.filter((by) => by > most && by - more > most).map((by) => by - more);
 }
 
 /** After the last corner of an edging there is none left to follow it: both ways are one. */

@@ -16,7 +16,7 @@ export type Chosen = {
   /** The cure that is looked at on the drawing, by its name. */
   previewed: string | null;
   /** A cure was taken: the project it made, as long as nothing else changes it. */
-  done: { project: Project; cured: Cured } | null;
+  done: { project: Project; cured: Cured; looked: readonly LookedAt[] } | null;
   /** A story was told: the page goes to the answer once it is there. */
   arriving: boolean;
   /** The story told leaves counts open: the story, until they are cleared. */

@@ -48,7 +48,11 @@ function cureEntry(view: Answered, cure: Cure): TemplateResult {
   const title = cureTitle(cure, settings);
   const take = (): void => {
     const project = curedProject(snapshot, cure);
-    choose({ done: { project, cured: { title, cure } }, looked: [], previewed: null });
+    choose({
+      done: { project, cured: { title, cure }, looked: view.chosen.looked },
+      looked: [],
+      previewed: null,
+    });
     const { place, answered } = snapshot.preview ?? snapshot;
     send({ type: 'OPEN', project, place, answered });
     focusSoon(DONE_ID);
@@ -106,7 +110,7 @@ export function doneStrip(
     send({ type: 'SHOW', tab: 'walk' });
   };
   const undo = (): void => {
-    choose({ done: null });
+    choose({ done: null, looked: done.looked });
     send({ type: 'UNDO' });
   };
   return html`<section class="wrong-done" id=${DONE_ID} tabindex="-1" aria-labelledby="wrong-done-head">

@@ -8,6 +8,7 @@ import {
   causePlace,
   causeReason,
   explanationTitle,
+  sayElsewhere,
   sayLess,
   sayMore,
   sayOthers,
@@ -58,7 +59,7 @@ export function openKey(explanations: readonly Explanation[], { open }: Chosen):
 /** The best of a group, or the one of it that is open; the others in a line below. */
 function groupEntry(
   view: Answered,
-  { best, others }: Group,
+  { best, others, isElsewhere }: Group,
   index: number,
   open: string | null,
 ): TemplateResult {
@@ -69,7 +70,7 @@ function groupEntry(
     ${
       rest.length === 0
         ? nothing
-        : html`<details class="cause-others"><summary>${sayOthers(rest.length)}</summary>
+        : html`<details class="cause-others"><summary>${isElsewhere ? sayElsewhere(rest.length) : sayOthers(rest.length)}</summary>
       <ul>${rest.map((one) => html`<li>${otherEntry(view, one)}</li>`)}</ul></details>`
     }`;
 }

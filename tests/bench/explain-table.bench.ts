@@ -2,22 +2,31 @@
  * How often the cause and the cure are right, over mishaps drawn at random, with the counts that people have.
  *
  * Printed three times: mishaps drawn from the written priors, from uniform ones, and the symptoms that published
- * reports of wrong counts name. A cure is right if the rounds meet by it at no more than a fifth above the least cost
- * there is from where the work stands; ripping all of it is none. Looks: those that were advised, answered truly.
+ * reports of wrong counts name. A cure is right if, carried out on what was really made, it lets the rounds meet, at no
+ * more than a fifth above the least cost there is from where the work stands. Looks: those that were advised, answered
+ * truly; numbers are typed, as on the page. In 3: in the first three entries of the list.
  */
 import { commonnessOf } from '../../core/explain/commonness.ts';
 import { curesOf } from '../../core/explain/cures.ts';
 import { questionsOf } from '../../core/explain/looks.ts';
-import { nameOfCure, rightCures } from '../../core/explain/right.ts';
+import { doneWith } from '../../core/explain/outcome.ts';
+import { nameOfCure } from '../../core/explain/right.ts';
+import { markOf } from '../../core/explain/rip.ts';
+import { weightOfCost } from '../../core/explain/stand.ts';
+import { settle } from '../../core/hand/acts/doing.ts';
 import {
   type ActKind,
   type Explanation,
   explain,
+  type Look,
   type Mishap,
   type Plan,
+  pair,
   type Seen,
   type Stand,
+  work,
 } from '../../core/index.ts';
+import { groupsOf } from '../../src/wrong/groups.ts';
 import { chainCorner, countsOf, planOf, totalOf } from '../property/explain-panels.ts';
 import {
   type Draw,
@@ -86,43 +95,119 @@ function isLike(plan: Plan, one: Explanation, truth: Truth): boolean {
   );
 }
 
+/** A number that is looked for has a field: it is typed there, like any other count. Null where it has none. */
+function typedIn(seen: Seen, plan: Plan, look: Look, truth: Truth): Seen | null {
+  const { look: at, round, edging = 0, side = 0, corner = 0 } = look;
+  if (at === 'front') {
+    const sides = seen.front?.sides ?? plan.edge.sides.map(() => null);
+    return { ...seen, front: { sides: [...sides].with(side, truth.gives.front[side] ?? null) } };
+  }
+  if (at !== 'round' && at !== 'side' && at !== 'corner') return null;
+  const isFoundation = round === 'foundation';
+  const made = isFoundation ? truth.gives.foundation : truth.gives.edgings[edging];
+  const before = (isFoundation ? seen.foundation : seen.edgings?.[edging]) ?? { sides: [] };
+  if (!made) return null;
+  const blank = (count: number, list: readonly (number | null)[] = []): (number | null)[] =>
+    Array.from({ length: count }, (_, i) => list[i] ?? null);
+  const counts =
+    at === 'round'
+      ? { ...before, sides: made.sides }
+      : at === 'side'
+        ? {
+            ...before,
+            sides: blank(made.sides.length, before.sides).map((one, i) =>
+              i === side ? (made.sides[side] ?? null) : one,
+            ),
+          }
+        : {
+            ...before,
+            sides: blank(made.sides.length, before.sides),
+            corners: blank(made.corners.length, before.corners).map((one, i) =>
+              i === corner ? (made.corners[corner] ?? null) : one,
+            ),
+          };
+  if (isFoundation) return { ...seen, foundation: counts };
+  const edgings = plan.edgings.map((one, n) => seen.edgings?.[n] ?? { sides: one.sides.map(() => null) });
+  return { ...seen, edgings: edgings.with(edging, counts) };
+}
+
 /** Asks, looks where it is told to, at most twice, and takes the cure that is advised then. */
-function follow(plan: Plan, truth: Truth, seen: Seen): Outcome | null {
+function follow(plan: Plan, truth: Truth, told: Seen): Outcome | null {
   const looked: { key: string; found: string | number }[] = [];
-  const questions = questionsOf(plan, !!seen.join);
+  const questions = questionsOf(plan, !!told.join);
+  let seen = told;
+  let looks = 0;
   let answer = explain(plan, seen, { looked });
   if (answer.explanations.some(({ causes }) => causes.length === 0)) return null;
   const { explanations } = answer;
   const first = explanations.slice(0, 1).some((one) => isLike(plan, one, truth));
-  const inThree = explanations.slice(0, 3).some((one) => isLike(plan, one, truth));
-  while (answer.nextCount && looked.length < mostLooks) {
+  const inThree = listed(explanations).some((one) => isLike(plan, one, truth));
+  const { stands } = answer;
+  for (; answer.nextCount && looks < mostLooks; looks++) {
     const { key } = answer.nextCount;
     const question = questions.find((one) => one.key === key);
     if (!question) break;
-    looked.push({ key, found: question.expects(truth) });
-    answer = explain(plan, seen, { looked });
+    const typed = typedIn(seen, plan, question, truth);
+    if (typed) seen = typed;
+    else looked.push({ key, found: question.expects(truth) });
+    answer = explain(plan, seen, { looked, stands });
   }
   const cure = answer.cureForAll ?? answer.explanations[0]?.cures.find(({ recommended }) => recommended);
-  const inThreeThen = answer.explanations.slice(0, 3).some((one) => isLike(plan, one, truth));
-  return {
-    first,
-    inThree,
-    inThreeThen,
-    cured: isRight(plan, truth, cure, answer.stands),
-    looks: looked.length,
-  };
+  const inThreeThen = listed(answer.explanations).some((one) => isLike(plan, one, truth));
+  return { first, inThree, inThreeThen, cured: isRight(plan, truth, cure, answer.stands), looks };
 }
 
-function isRight(
-  plan: Plan,
-  truth: Truth,
-  cure: Explanation['cures'][number] | undefined,
-  stand: Stand,
-): boolean {
-  const cures = curesOf(plan, truth, stand);
-  if (cures.every(({ then }) => then === 'does-not-meet')) return cure === undefined;
-  return cure !== undefined && rightCures(plan, { cures }).has(nameOfCure(cure));
+/** What stands in the first three entries of the list, as the page groups them. */
+const listed = (explanations: readonly Explanation[]): Explanation[] =>
+  groupsOf(explanations)
+    .slice(0, 3)
+    .flatMap(({ best, others }) => [best, ...others]);
+
+type Cure = Explanation['cures'][number];
+
+/** The rounds meet by it, carried out on what was really made, at no more than a fifth above the least cost. */
+function isRight(plan: Plan, truth: Truth, cure: Cure | undefined, stand: Stand): boolean {
+  const cures = curesOf(plan, truth, stand).filter(({ then }) => then !== 'does-not-meet');
+  if (cures.length === 0 || cure === undefined) return cures.length === 0 && cure === undefined;
+  const least = Math.min(...cures.map(({ cost }) => weightOfCost(plan, cost)));
+  return (
+    weightOfCost(plan, cure.cost) <= Math.max(few, dearer * least) && carriedOut(plan, truth, cure, cures)
+  );
 }
+
+const dearer = 1.2;
+/** So few stitches are no cost to speak of. */
+const few = 12;
+
+function carriedOut(plan: Plan, truth: Truth, cure: Cure, own: readonly Cure[]): boolean {
+  const { to, kind, adjustments } = cure;
+  if (kind === 'correct-the-number') return own.some((one) => nameOfCure(one) === nameOfCure(cure));
+  if (kind === 'redo-join') return own.some((one) => one.kind === kind && one.cost.slips <= cure.cost.slips);
+  // Made again as planned from a place on: it must lie at or before the first that was wrong.
+  if (kind === 'rip-back' && adjustments.length === 0)
+    return own.some((one) =>
+      one.kind === kind && one.adjustments.length === 0 && one.to && to && roundOf(to) === roundOf(one.to)
+        ? to.node <= one.to.node
+        : one.kind === kind && one.to && to && roundOf(to) < roundOf(one.to),
+    );
+  const settled = settle(truth.mishaps);
+  const { makings } = doneWith(plan, truth.mishaps, plan.edge.sides);
+  const left = truth.mishaps.filter((mishap, i) => {
+    if (mishap.round === 'join') return false;
+    if (!to || to.round === 'join' || mishap.round === 'plan') return true;
+    const round = mishap.round === 'foundation' ? 0 : (mishap.edging ?? 0) + 1;
+    const making = makings[round];
+    const mark = making && markOf(making, settled[i] as (typeof settled)[number]);
+    return round < roundOf(to) || (round === roundOf(to) && (mark ?? making?.length ?? 0) < to.node);
+  });
+  const worked = work(plan, [...left, ...adjustments]);
+  const back = worked.edgings.at(-1);
+  if (!back || back.length === 0) return false;
+  return pair(plan.edge, back, { start: worked.join, manner: 'stitch-by-stitch' }).verdict.kind === 'meets';
+}
+
+const roundOf = ({ round, edging }: NonNullable<Cure['to']>): number =>
+  round === 'foundation' ? 0 : round === 'edging' ? edging + 1 : Number.POSITIVE_INFINITY;
 
 const percent = (part: number, of: number): string =>
   `${Math.round((100 * part) / Math.max(1, of))} %`.padStart(6);

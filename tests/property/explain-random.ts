@@ -5,6 +5,7 @@ import {
   actOf,
   type Corner,
   type Edge,
+  entryOf,
   has,
   type Mishap,
   needs,
@@ -54,7 +55,7 @@ export function drawPlan(draw: Draw): Plan {
   );
 }
 
-export const kindsThatCountsShow = actKinds.filter((kind) => kind !== 'twisted' && kind !== 'last-hole');
+export const kindsThatCountsShow = actKinds.filter((kind) => entryOf(kind).seenAs === undefined);
 
 export function drawMishap(draw: Draw, plan: Plan, kind: ActKind): Mishap {
   const k = plan.foundation.corners.length;
@@ -71,6 +72,7 @@ export function drawMishap(draw: Draw, plan: Plan, kind: ActKind): Mishap {
     'corner-chains': Math.max(0, planned + pick(draw, [-1, 1, 2])),
     'stitch-missed': pick(draw, [1, 1, 1, 2, 3, 10]),
     'stitch-doubled': pick(draw, [1, 1, 1, 2, 3]),
+    'marker-miscounted': sign * plan.choices.markerEvery,
     'join-offset': sign * (1 + draw(3)),
     'join-wrong-side': 1 + draw(k - 1),
   };

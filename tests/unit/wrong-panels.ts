@@ -69,7 +69,15 @@ export function causesOn(plan: Plan): Cause[] {
       ];
     const edging = { round: 'edging', edging: 0 } as const;
     const count = kind.startsWith('join') || kind === 'corner-moved' ? -2 : 3;
-    const one = { side: last, corner: last, place: 4, count, end: 'after', then: 'from-total' } as const;
+    const one = {
+      side: last,
+      corner: last,
+      place: 4,
+      count,
+      end: 'after',
+      then: 'from-total',
+      of: 'back',
+    } as const;
     return [
       cause(kind, [actOf(kind, { ...one, round: 'foundation' })]),
       cause(kind, [actOf(kind, { ...one, ...edging, count: 1, then: 'from-corner', end: 'before' })], {
@@ -77,7 +85,15 @@ export function causesOn(plan: Plan): Cause[] {
       }),
       cause(
         kind,
-        plan.edge.sides.map((_, corner) => actOf(kind, { ...edging, corner, count: 1, end: 'after' })),
+        plan.edge.sides.map((_, corner) =>
+          actOf(kind, {
+            ...edging,
+            corner,
+            count: 1,
+            end: 'after',
+            ...(kind === 'two-with-one' && { side: corner, place: 4, of: 'back' }),
+          }),
+        ),
         { habit: true },
       ),
     ];

@@ -21,7 +21,7 @@ import {
 import { CURE_KINDS, cureAfter, cureCost, cureTitle, cureWhere } from '../../src/words/wrong/cures.ts';
 import { sayGives } from '../../src/words/wrong/gives.ts';
 import { sayFound, sayLook, sayTell } from '../../src/words/wrong/looks.ts';
-import { STORY_IDS, sayStory } from '../../src/words/wrong/stories.ts';
+import { SIGHT_IDS, STORY_IDS, saySight, sayStory } from '../../src/words/wrong/stories.ts';
 import { causesOn, explanationOf, PANELS, planOf } from './wrong-panels.ts';
 
 const speechOf = (dialect: Speech['dialect']): Speech => ({ dialect, hand: 'right', units: 'cm' });
@@ -40,6 +40,11 @@ const LOOKS: LookAt[] = [
   'join-start',
   'join-side',
   'join-corner',
+  'join-along',
+  'first-corner',
+  'loops',
+  'twist',
+  'hole',
 ];
 
 const looksOn = (plan: Plan): Look[] => {
@@ -247,7 +252,8 @@ describe('an answer on a button', () => {
 });
 
 test('every story is one a beginner could tell, in numbers first', () => {
-  const told = STORY_IDS.map(sayStory);
-  expect(new Set(told).size).toBe(STORY_IDS.length);
+  const seen = SIGHT_IDS.map((id) => saySight(id, 0, 1));
+  const told = [...STORY_IDS.map(sayStory), ...seen, ...SIGHT_IDS.map((id) => saySight(id, 1, 2))];
+  expect(new Set([...STORY_IDS.map(sayStory), ...seen]).size).toBe(STORY_IDS.length + SIGHT_IDS.length);
   for (const story of told) expect(story).toMatch(/^[A-Z0-9].*\.$/);
 });

@@ -24,7 +24,7 @@ import { stageName } from '../../src/words/walk/where.ts';
 import type { Speech } from '../../src/words/words.ts';
 import { CURE_KINDS, cureTitle } from '../../src/words/wrong/cures.ts';
 import { mishapStory } from '../../src/words/wrong/mishaps.ts';
-import { STORY_IDS, sayStory } from '../../src/words/wrong/stories.ts';
+import { SIGHT_IDS, STORY_IDS, saySight, sayStory } from '../../src/words/wrong/stories.ts';
 
 export type Sentence = { stage: string; uk: string; us: string };
 
@@ -155,7 +155,10 @@ function lessons(into: Map<string, Sentence>): void {
 function causes(into: Map<string, Sentence>): void {
   const plan = MAKINGS[0]?.plan;
   if (plan === undefined) return;
-  collect(into, 'What went wrong: stories', () => STORY_IDS.map(sayStory));
+  collect(into, 'What went wrong: stories', () => [
+    ...STORY_IDS.map(sayStory),
+    ...SIGHT_IDS.map((id) => saySight(id, 0, 1)),
+  ]);
   for (const kind of actKinds)
     for (const round of roundsOf(kind))
       collect(into, 'What went wrong: causes', (speech) =>

@@ -1,5 +1,14 @@
 /** What went wrong, in words: the title of a cause, where it happened, and how it comes to the numbers. */
-import type { ActKind, Cause, CauseKind, Explanation, Mishap, Plan, Sure } from '../../../core/index.ts';
+import {
+  type ActKind,
+  type Cause,
+  type CauseKind,
+  type Explanation,
+  entryOf,
+  type Mishap,
+  type Plan,
+  type Sure,
+} from '../../../core/index.ts';
 import { many, manyOf } from '../numbers.ts';
 import { term } from '../terms.ts';
 import type { Speech } from '../words.ts';
@@ -15,6 +24,9 @@ export const sayLooking = (causes: number): string =>
 
 /** How much the counts tell: by how many slips they come about, and how many ways there are. */
 export function sayWays(explanations: readonly Pick<Explanation, 'causes'>[]): string {
+  const [first] = explanations;
+  if (first?.causes.every(({ kind }) => kind !== 'front-miscounted' && entryOf(kind).seenAs))
+    return 'You saw it. No count tells of it.';
   const fewest = Math.min(...explanations.map(({ causes }) => causes.length));
   const ways = explanations.filter(({ causes }) => causes.length === fewest).length;
   const more = explanations.length > ways ? ` ${fewest + 1} together could as well.` : '';
@@ -26,6 +38,7 @@ export function sayWays(explanations: readonly Pick<Explanation, 'causes'>[]): s
 
 export const sayMore = (count: number): string => `${count} more, less likely`;
 export const sayLess = 'Only the likeliest';
+export const sayElsewhere = (count: number): string => `The same in ${many(count, 'other place')}`;
 export const sayOthers = (count: number): string => `${many(count, 'other')} that the same look tells apart`;
 export const sayTogether = (count: number, causes: number): string =>
   `${causes} slips together: ${many(count, 'way')}`;
@@ -188,6 +201,9 @@ const REASONS: Record<CauseKind, (telling: Telling) => string> = {
   'hidden-missed': (t) => `1 stitch after ${corner(t)} lies under it, and is ${missed(t)}.`,
   'attach-doubled': () => '1 stitch goes into the attach place. The closing covers that place again.',
   'closing-worked': () => '1 stitch goes into the closing below. Nothing belongs there.',
+  'both-loops': () =>
+    'No line of loops stays free along it, and the strip turns over less well. Every count stays as it is.',
+  'front-loops': () => 'The line of free loops lies on the wrong side. Every count stays as it is.',
   'join-offset': ({ mishap: { count = 0 } }) =>
     `The back is begun ${many(Math.abs(count), 'stitch', 'stitches')} ${count < 0 ? 'too soon' : 'too far on'}.`,
   'join-wrong-side': ({ mishap: { count = 0 } }) => `The back is turned by ${many(Math.abs(count), 'side')}.`,

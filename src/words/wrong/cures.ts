@@ -89,6 +89,9 @@ export function cureWhere(cure: Cure, plan: Plan, speech: Speech): string[] {
 }
 
 function sayTo({ round, edging, side, corner, place }: NonNullable<Cure['to']>, plan: Plan): string {
+  // The join is told along the front, as it is walked.
+  if (round === 'join' && corner !== undefined)
+    return `The join comes out back to front corner ${(plan.cornerFaces[corner] ?? corner) + 1}.`;
   const where = corner === undefined ? sideOf(side, plan) : `corner ${corner + 1}`;
   const name = capital(roundName(round, edging, plan));
   return `${name}, ${[where, `place ${place + 1}`].filter(Boolean).join(', ')}, is the first to go.`;

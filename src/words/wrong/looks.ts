@@ -36,6 +36,16 @@ export function sayLook(look: Look, plan: Plan, speech: Speech): string {
       return `Look where ${corner} of the ${round} stands.`;
     case 'along':
       return `Look along ${side} of the ${round} for 2 in 1, or 1 ${term('miss', speech.dialect, 'done')}.`;
+    case 'first-corner':
+      return `Look where the first corner of the ${round} comes, after its beginning.`;
+    case 'loops':
+      return `Look at the loops along the ${round}, right side to you.`;
+    case 'twist':
+      return 'Look along the base of the ring.';
+    case 'hole':
+      return 'Look at the pair where the join began.';
+    case 'join-along':
+      return 'Look along the join for 2 taken with 1.';
     case 'join-start':
       return 'Look where the join begins, on both pieces.';
     case 'join-side':
@@ -79,7 +89,7 @@ const AT_CLOSING: Readonly<Record<string, string>> = {
 
 function sayPart(part: string, round: Look['round'], { dialect }: Speech): string {
   const missed = term('miss', dialect, 'done');
-  const [what = '', count = '1'] = part.split(' ');
+  const [what = '', count = '1', side = '0'] = part.split(' ');
   switch (what) {
     case 'as':
       return 'as in the recipe';
@@ -91,6 +101,18 @@ function sayPart(part: string, round: Look['round'], { dialect }: Speech): strin
       return `${count} ${missed}`;
     case 'stitch-doubled':
       return `${count} too many in 1 place`;
+    case 'a':
+      return 'a side further on';
+    case 'both-loops':
+      return 'none is free';
+    case 'front-loops':
+      return 'the free ones lie behind';
+    case 'twisted':
+      return 'it turns over once';
+    case 'last-hole':
+      return 'it is open';
+    case 'two-with-one':
+      return `2 of the ${count}, on front side ${Number(side) + 1}`;
     case 'start-counted':
       return round === 'foundation'
         ? 'only chains where the first stitch belongs'
