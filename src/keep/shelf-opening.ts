@@ -49,6 +49,13 @@ export async function openingOf(device: Device, shelf: Shelf, held: string | nul
     : { id, known: there.text, at, isAhead: true };
 }
 
+/** Puts the copy in the simple store into the database, where it is later: while another panel is only looked at. */
+export async function shelveCopy(device: Device, shelf: Shelf): Promise<void> {
+  const text = device.held();
+  const { id, known, at, isAhead } = await openingOf(device, shelf, text);
+  if (text !== null && isAhead) await shelf.put({ id: id ?? newName(), text, changed: at }, known);
+}
+
 /** The simple store was emptied, damaged, or never written: the browser puts it on the disk late. */
 async function lastChanged(device: Device, shelf: Shelf): Promise<Opening> {
   for (const from of await shelf.list().catch(() => [])) {

@@ -18,6 +18,7 @@ import type { Keeping, Opened } from './keep-types.ts';
 import { startKeeping } from './keeping.ts';
 import type { offerWaysOn } from './sent.ts';
 import { openShelf, type Shelf } from './shelf.ts';
+import { shelveCopy } from './shelf-opening.ts';
 import { startShelving } from './shelving.ts';
 import { deviceOn } from './storage.ts';
 
@@ -67,6 +68,7 @@ export async function watchOver(
     return keeping;
   };
   if (!sent.offerWaysOn) return watch(early);
+  if (shelf) await shelveCopy(keeping.device, shelf).catch(() => {});
   sent.offerWaysOn(store, simple, notify, () =>
     watch({ snapshot: store.snapshot(), held: heldText(simple), isNew: true }),
   );

@@ -145,6 +145,32 @@ describe('kept work that cannot be read', () => {
   });
 });
 
+test('a database of a later version is given way to and left alone, the work goes on, and that is told', async () => {
+  const { page, expectClean } = await openApp();
+  await sendEvent(page, type('70'));
+  await onDisk(page, ['70']);
+  // The open page closes its own connection: else this would wait for ever.
+  await page.evaluate(
+    () =>
+      new Promise<void>((done, fail) => {
+        const asked = indexedDB.open('ringtrue', 2);
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          asked.result.close();
+          done();
+        };
+      }),
+  );
+  await sendEvent(page, type('71'));
+  await settle(page);
+  await reopen(page);
+  expect(await side(page)).toBe('71');
+  await expect
+    .poll(() => strip(page).textContent())
+    .toMatch(/Your panels are kept by a newer version of this page\./);
+  expectClean();
+});
+
 describe('a device that keeps nothing', () => {
   test('more in its simple store keeps it in its database, and opens with that', async () => {
     const { page, expectClean } = await openApp();
@@ -208,6 +234,24 @@ describe('a device that keeps nothing', () => {
     await page.getByRole('button', { name: /Your panels$/ }).click();
     await page.getByText('This browser lends the page no database').waitFor();
     expect(await page.getByRole('button', { name: 'New panel' }).count()).toBe(0);
+  });
+
+  test('but one panel opens a file all the same, and undo brings back what was there', async () => {
+    const page = await openWithout('indexedDB');
+    await sendEvent(page, type('70'));
+    await page.getByRole('button', { name: /Your panels$/ }).click();
+    const begun = page.waitForEvent('download');
+    const sheet = page.getByRole('dialog', { name: 'Your panels' });
+    await sheet.getByRole('button', { name: 'Save it as a file' }).click();
+    const text = await readFile(await (await begun).path(), 'utf8');
+    const chooser = page.waitForEvent('filechooser');
+    await sheet.getByRole('button', { name: 'Open a file' }).click();
+    const buffer = Buffer.from(text.replace('"side.0": "70"', '"side.0": "90"'));
+    await (await chooser).setFiles({ name: 'mine.json', mimeType: 'application/json', buffer });
+    await expect.poll(() => sheet.getByRole('status').textContent()).toMatch(/Undo brings yours back\./);
+    expect(await side(page)).toBe('90');
+    await sendEvent(page, { type: 'UNDO' });
+    expect(await side(page)).toBe('70');
   });
 
   test('because both are closed opens all the same, and says so', async () => {

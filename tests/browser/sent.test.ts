@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openApp, readSnapshot, sendEvent } from './harness.ts';
+import { onDisk } from './shelved.ts';
 
 const strip = (page: Page) => page.locator('.notices');
 const side = async (page: Page) => (await readSnapshot(page)).project.texts['side.0'];
@@ -61,6 +62,19 @@ describe('a sent panel', () => {
     await ready(page);
     await expect.poll(() => side(page)).toBe('55');
     expect(await kept(page)).toBe('55');
+  });
+
+  test('is not among the panels until it is kept, and then stands beside the own one', async () => {
+    const { page } = await sent('edge');
+    const sheet = page.getByRole('dialog', { name: 'Your panels' });
+    await page.getByRole('button', { name: /Your panels$/ }).click();
+    await sheet.getByText('This panel was sent to you.').waitFor();
+    expect(await sheet.getByRole('button', { name: /^(Open|Delete|New panel)/ }).count()).toBe(0);
+    await sheet.getByRole('button', { name: 'Close panels' }).click();
+    await onDisk(page, ['55']);
+    await page.getByRole('button', { name: 'Keep this one' }).click();
+    await onDisk(page, ['55', '80']);
+    expect(await page.evaluate(() => localStorage.getItem('ringtrue.before-link'))).toBeNull();
   });
 
   test('that was cut is told as cut, and the own work is there', async () => {
