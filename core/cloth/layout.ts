@@ -36,8 +36,8 @@ export function layOut(input: LayoutInput): ClothResult<Layout> {
   ];
   if (problems.length > 0) return { ok: false, problems };
   const usable = clothWidth - 2 * selvedge;
-  const ways = [lay(input, piece.width, piece.height, usable, false)];
-  if (!hasWay) ways.push(lay(input, piece.height, piece.width, usable, true));
+  const ways = [lay(input, usable, false)];
+  if (!hasWay) ways.push(lay(input, usable, true));
   const fitting = ways.filter((way) => way !== null).sort((a, b) => a.length - b.length);
   const [best] = fitting;
   if (best) return { ok: true, value: best };
@@ -48,13 +48,8 @@ export function layOut(input: LayoutInput): ClothResult<Layout> {
   };
 }
 
-function lay(
-  { count, repeat }: LayoutInput,
-  width: number,
-  height: number,
-  usable: number,
-  isTurned: boolean,
-): Layout | null {
+function lay({ piece, count, repeat }: LayoutInput, usable: number, isTurned: boolean): Layout | null {
+  const [width, height] = isTurned ? [piece.height, piece.width] : [piece.width, piece.height];
   const across = Math.floor(usable / width + 1e-9);
   if (across < 1) return null;
   const rows = Math.ceil(count / across);

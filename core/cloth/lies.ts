@@ -43,7 +43,9 @@ export function howItLies(input: ClothInput, pieces: Pieces): SideLies[] {
     // A panel's length is off by the same amount wherever the edge has been moved to.
     const off = (give / panel) * 100;
     const along = (what: Comparison['what'], length: number | null, edge: number | null, each?: number) =>
-      length === null || edge === null || each === undefined ? [] : [compare(what, length, edge, each, off)];
+      length === null || edge === null || each === undefined
+        ? []
+        : [compare({ what, length, along: edge, give: what === 'edging-on-front' ? 0 : off }, each)];
     return {
       ...lies,
       comparisons: [
@@ -56,22 +58,18 @@ export function howItLies(input: ClothInput, pieces: Pieces): SideLies[] {
   });
 }
 
+/** `pitch`: mm a stitch of what is laid along. */
 function compare(
-  what: Comparison['what'],
-  length: number,
-  along: number,
+  measured: Pick<Comparison, 'what' | 'length' | 'along' | 'give'>,
   pitch: number,
-  give: number,
 ): Comparison {
+  const { length, along } = measured;
   const percent = ((length - along) / along) * 100;
   const lies = percent > lieBand.slack ? 'slack' : percent < -lieBand.stretch ? 'stretched' : 'fits';
   return {
-    what,
-    length,
-    along,
+    ...measured,
     percent,
     stitches: (length - along) / pitch,
-    give: what === 'edging-on-front' ? 0 : give,
     lies,
     ...(lies === 'fits'
       ? {}
