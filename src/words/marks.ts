@@ -60,7 +60,8 @@ export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 export const sayMeets = (frontSide: number): string => `meets front ${frontSide + 1}`;
 
 /** The ring diagram: which side of the back a leg belongs to, what a corner has, and all of the foundation. */
-export const sayLeg = (side: number | null): string => (side === null ? 'in the round' : `side ${side + 1}`);
+export const sayLeg = (side: number | null, part: 'first' | 'last' | null = null): string =>
+  side === null ? 'in the round' : `${part === null ? '' : `${part} part of `}side ${side + 1}`;
 export const sayCornerSize = (
   size: number,
   { corners }: { corners: { made: 'chain' | 'stitch' }[] },

@@ -26,6 +26,19 @@ const mishaps = (sides: number) =>
     fc
       .record({ corner: fc.nat(sides - 1), count: fc.constantFrom(-2, 1, 2) })
       .map((moved) => [{ kind: 'corner-moved' as const, then: 'from-total' as const, ...moved }]),
+    fc
+      .nat(sides - 1)
+      .map((corner) => [{ kind: 'join-chain-skipped' as const, round: 'join' as const, corner }]),
+    fc.constantFrom<Mishap[]>(
+      [{ kind: 'arms-forgotten', round: 'plan' }],
+      [{ kind: 'last-hole', round: 'join' }],
+      ...(sides > 2
+        ? [
+            [{ kind: 'order-not-mirrored' as const, round: 'plan' as const }],
+            [{ kind: 'corner-forgotten' as const, round: 'foundation' as const, corner: sides - 2 }],
+          ]
+        : []),
+    ),
   );
 
 const panels = fc.array(fc.integer({ min: 6, max: 200 }), { minLength: 1, maxLength: 24 }).chain((sides) =>

@@ -17,6 +17,13 @@ describe('the ring diagram', () => {
     expect(numbers.sort((a, b) => a - b)).toEqual([lead, ...sides.slice(1), start].sort((a, b) => a - b));
   });
 
+  it('calls the two parts of the start side parts of one side', () => {
+    const legs = diagramOf().labels.flatMap(({ key, text }) => (key.includes('.side') ? [text] : []));
+    expect([...new Set(legs)].sort()).toEqual(
+      ['first part of side 1', 'last part of side 1', 'side 2', 'side 3', 'side 4'].sort(),
+    );
+  });
+
   it('tells all of the foundation and every corner', () => {
     const { plan, worked } = makingOf(RECTANGLE);
     const { labels } = diagramOf();

@@ -62,7 +62,19 @@ export function closeWords(drawn: Drawn, ring: Ring, window: Window): Said {
   }
   sayBack(said, ring, { every, arms: armsOf(drawn) });
   sayMoved(said, drawn, ring);
-  return { labels: said.labels, signs: said.signs };
+  const flags = said.signs.flatMap((sign) => (sign.kind === 'flag' ? [sign.x] : []));
+  const labels = said.labels.map((label) =>
+    label.key.startsWith('corner.') ? clearOfFlags(label, flags) : label,
+  );
+  return { labels, signs: said.signs };
+}
+
+/** A corner's name moved away from the number beside it: both stand in one row. */
+function clearOfFlags(label: Label, flags: readonly number[]): Label {
+  const near = flags.find((x) => Math.abs(x - label.x) * LEAST_PITCH < NAME_TO_NUMBER);
+  if (near === undefined) return label;
+  const away = near < label.x ? 1 : -1;
+  return { ...label, dx: away * (NAME_TO_NUMBER - Math.abs(near - label.x) * LEAST_PITCH) };
 }
 
 function sayFront(said: Worded, at: Stretch, { node, slot }: NodeAt, every: number): void {
@@ -81,6 +93,9 @@ function sayFront(said: Worded, at: Stretch, { node, slot }: NodeAt, every: numb
   said.signs.push({ ...flag, key: `flag.${slot}`, text: `${stitch}` });
 }
 
+/** CSS px between the middles of a corner's name and of a number, and CSS px a stitch on the narrowest phone. */
+const NAME_TO_NUMBER = 50;
+const LEAST_PITCH = 15;
 const CORNER_TYPE = { px: 15, tone: Tone.front, bold: true, align: 'centre' } as const;
 
 /** Said once for a stretch of empty places, in its middle; the part of it that lies in this window. */

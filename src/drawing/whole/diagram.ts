@@ -6,6 +6,7 @@ import type { Hand } from '../../state/snapshot.ts';
 import { type Label, type Sign, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
 import type { Drawn, Ring } from '../ring.ts';
+import type { Stretch } from '../rounds.ts';
 import { layPanel, type Panel } from './build.ts';
 import { finder, type Lane } from './lanes.ts';
 import { type Item, placeLabels } from './placing.ts';
@@ -15,6 +16,8 @@ import { boundsOf, centreOf, type LaidPiece, layPiece, lineOf } from './whole-wo
 
 /** The ring is one thick line. */
 const LINE_PX = 6;
+/** CSS px the ring is wide or high from which legs are told with their side. */
+const FULL_PX = 120;
 
 export function buildDiagram(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   const panel = layPanel(drawn, ring, 0);
@@ -65,15 +68,25 @@ function words(piece: LaidPiece, lane: Lane): Label[] {
     bold,
   });
   const isRound = drawn.edge.corners.length === 0;
-  const legs = stretches.map(({ key, side, from, cornerFrom }): Item => {
+  const tail = stretches.find(({ corner, to, from }) => corner < 0 && to > from);
+  // The start side is worked in two parts: they are no two sides.
+  const partOf = (leg: Stretch) => (!tail || leg.side !== tail.side ? null : leg === tail ? 'last' : 'first');
+  const legs = stretches.map((leg): Item => {
+    const { key, side, from, cornerFrom } = leg;
     const count = cornerFrom - from;
     if (count === 0) return { places: [] };
     const at = outward(slots[Math.floor((from + cornerFrom - 1) / 2)] ?? 0);
     const full = [
       line(key, `${count}`, 20, true),
-      line(`${key}.side`, say.sayLeg(isRound ? null : side), 14),
+      line(`${key}.side`, say.sayLeg(isRound ? null : side, isRound ? null : partOf(leg)), 14),
     ];
-    return { must: true, places: [stackBeyond(full, at, 8), stackBeyond(full.slice(0, 1), at, 6)] };
+    return {
+      must: true,
+      places: [
+        stackBeyond(full, at, 8, { minPx: FULL_PX / piece.size }),
+        stackBeyond(full.slice(0, 1), at, 6),
+      ],
+    };
   });
   const corners = stretches.map(({ key, cornerFrom, to }): Item => {
     const at = outward(slots[Math.floor((cornerFrom + to - 1) / 2)] ?? 0);
