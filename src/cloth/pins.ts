@@ -1,6 +1,7 @@
 /** The pins as a list, side by side, and the way to print them. */
 import { html, type TemplateResult } from 'lit-html';
 import type { Pin } from '../../core/index.ts';
+import { paperOf } from '../controls/paper.ts';
 import { segmented } from '../controls/segmented.ts';
 import { clothDefaults } from '../state/cloth.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
@@ -25,9 +26,6 @@ export function pinGroups(pins: readonly Pin[]): PinGroup[] {
   return [...groups.values()];
 }
 
-export const paperOf = ({ cloth, snapshot }: Place): 'a4' | 'letter' =>
-  cloth.measures.chosen<'a4' | 'letter'>(f.paper, snapshot.settings.units === 'cm' ? 'a4' : 'letter');
-
 export function pinsPart(place: Place): TemplateResult {
   const { cloth, snapshot } = place;
   const { units } = snapshot.settings;
@@ -46,7 +44,7 @@ export function pinsPart(place: Place): TemplateResult {
     )}
     <div class="cloth-row"><span>Paper</span>${segmented(
       'Paper',
-      paperOf(place),
+      paperOf(snapshot.project),
       [
         { value: 'a4', says: 'A4' },
         { value: 'letter', says: 'Letter' },

@@ -4,15 +4,17 @@
  * Rule: mm on the sheet are mm on the cloth; a check line of 100 mm shows whether the printer kept to it. The sheets
  * stand in the page all along, so that printing needs nothing but the page.
  */
+import './print.css';
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
 import type { Pin } from '../../core/index.ts';
+import { paperOf } from '../controls/paper.ts';
 import { backSides } from '../state/cloth.ts';
 import { sayCut } from '../words/cloth/cut.ts';
 import { sayLength } from '../words/cloth/lengths.ts';
 import { sayPin, sayPinStitch } from '../words/cloth/making.ts';
 import { dialectName } from '../words/terms.ts';
 import { joined } from './lies.ts';
-import { type PinGroup, paperOf, pinGroups } from './pins.ts';
+import { type PinGroup, pinGroups } from './pins.ts';
 import type { Place } from './place.ts';
 
 /** mm of strip in a row, and rows on a sheet: what both papers hold within margins of 12 mm. */
@@ -40,34 +42,56 @@ export function rowsOf({ sides, pins }: PinGroup, length: number, isRound: boole
   });
 }
 
+type Printed = Pick<Place, 'snapshot' | 'cloth'>;
+
+/** The pins in words, for sides with the same pins once. */
+export function pinLists({ snapshot, cloth }: Printed): { heading: string; pins: string[] }[] {
+  const { units } = snapshot.settings;
+  const isRound = cloth.shape === 'round';
+  const from = isRound ? 'where the round begins' : 'the corner';
+  return pinGroups(cloth.pins ?? []).map(({ sides: [first, ...others], pins }) => ({
+    heading: isRound
+      ? 'All round'
+      : others.length === 0
+        ? `Side ${first}`
+        : `Sides ${joined([first as number, ...others])}, each`,
+    pins: pins.map((pin) => sayPin(pin, units, from)),
+  }));
+}
+
+/** The strip at true size, row by row. */
+export function stripRows({ snapshot, cloth }: Printed): SVGTemplateResult[] {
+  const { plan, pins } = cloth;
+  if (!plan) return [];
+  const sides = backSides(plan, snapshot.making);
+  const rows = pinGroups(pins ?? []).flatMap((group) =>
+    rowsOf(group, sides[(group.sides[0] ?? 1) - 1]?.cut ?? 0, cloth.shape === 'round'),
+  );
+  return rows.map((row) => rowPicture(row, snapshot.settings.units));
+}
+
 export function printSheets(place: Place): TemplateResult {
   const { cloth, snapshot } = place;
   const { plan } = cloth;
   if (!plan) return html``;
-  const isRound = cloth.shape === 'round';
-  const groups = pinGroups(cloth.pins ?? []);
-  const sides = backSides(plan, snapshot.making);
-  const rows = groups.flatMap((group) => rowsOf(group, sides[(group.sides[0] ?? 1) - 1]?.cut ?? 0, isRound));
-  const sheets: Row[][] = [];
+  const rows = stripRows(place);
+  const sheets: SVGTemplateResult[][] = [];
   for (let i = 0; i < rows.length; i += rowsOnSheet) sheets.push(rows.slice(i, i + rowsOnSheet));
   const pages = sheets.length + 1;
-  const paper = paperOf(place);
-  return html`<div class="print-sheets ${paper}" aria-hidden="true">
+  return html`<div class="print-sheets ${paperOf(snapshot.project)}" aria-hidden="true">
     <section class="print-sheet">
       ${sheetHead(place, 1, pages)}
       <p>Cut the cloth: <b>${sayCut(plan, snapshot.settings.units).size}</b></p>
-      ${groups.map(
-        (
-          group,
-        ) => html`<h3>${isRound ? 'All round' : group.sides.length === 1 ? `Side ${group.sides[0]}` : `Sides ${joined(group.sides)}, each`}</h3>
-          <ol class="print-pins">${group.pins.map((pin) => html`<li>${sayPin(pin, snapshot.settings.units, isRound ? 'where the round begins' : 'the corner')}</li>`)}</ol>`,
+      ${pinLists(place).map(
+        ({ heading, pins }) => html`<h3>${heading}</h3>
+          <ol class="print-pins">${pins.map((pin) => html`<li>${pin}</li>`)}</ol>`,
       )}
     </section>
     ${sheets.map(
       (sheet, i) => html`<section class="print-sheet">
         ${sheetHead(place, i + 2, pages)}
         ${checkLine()}
-        ${sheet.map((row) => rowPicture(row, snapshot.settings.units))}
+        ${sheet}
       </section>`,
     )}
   </div>`;
@@ -83,7 +107,7 @@ function sheetHead({ snapshot }: Place, page: number, pages: number): TemplateRe
 }
 
 /** Words stand beside a mark and never on it. */
-const checkLine =
+export const checkLine =
   (): TemplateResult => html`<svg class="print-row check" width="180mm" height="9mm" viewBox="0 0 180 9">
   <path class="check-line" d="M1 5H101" stroke-width="0.3"/>
   <path d="M1 2V8M101 2V8" stroke-width="0.3"/>
@@ -101,9 +125,20 @@ function rowPicture({ name, from, to, pins, isFirst, isLast }: Row, units: 'cm' 
         pin,
         i,
       ) => svg`<path class="pin-mark" d="M${x(pin.distance)} 8V${pin.kind === 'between' ? 13 : 16}" stroke-width="0.3"/>
-        <text x=${x(pin.distance) + (x(pin.distance) > 165 ? -0.8 : 0.8)} y=${20 + (i % 2) * 4.4} font-size="3" text-anchor=${x(pin.distance) > 165 ? 'end' : 'start'}>${pin.kind === 'corner' ? 'corner' : markWord(pin)}</text>`,
+        ${markText(pin, x(pin.distance), i)}`,
     )}
   </svg>`;
+}
+
+/** mm. Letters are taken as 0.56 em wide, on the generous side. */
+const letters = { high: 3, wide: 0.56 } as const;
+
+/** Beside its mark: to the left where the row would end before the words do. Centre and corner stand above the others. */
+function markText(pin: Pin, x: number, i: number): SVGTemplateResult {
+  const says = pin.kind === 'corner' ? 'corner' : markWord(pin);
+  const isLeft = x + says.length * letters.high * letters.wide > 178;
+  const y = pin.kind === 'between' ? 21 + (i % 2) * 4.4 : 16.6;
+  return svg`<text x=${x + (isLeft ? -0.8 : 0.8)} y=${y} font-size=${letters.high} text-anchor=${isLeft ? 'end' : 'start'}>${says}</text>`;
 }
 
 const markWord = (pin: Pin): string =>

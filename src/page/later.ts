@@ -73,7 +73,10 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
         html`${walkPanel(snapshot, send, aids)} ${lessonsOffer(openLessons)} ${mishaps(snapshot, send)}`,
       wrong: place('wrong', async () => (await import('../wrong/panel.ts')).openWrong(onChange)),
       'take-along': place('take-along', async () =>
-        (await import('../take-along/panel.ts')).openTakeAlong(onChange),
+        (await import('../take-along/panel.ts')).openTakeAlong(
+          onChange,
+          async () => (await import('../draw-for-print.ts')).drawForPrint,
+        ),
       ),
     },
     notices: noticesStrip,

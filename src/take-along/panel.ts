@@ -11,16 +11,24 @@ import { writeOut, writeSizes } from '../words/pattern/write-out.ts';
 import type { WriteOptions } from '../words/pattern/writing.ts';
 import { speakerOf } from '../words/speaker.ts';
 import { type Confirming, checkPart } from './check-part.ts';
+import { openLinks } from './links.ts';
 import { fieldText, type Place } from './place.ts';
 import { fileNameOf, saveFile } from './save.ts';
-import { openSending } from './send-part.ts';
+import { sendPart } from './send-part.ts';
+import type { DrawForPrint } from './sheets/pictures.ts';
+import { openSheets } from './sheets/sheets-part.ts';
 import { readSizes } from './sizes.ts';
 import { sizesPart } from './sizes-part.ts';
 
-export function openTakeAlong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
+/** @param fetchDrawing what draws on paper, fetched when a sheet is first shown */
+export function openTakeAlong(
+  onChange: () => void,
+  fetchDrawing: () => Promise<DrawForPrint>,
+): (snapshot: Snapshot, send: Send) => TemplateResult {
   let said = '';
   let read: string | null = null;
-  const sending = openSending(onChange);
+  const links = openLinks(onChange);
+  const sheets = openSheets(onChange, fetchDrawing);
   const confirm = (text: string): void => {
     read = text;
     onChange();
@@ -32,8 +40,17 @@ export function openTakeAlong(onChange: () => void): (snapshot: Snapshot, send: 
   return (snapshot, send) => {
     const speaker = speakerOf(snapshot.settings);
     const sizes = readSizes(fieldText(snapshot, f.sizes), { ...snapshot.making, project: snapshot.project });
-    const place: Place = { snapshot, send, speaker, say: takeAlongIn(speaker).takeAlong, sizes };
-    return panel(place, { said, tell, confirming: { read, confirm }, sending: sending(place, tell) });
+    const { takeAlong: say, sheets: sheetWords } = takeAlongIn(speaker);
+    const place: Place = { snapshot, send, speaker, say, sheets: sheetWords, sizes };
+    const written = writtenFrom(place);
+    const packed = links(snapshot);
+    return panel(place, written, {
+      said,
+      tell,
+      confirming: { read, confirm },
+      sending: sendPart(place, packed, tell),
+      printing: sheets({ place, written, link: packed?.edge ?? null }),
+    });
   };
 }
 
@@ -42,11 +59,15 @@ type Held = {
   tell: (sentence: string) => void;
   confirming: Confirming;
   sending: TemplateResult;
+  printing: TemplateResult;
 };
 
-function panel(place: Place, { said, tell, confirming, sending }: Held): TemplateResult {
+function panel(
+  place: Place,
+  written: Written,
+  { said, tell, confirming, sending, printing }: Held,
+): TemplateResult {
   const { say, snapshot } = place;
-  const written = writtenFrom(place);
   return html`<div class="take-along">
     <div class="take-column">
       <h2>${say.heading}</h2>
@@ -55,6 +76,7 @@ function panel(place: Place, { said, tell, confirming, sending }: Held): Templat
     </div>
     <div class="take-column">
       ${snapshot.problems.length > 0 ? html`<p class="waits">${say.waits}</p>` : nothing}
+      ${printing}
       ${buttons(place, written, tell)}
       <p role="status" class="muted">${said}</p>
       ${sheet(written, say)}

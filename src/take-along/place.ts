@@ -1,6 +1,7 @@
 /** What the parts of "Take along" share. */
 import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 import type { TakeAlongMessages } from '../words/pattern/messages.ts';
+import type { SheetMessages } from '../words/pattern/sheet-messages.ts';
 import type { Speaker } from '../words/speaker.ts';
 import type { SizeRead } from './sizes.ts';
 
@@ -9,6 +10,7 @@ export type Place = {
   send: Send;
   speaker: Speaker;
   say: TakeAlongMessages;
+  sheets: SheetMessages;
   sizes: readonly SizeRead[];
 };
 

@@ -3,8 +3,11 @@
 /** Long enough for any browser to begin to read it. */
 const keepAddressMs = 60_000;
 
-export function saveFile(text: string, type: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export const saveFile = (text: string, type: string, name: string): void =>
+  saveBlob(new Blob([text], { type }), name);
+
+export function saveBlob(data: Blob, name: string): void {
+  const address = URL.createObjectURL(data);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

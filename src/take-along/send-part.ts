@@ -1,13 +1,12 @@
 /** The panel as an address, for two uses: to show it, and to be helped. The address itself holds the panel. */
 import { html, nothing, type TemplateResult } from 'lit-html';
-import { writeLink } from '../input/link.ts';
-import type { Snapshot, Tab } from '../state/snapshot.ts';
+import type { Links, LinkTab } from './links.ts';
 import type { Place } from './place.ts';
 
 /** Some programs cut longer addresses. */
 const safeLength = 2000;
 
-type Use = { tab: Tab; says: 'sendShow' | 'sendHelp'; about: 'sendShowAbout' | 'sendHelpAbout' };
+type Use = { tab: LinkTab; says: 'sendShow' | 'sendHelp'; about: 'sendShowAbout' | 'sendHelpAbout' };
 const uses: readonly Use[] = [
   { tab: 'edge', says: 'sendShow', about: 'sendShowAbout' },
   { tab: 'wrong', says: 'sendHelp', about: 'sendHelpAbout' },
@@ -15,34 +14,14 @@ const uses: readonly Use[] = [
 
 type Told = (sentence: string) => void;
 
-/** Packing takes a moment: the addresses come with the next rendering. */
-export function openSending(onChange: () => void): (place: Place, tell: Told) => TemplateResult {
-  let packed: { of: Snapshot; links: readonly string[] } | null = null;
-  let asked: Snapshot | null = null;
-  const pack = async (snapshot: Snapshot): Promise<void> => {
-    const { project, place, answered, settings } = snapshot;
-    const { dialect, hand, units } = settings;
-    const links = await Promise.all(
-      uses.map(({ tab }) => writeLink({ project, place, answered, dialect, hand, units, tab })),
-    );
-    if (asked !== snapshot) return;
-    const page = location.href.replace(/[?#].*$/, '');
-    packed = { of: snapshot, links: links.map((link) => page + link) };
-    onChange();
-  };
-  return (place, tell) => {
-    const { snapshot, say } = place;
-    if (asked !== snapshot) {
-      asked = snapshot;
-      void pack(snapshot);
-    }
-    const links = packed?.of === snapshot ? packed.links : [];
-    return html`<section class="take-part">
-      <h3>${say.send}</h3>
-      <p>${say.sendAbout}</p>
-      ${uses.map((use, i) => way(use, links[i] ?? '', { place, tell }))}
-    </section>`;
-  };
+/** @param links null while they are packed */
+export function sendPart(place: Place, links: Links | null, tell: Told): TemplateResult {
+  const { say } = place;
+  return html`<section class="take-part">
+    <h3>${say.send}</h3>
+    <p>${say.sendAbout}</p>
+    ${uses.map((use) => way(use, links?.[use.tab] ?? '', { place, tell }))}
+  </section>`;
 }
 
 function way(

@@ -14,6 +14,7 @@ import { paintView } from './flat.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
 import { signShape } from './signs.ts';
 import type { Stroke } from './strokes.ts';
+import { documentOf, node, type SvgNode } from './svg-node.ts';
 import { anchorOf, FONT_STACK, labelWords, plateRoom, type Words } from './words.ts';
 
 /** Longest side of a picture in px: beyond it browsers give wrong pictures without a word. */
@@ -25,29 +26,6 @@ const PICTURE_DENSITY = 2;
 
 const number = (value: number): string => String(Math.round(value * 1000) / 1000);
 
-const ENTITIES: Record<string, string> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&apos;',
-};
-
-/** Whether XML 1.0 allows a character. */
-function allowed(character: string): boolean {
-  const code = character.codePointAt(0)!;
-  if (code < 0x20) return code === 0x9 || code === 0xa || code === 0xd;
-  return !(code >= 0xd800 && code <= 0xdfff) && code !== 0xfffe && code !== 0xffff;
-}
-
-/** Text made safe for XML: marks are written out, characters that XML forbids are left out. */
-export function escapeXml(text: string): string {
-  return [...text]
-    .filter(allowed)
-    .map((character) => ENTITIES[character] ?? character)
-    .join('');
-}
-
 /** The whole of a view, with all its words, on a picture `width` px across. */
 function pictureOf(view: SceneView, width: number): Viewport {
   const tall = { x: 0, y: 0, width, height: width * 8 };
@@ -58,53 +36,66 @@ function pictureOf(view: SceneView, width: number): Viewport {
 }
 
 /** The view as an SVG document; an empty picture where there is no view. */
-export function svgOf(view: SceneView | null, inks: Inks, title: string): string {
-  if (view === null) return '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>';
-  const picture = pictureOf(view, PICTURE_WIDTH);
+export const svgOf = (view: SceneView | null, inks: Inks, title: string): string =>
+  documentOf(svgPicture(view, inks, { title }));
+
+/** @param across CSS px across the picture for which words have their size */
+export function svgPicture(
+  view: SceneView | null,
+  inks: Inks,
+  { title, across = PICTURE_WIDTH }: { title: string; across?: number },
+): SvgNode {
+  if (view === null) return node('svg', { viewBox: '0 0 1 1' });
+  const picture = pictureOf(view, across);
   const { region, camera } = picture;
   const cells = new Map<CellKey, string>();
   const parts = [...view.parts].sort((one, other) => one.layer - other.layer);
-  const body = parts.map((part) => partSvg(part, camera, inks, cells)).join('');
+  const body = parts.flatMap((part) => partSvg(part, camera, inks, cells));
   const shapes = view.signs.map((sign) => signShape(sign, inks, camera.px, inks.raised));
-  const signs = shapes
-    .flatMap((shape) => shape.strokes.map((stroke) => strokeSvg(stroke, camera.px)))
-    .join('');
+  const signs = shapes.flatMap((shape) => shape.strokes.map((stroke) => strokeSvg(stroke, camera.px)));
   const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
   const move = `translate(${number(region.width / 2)} ${number(region.height / 2)}) scale(${number(camera.px)}) translate(${number(-camera.x)} ${number(-camera.y)})`;
-  const definitions = [...cells].map(([key, id]) => cellSvg(key, id, inks)).join('');
-  return (
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${region.width} ${region.height}" ` +
-    `width="${region.width}" height="${region.height}" role="img">` +
-    `<title>${escapeXml(title)}</title><defs>${definitions}</defs>` +
-    `<rect width="${region.width}" height="${region.height}" fill="${inks.raised}"/>` +
-    `<g transform="${move}" stroke-linecap="round" stroke-linejoin="round">${body}${signs}</g>` +
-    `<g font-family="${escapeXml(FONT_STACK)}">` +
-    `${words.map((one) => wordsSvg(one, picture, inks)).join('')}</g></svg>`
-  );
+  const definitions = [...cells].map(([key, id]) => cellSvg(key, id, inks));
+  const { width, height } = region;
+  const whole = { viewBox: `0 0 ${width} ${height}`, width, height, role: 'img' };
+  return node('svg', whole, [
+    node('title', {}, [title]),
+    node('defs', {}, definitions),
+    node('rect', { width, height, fill: inks.raised }),
+    node('g', { transform: move, 'stroke-linecap': 'round', 'stroke-linejoin': 'round' }, [
+      ...body,
+      ...signs,
+    ]),
+    node(
+      'g',
+      { 'font-family': FONT_STACK },
+      words.flatMap((one) => wordsSvg(one, picture, inks)),
+    ),
+  ]);
 }
 
-function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, string>): string {
-  if (!showsAt(part, camera.px)) return '';
+function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, string>): SvgNode[] {
+  if (!showsAt(part, camera.px)) return [];
   const level = levelOf(part, camera.px, PICTURE_DENSITY);
   const step = sizeStep(camera.px);
   if (level !== 'ribbon') {
     const stamps = Array.from({ length: part.marks.count }, (_, index) =>
       stampOf(part, index, level, swellOf(part.marks, index, step, false)),
     );
-    return stamps.map((stamp) => stampSvg(stamp, cells)).join('');
+    return stamps.map((stamp) => stampSvg(stamp, cells));
   }
   const strokes = [...ribbonStrokes(part, inks, camera.px), ...tickStrokes(part, inks, camera.px)];
   const { corners, looks } = tellingMarks(part.marks);
   const telling = [...corners, ...looks].map((index) =>
     stampOf(part, index, 'small', swellOf(part.marks, index, step, true)),
   );
-  return (
-    strokes.map((stroke) => strokeSvg(stroke, camera.px)).join('') +
-    telling.map((stamp) => stampSvg(stamp, cells)).join('')
-  );
+  return [
+    ...strokes.map((stroke) => strokeSvg(stroke, camera.px)),
+    ...telling.map((stamp) => stampSvg(stamp, cells)),
+  ];
 }
 
-function stampSvg(stamp: Stamp, cells: Map<CellKey, string>): string {
+function stampSvg(stamp: Stamp, cells: Map<CellKey, string>): SvgNode {
   let id = cells.get(stamp.cell);
   if (id === undefined) {
     id = `c${stamp.cell}`;
@@ -112,58 +103,74 @@ function stampSvg(stamp: Stamp, cells: Map<CellKey, string>): string {
   }
   const turn = stamp.angle === 0 ? '' : ` rotate(${number((stamp.angle * 180) / Math.PI)})`;
   const size = stamp.sx === 1 && stamp.sy === 1 ? '' : ` scale(${number(stamp.sx)} ${number(stamp.sy)})`;
-  return `<use href="#${id}" transform="translate(${number(stamp.x)} ${number(stamp.y)})${turn}${size}"/>`;
+  const transform = `translate(${number(stamp.x)} ${number(stamp.y)})${turn}${size}`;
+  return node('use', { href: `#${id}`, transform });
 }
 
-function cellSvg(key: CellKey, id: string, inks: Inks): string {
+function cellSvg(key: CellKey, id: string, inks: Inks): SvgNode {
   const { layers, tone } = cellLayers(cellPlan(key));
   const ink = inks.tones[tone]!;
-  return `<g id="${id}">${layers.map((layer) => layerSvg(layer, ink)).join('')}</g>`;
+  return node(
+    'g',
+    { id },
+    layers.map((layer) => layerSvg(layer, ink)),
+  );
 }
 
-function layerSvg(layer: Layer, ink: Ink): string {
-  const fill = layer.fill === undefined ? 'none' : ink[layer.fill];
-  const rule = layer.evenOdd ? ' fill-rule="evenodd"' : '';
-  const alpha = layer.alpha === undefined ? '' : ` opacity="${layer.alpha}"`;
-  const pen =
-    layer.stroke === undefined
-      ? ''
-      : ` stroke="${ink[layer.stroke]}" stroke-width="${layer.width ?? 0.05}"` +
-        (layer.dash ? ` stroke-dasharray="${layer.dash.join(' ')}"` : '');
-  return `<path d="${layer.d}" fill="${fill}"${rule}${pen}${alpha}/>`;
-}
+const layerSvg = (layer: Layer, ink: Ink): SvgNode =>
+  node('path', {
+    d: layer.d,
+    fill: layer.fill === undefined ? 'none' : ink[layer.fill],
+    ...(layer.evenOdd && { 'fill-rule': 'evenodd' }),
+    ...(layer.stroke !== undefined && {
+      stroke: ink[layer.stroke],
+      'stroke-width': layer.width ?? 0.05,
+      ...(layer.dash && { 'stroke-dasharray': layer.dash.join(' ') }),
+    }),
+    ...(layer.alpha !== undefined && { opacity: layer.alpha }),
+  });
 
-function strokeSvg(stroke: Stroke, px: number): string {
+function strokeSvg(stroke: Stroke, px: number): SvgNode {
   const pairs: string[] = [];
   for (let index = 0; index < stroke.points.length; index += 2) {
     pairs.push(`${number(stroke.points[index]!)},${number(stroke.points[index + 1]!)}`);
   }
   const points = pairs.join(' ');
-  if (stroke.filled) return `<polygon points="${points}" fill="${stroke.colour}"/>`;
-  const shape = stroke.closed ? 'polygon' : 'polyline';
-  return `<${shape} points="${points}" fill="none" stroke="${stroke.colour}" stroke-width="${number(stroke.widthPx / px)}"/>`;
+  if (stroke.filled) return node('polygon', { points, fill: stroke.colour });
+  const pen = { fill: 'none', stroke: stroke.colour, 'stroke-width': number(stroke.widthPx / px) };
+  return node(stroke.closed ? 'polygon' : 'polyline', { points, ...pen });
 }
 
-function wordsSvg(words: Words, picture: Viewport, inks: Inks): string {
+function wordsSvg(words: Words, picture: Viewport, inks: Inks): SvgNode[] {
   const at = anchorOf(words, picture);
-  const ink = inks.tones[words.tone]!;
-  const anchor = { left: 'start', centre: 'middle', right: 'end' }[words.align];
-  const text =
-    `<text x="${number(at.x)}" y="${number(at.y + words.px * 0.335)}" font-size="${words.px}" ` +
-    `font-weight="${words.bold ? 700 : 400}" text-anchor="${anchor}" fill="${ink.text}">${escapeXml(words.text)}</text>`;
-  return words.plate === undefined ? text : plateSvg(words, at, inks) + text;
+  const look = {
+    x: number(at.x),
+    y: number(at.y + words.px * 0.335),
+    'font-size': words.px,
+    'font-weight': words.bold ? 700 : 400,
+    'text-anchor': { left: 'start', centre: 'middle', right: 'end' }[words.align],
+    fill: inks.tones[words.tone]!.text,
+  };
+  const text = node('text', look, [words.text]);
+  return words.plate === undefined ? [text] : [plateSvg(words, at, inks), text];
 }
 
 /** A plate under words; letters are taken as 0.56 em wide, for no canvas is at hand to measure them. */
-function plateSvg(words: Words, at: Point, inks: Inks): string {
+function plateSvg(words: Words, at: Point, inks: Inks): SvgNode {
   const room = plateRoom(words.px);
   const letters = words.text.length * words.px * 0.56;
   const [width, height] = [letters + 2 * room.x, words.px * 1.3 + 2 * room.y];
   const left = { left: at.x - room.x, centre: at.x - width / 2, right: at.x - width + room.x }[words.align];
-  return (
-    `<rect x="${number(left)}" y="${number(at.y - height / 2)}" width="${number(width)}" height="${number(height)}" ` +
-    `rx="${number(room.radius)}" fill="${inks.raised}" stroke="${inks.tones[words.plate!]!.line}" stroke-width="1.5"/>`
-  );
+  return node('rect', {
+    x: number(left),
+    y: number(at.y - height / 2),
+    width: number(width),
+    height: number(height),
+    rx: number(room.radius),
+    fill: inks.raised,
+    stroke: inks.tones[words.plate!]!.line,
+    'stroke-width': 1.5,
+  });
 }
 
 /** The view as a PNG `widthPx` across, made smaller where it would be larger than browsers can hold. */

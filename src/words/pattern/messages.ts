@@ -3,6 +3,7 @@ import type { Arm } from '../../../core/index.ts';
 import type { Becomes } from '../../state/cloth-types.ts';
 import type { Speaker } from '../speaker.ts';
 import type { TermId } from '../terms.ts';
+import type { SheetMessages } from './sheet-messages.ts';
 import type { Amount, Counts, Writer, WrittenCorner } from './writing.ts';
 
 type Message<Params = undefined> = [Params] extends [undefined]
@@ -150,4 +151,8 @@ export type TakeAlongMessages = Record<
 };
 
 /** What is fetched with the place "Take along", and no sooner. */
-export type TakeAlongCatalogue = { pattern: PatternMessages; takeAlong: TakeAlongMessages };
+export type TakeAlongCatalogue = {
+  pattern: PatternMessages;
+  takeAlong: TakeAlongMessages;
+  sheets: SheetMessages;
+};

@@ -1,0 +1,82 @@
+/** The recipe on one page, under the drawing of both rounds. */
+import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Snapshot } from '../../state/snapshot.ts';
+import type { SheetMessages } from '../../words/pattern/sheet-messages.ts';
+import { type SaidLeg, type SaidRecipe, sayRecipe } from '../../words/recipe.ts';
+import { sayVerdict } from '../../words/verdict.ts';
+import type { Section, Sheet } from './paging.ts';
+import type { Drawn } from './pictures.ts';
+
+type Part = { heading: string; legs: readonly SaidLeg[]; lines: readonly string[]; acts: readonly string[] };
+
+type Size = 'large' | 'small' | 'tiny';
+
+/** mm of the drawing, where the words need less or more room. */
+const heights: Record<Size, number> = { large: 118, small: 92, tiny: 72 };
+
+export type Recipe = {
+  snapshot: Snapshot;
+  title: string;
+  say: SheetMessages;
+  drawing: Drawn | null;
+  scan: TemplateResult;
+};
+
+export function recipeSheet({ snapshot, title, say, drawing, scan }: Recipe): Sheet {
+  const { making, settings } = snapshot;
+  const parts = partsOf(sayRecipe(making, settings), say);
+  const { head, body } = sayVerdict(making, settings);
+  const verdict = html`<p class="sheet-verdict"><b>${head}</b> ${body}</p>`;
+  const picture = (size: Size): TemplateResult =>
+    html`<div class="sheet-picture ${size}">${drawing?.onPage(heights[size])}</div>`;
+  const onOne = (size: Size): Section[] => [
+    {
+      blocks: [
+        { key: `picture${size}`, body: picture(size) },
+        {
+          key: `recipe${size}`,
+          body: html`${verdict}<div class="sheet-columns ${size}">${parts.map(part)}<div class="sheet-part">${scan}</div></div>`,
+        },
+      ],
+    },
+  ];
+  const flowing: Section = {
+    blocks: [
+      { key: 'picture', body: picture('large') },
+      { key: 'verdict', body: verdict },
+      ...parts.map((one, i) => ({ key: `${i}`, body: part(one) })),
+      { key: 'scan', body: scan },
+    ],
+  };
+  return { title, tries: [onOne('large'), onOne('small'), onOne('tiny'), [flowing]] };
+}
+
+function partsOf(said: SaidRecipe, say: SheetMessages): Part[] {
+  return [
+    {
+      heading: say.foundation,
+      legs: said.legs,
+      lines: [said.corner, said.parts, said.closing, ...said.asked].filter((one) => one !== ''),
+      acts: [said.start, ...said.begin, said.twist],
+    },
+    ...said.edgings.map(({ title, legs, lines, asked }) => ({
+      heading: title,
+      legs,
+      lines: asked,
+      acts: lines,
+    })),
+    { heading: say.join, legs: [], lines: said.joinAsked, acts: said.join },
+  ];
+}
+
+const part = ({ heading, legs, lines, acts }: Part): TemplateResult => html`<section class="sheet-part">
+  <h3>${heading}</h3>
+  ${legs.length > 0 ? html`<p class="sheet-legs">${legs.map(leg)}</p>` : nothing}
+  ${lines.map((line) => html`<p>${line}</p>`)}
+  ${acts.map((act) => html`<p class="sheet-item">– ${act}</p>`)}
+</section>`;
+
+function leg({ count, unit, corner, times }: SaidLeg): TemplateResult {
+  const after = `${unit ? ` ${unit}` : ''}${corner ? `, ${corner.says}` : ''}`;
+  return html`<span class="sheet-leg">${times > 1 ? `${times} times ` : ''}<b>${count}</b>${after}</span> `;
+}
