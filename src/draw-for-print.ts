@@ -34,6 +34,8 @@ function printInks(): Inks {
   return { ...inks, tones };
 }
 
+/** Paper shows no plies of yarn at this size: they would print as grey, and weigh a hundred times as much. */
+const DENSITY = 1;
 /** CSS px across a picture to keep. */
 const ACROSS = 900;
 /** Words on a drawing are made for a screen: on paper they are so much smaller. */
@@ -66,10 +68,10 @@ export const drawForPrint: DrawForPrint = ({ making, settings }, which) => {
   });
   const view = scene.views.find(({ id }) => id === 'whole') ?? null;
   const inks = printInks();
-  const picture = (title: string, across: number) => svgPicture(view, inks, { title, across });
+  const onPaper = (across: number) => svgPicture(view, inks, { title: '', across, density: DENSITY });
   return {
-    element: (room) => elementOf(fitted((across) => picture('', across), room)),
-    svg: (title) => documentOf(picture(title, ACROSS)),
+    element: (room) => elementOf(fitted(onPaper, room)),
+    svg: (title) => documentOf(svgPicture(view, inks, { title, across: ACROSS })),
     png: (widthPx) => pngOf(view, inks, widthPx),
   };
 };

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import { viewports } from './app.ts';
 import {
+  axeClean,
   axeCleanInBothThemes,
   expectNoSidewaysScroll,
   openApp,
@@ -35,7 +36,9 @@ async function choose(page: Page, kind: string): Promise<void> {
   await settled(page);
 }
 
+/** The press is drawn, then what is measured stands. */
 async function settled(page: Page): Promise<void> {
+  await settle(page);
   await page.locator('.sheet-pages[aria-busy=false]').waitFor();
   await settle(page);
 }
@@ -63,7 +66,7 @@ describe.each([
   ['letter', 'en-US', 215.9, 279.4],
 ] as const)('on %s, the paper of %s', (paper, locale, width, height) => {
   test('every sheet is of that size, drawn in lines, and says on each page what it is', async () => {
-    const { page, expectClean } = await openApp({ locale, fresh: true });
+    const { page, expectClean } = await openApp({ locale });
     await show(page, typed(measures));
     for (const [kind, holds] of kinds) {
       await choose(page, kind);
@@ -87,28 +90,25 @@ describe.each([
   });
 });
 
-test('the code on the sheet is the address of the panel, and opens it', async () => {
+test('the code on the sheet is the address of the panel; one too long for a small code is not printed', async () => {
   const { page } = await openApp();
   await show(page);
   await choose(page, 'Recipe on one page');
   const address = await page.locator('#send-edge').inputValue();
   expect(address.length).toBeLessThanOrEqual(300);
-  const { data } = await printed(page);
-  const raster = await rasterOf(data, 1, 300);
-  expect(jsqr(raster.data, raster.width, raster.height)?.data).toBe(address);
-});
-
-test('an address that is too long for a small code is not printed', async () => {
-  const { page } = await openApp();
+  const code = async (data: Uint8Array): Promise<string | undefined> => {
+    const raster = await rasterOf(data, 1, 150);
+    return jsqr(raster.data, raster.width, raster.height)?.data;
+  };
+  expect(await code((await printed(page)).data)).toBe(address);
   // Numbers that follow no rule a packer knows: the digits of a square root each.
   const notes = Array.from({ length: 40 }, (_, i) => `${Math.sqrt(i + 2)}`).join(' ');
   await show(page, typed({ 'pattern.notes': notes }));
-  await choose(page, 'Recipe on one page');
-  expect((await page.locator('#send-edge').inputValue()).length).toBeGreaterThan(300);
+  await expect.poll(async () => (await page.locator('#send-edge').inputValue()).length).toBeGreaterThan(300);
+  await settled(page);
   const { data, sheets } = await printed(page);
   expect(said(sheets[0] as Sheet)).toContain('too long to print');
-  const raster = await rasterOf(data, 1, 150);
-  expect(jsqr(raster.data, raster.width, raster.height)).toBeNull();
+  expect(await code(data)).toBeUndefined();
 });
 
 /** Boxes by the plan's own numbers: a side has one for each marker begun, a corner one, and what closes a round one. */
@@ -135,25 +135,34 @@ function boxesOf({ plan }: Awaited<ReturnType<typeof readSnapshot>>['making']): 
   return foundation + edgings.reduce((sum, boxes) => sum + boxes, 0) + join;
 }
 
-test.each([
-  ['the example', []],
-  [
-    'four unlike sides, and markers after every 8',
-    typed({ 'side.0': '54', 'side.1': '46', 'side.2': '38', 'side.3': '34', 'marker-every': '8' }),
-  ],
-  ['a panel of several pages', [{ type: 'CHANGE', project: { sideCount: 8, edgingCount: 1 } }]],
-] as [string, AppEvent[]][])('%s: a box for every marker, side and corner', async (_, events) => {
+test('a box for every marker, side and corner, on as many pages as they need', async () => {
   const { page } = await openApp();
-  await show(page, events);
+  await show(page);
   await choose(page, 'To tick off');
-  const { making } = await readSnapshot(page);
-  const { sheets } = await printed(page);
-  expect(sheets.reduce((sum, { closed }) => sum + closed, 0)).toBe(boxesOf(making));
-  const words = sheets.map(said).join(' ');
-  const { foundation, edgings } = making.plan;
-  expect(words).toContain(`sides ${foundation.sides.join(', ')}`);
-  for (const edging of edgings) expect(words).toContain(`sides ${edging.sides.join(', ')}`);
-  for (const corner of making.plan.edge.corners.keys()) expect(words).toContain(`corner ${corner + 1}`);
+  const panels: [string, AppEvent[]][] = [
+    ['the example', []],
+    [
+      'four unlike sides, and markers after every 8',
+      typed({ 'side.0': '54', 'side.1': '46', 'side.2': '38', 'side.3': '34', 'marker-every': '8' }),
+    ],
+    ['a panel of several pages', [{ type: 'CHANGE', project: { sideCount: 8, edgingCount: 1 } }]],
+  ];
+  for (const [panel, events] of panels) {
+    for (const event of events) await sendEvent(page, event);
+    await settled(page);
+    const { making } = await readSnapshot(page);
+    const { sheets } = await printed(page);
+    expect(
+      sheets.reduce((sum, { closed }) => sum + closed, 0),
+      panel,
+    ).toBe(boxesOf(making));
+    const words = sheets.map(said).join(' ');
+    const { foundation, edgings } = making.plan;
+    expect(words, panel).toContain(`sides ${foundation.sides.join(', ')}`);
+    for (const edging of edgings) expect(words, panel).toContain(`sides ${edging.sides.join(', ')}`);
+    for (const corner of making.plan.edge.corners.keys())
+      expect(words, panel).toContain(`corner ${corner + 1}`);
+  }
 });
 
 test('a long pattern is parted between its acts: nothing is cut off, no heading stands last', async () => {
@@ -200,34 +209,30 @@ test('the ring diagram is saved as SVG and as PNG', async () => {
   expectClean();
 });
 
-test('without measures the cloth sheet says what it waits for, and leads there', async () => {
+test('the paper that was chosen stays, here and at the cloth; without measures the cloth sheet leads there', async () => {
   const { page } = await openApp();
   await show(page);
-  await page.getByRole('button', { name: 'Cloth and pins', exact: true }).click();
-  await page.getByRole('button', { name: 'Measure them' }).click();
-  await expect.poll(async () => (await readSnapshot(page)).tab).toBe('cloth');
-});
-
-test('the paper that was chosen stays, here and at the cloth', async () => {
-  const { page } = await openApp();
-  await show(page, typed(measures));
   await page.getByRole('button', { name: 'Letter', exact: true }).click();
   await settled(page);
   const [sheet] = (await printed(page)).sheets;
   expect(sheet?.width).toBeCloseTo(215.9, 0);
-  await sendEvent(page, { type: 'SHOW', tab: 'cloth' });
+  await page.getByRole('button', { name: 'Cloth and pins', exact: true }).click();
+  await page.getByRole('button', { name: 'Measure them' }).click();
+  await expect.poll(async () => (await readSnapshot(page)).tab).toBe('cloth');
+  for (const event of typed(measures)) await sendEvent(page, event);
   await page.locator('.print-sheets.letter').waitFor({ state: 'attached' });
 });
 
-test.each(['phone', 'desktop'] as const)(
-  'on a %s the sheets are seen whole, and axe finds nothing',
-  async (device) => {
-    const { page } = await openApp({ viewport: viewports[device], touch: device === 'phone' });
-    await show(page);
-    for (const kind of ['To tick off', 'One stitch']) {
-      await choose(page, kind);
-      await expectNoSidewaysScroll(page);
-      await axeCleanInBothThemes(page, '.sheets');
-    }
-  },
-);
+test('on a phone and a desktop the sheets are seen whole, and axe finds nothing', async () => {
+  const { page } = await openApp({ viewport: viewports.phone, touch: true });
+  await show(page);
+  for (const kind of ['To tick off', 'One stitch']) {
+    await choose(page, kind);
+    await expectNoSidewaysScroll(page);
+    await axeCleanInBothThemes(page, '.sheets');
+  }
+  await page.setViewportSize(viewports.desktop);
+  await settled(page);
+  await expectNoSidewaysScroll(page);
+  await axeClean(page, '.sheets');
+});

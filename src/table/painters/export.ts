@@ -39,23 +39,25 @@ function pictureOf(view: SceneView, width: number): Viewport {
 export const svgOf = (view: SceneView | null, inks: Inks, title: string): string =>
   documentOf(svgPicture(view, inks, { title }));
 
-/** @param across CSS px across the picture for which words have their size */
+/** `across`: CSS px across the picture for which words have their size. `density`: as of a screen that shows it. */
+type PictureOptions = { title: string; across?: number; density?: number };
+
 export function svgPicture(
   view: SceneView | null,
   inks: Inks,
-  { title, across = PICTURE_WIDTH }: { title: string; across?: number },
+  { title, across = PICTURE_WIDTH, density = PICTURE_DENSITY }: PictureOptions,
 ): SvgNode {
   if (view === null) return node('svg', { viewBox: '0 0 1 1' });
   const picture = pictureOf(view, across);
   const { region, camera } = picture;
-  const cells = new Map<CellKey, string>();
+  const cells: Cells = { density, ids: new Map() };
   const parts = [...view.parts].sort((one, other) => one.layer - other.layer);
   const body = parts.flatMap((part) => partSvg(part, camera, inks, cells));
   const shapes = view.signs.map((sign) => signShape(sign, inks, camera.px, inks.raised));
   const signs = shapes.flatMap((shape) => shape.strokes.map((stroke) => strokeSvg(stroke, camera.px)));
   const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
   const move = `translate(${number(region.width / 2)} ${number(region.height / 2)}) scale(${number(camera.px)}) translate(${number(-camera.x)} ${number(-camera.y)})`;
-  const definitions = [...cells].map(([key, id]) => cellSvg(key, id, inks));
+  const definitions = [...cells.ids].map(([key, id]) => cellSvg(key, id, inks));
   const { width, height } = region;
   const whole = { viewBox: `0 0 ${width} ${height}`, width, height, role: 'img' };
   return node('svg', whole, [
@@ -74,9 +76,12 @@ export function svgPicture(
   ]);
 }
 
-function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, string>): SvgNode[] {
+/** The drawings of a stitch that a picture uses, each written once. */
+type Cells = { density: number; ids: Map<CellKey, string> };
+
+function partSvg(part: Part, camera: Camera, inks: Inks, cells: Cells): SvgNode[] {
   if (!showsAt(part, camera.px)) return [];
-  const level = levelOf(part, camera.px, PICTURE_DENSITY);
+  const level = levelOf(part, camera.px, cells.density);
   const step = sizeStep(camera.px);
   if (level !== 'ribbon') {
     const stamps = Array.from({ length: part.marks.count }, (_, index) =>
@@ -95,11 +100,11 @@ function partSvg(part: Part, camera: Camera, inks: Inks, cells: Map<CellKey, str
   ];
 }
 
-function stampSvg(stamp: Stamp, cells: Map<CellKey, string>): SvgNode {
-  let id = cells.get(stamp.cell);
+function stampSvg(stamp: Stamp, { ids }: Cells): SvgNode {
+  let id = ids.get(stamp.cell);
   if (id === undefined) {
     id = `c${stamp.cell}`;
-    cells.set(stamp.cell, id);
+    ids.set(stamp.cell, id);
   }
   const turn = stamp.angle === 0 ? '' : ` rotate(${number((stamp.angle * 180) / Math.PI)})`;
   const size = stamp.sx === 1 && stamp.sy === 1 ? '' : ` scale(${number(stamp.sx)} ${number(stamp.sy)})`;

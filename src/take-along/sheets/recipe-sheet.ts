@@ -29,13 +29,14 @@ export function recipeSheet({ snapshot, title, say, drawing, scan }: Recipe): Sh
   const verdict = html`<p class="sheet-verdict"><b>${head}</b> ${body}</p>`;
   const picture = (size: Size): TemplateResult =>
     html`<div class="sheet-picture ${size}">${drawing?.onPage(heights[size])}</div>`;
+  const columns = halved(parts);
   const onOne = (size: Size): Section[] => [
     {
       blocks: [
         { key: `picture${size}`, body: picture(size) },
         {
           key: `recipe${size}`,
-          body: html`${verdict}<div class="sheet-columns ${size}">${parts.map(part)}<div class="sheet-part">${scan}</div></div>`,
+          body: html`${verdict}<div class="sheet-columns ${size}">${columns.map((column, i) => html`<div>${column.map(part)}${i === 1 ? scan : nothing}</div>`)}</div>`,
         },
       ],
     },
@@ -68,6 +69,16 @@ function partsOf(said: SaidRecipe, say: SheetMessages): Part[] {
     { heading: say.join, legs: [], lines: said.joinAsked, acts: said.join },
   ];
 }
+
+/** Two columns of about the same length, in order: the code to scan takes as much of the second as a part of `scanned` lines. */
+function halved(parts: readonly Part[]): [Part[], Part[]] {
+  const lines = parts.map(({ legs, lines, acts }) => 2 + legs.length / 3 + lines.length + acts.length * 1.6);
+  const sum = (some: readonly number[]): number => some.reduce((all, one) => all + one, 0);
+  const apart = (at: number): number => Math.abs(sum(lines.slice(0, at)) - sum(lines.slice(at)) - scanned);
+  const at = parts.map((_, i) => i + 1).reduce((best, one) => (apart(one) < apart(best) ? one : best));
+  return [parts.slice(0, at), parts.slice(at)];
+}
+const scanned = 8;
 
 const part = ({ heading, legs, lines, acts }: Part): TemplateResult => html`<section class="sheet-part">
   <h3>${heading}</h3>
