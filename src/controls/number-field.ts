@@ -65,9 +65,14 @@ function stepper(spec: NumberField, by: 1 | -1, send: Send): TemplateResult {
   const name = spec.name ?? spec.label;
   const says = by > 0 ? `Increase ${name} by 1` : `Decrease ${name} by 1`;
   const press = (): void => {
-    const text = nudge(spec.text || `${spec.from ?? ''}`, by, least, most);
-    if (text === null) tellAt(field, send);
-    else send({ type: 'TYPE', field, text });
+    // From what stands in the field: it may have been pressed or typed in since it was last rendered.
+    const input = inputOf(field);
+    const text = nudge(input.value || `${spec.from ?? ''}`, by, least, most);
+    if (text === null) tellAt(input, send);
+    else {
+      input.value = text;
+      send({ type: 'TYPE', field, text });
+    }
   };
   return html`<button
     type="button"
@@ -77,10 +82,11 @@ function stepper(spec: NumberField, by: 1 | -1, send: Send): TemplateResult {
   ><span aria-hidden="true">${by > 0 ? '+' : '−'}</span></button>`;
 }
 
+const inputOf = (field: Field) => document.getElementById(fieldId(field)) as HTMLInputElement;
+
 /** What cannot be read is not typed over: it is told, and ready to be typed anew. */
-function tellAt(field: Field, send: Send): void {
+function tellAt(input: HTMLInputElement, send: Send): void {
   send({ type: 'CHECK' });
-  const input = document.getElementById(fieldId(field)) as HTMLInputElement | null;
-  input?.focus();
-  input?.select();
+  input.focus();
+  input.select();
 }

@@ -28,15 +28,30 @@ describe('a count on the work', () => {
     expectClean();
   });
 
+  const stepsOf = (page: Page, name: string) =>
+    field(page, name).locator('xpath=ancestor::*[contains(@class,"count-box")]').locator('button.step');
+
   test('that cannot be read is left as typed by plus and minus', async () => {
     const { page } = await openApp();
     await openCounts(page);
     const count = field(page, 'worked.edging.0.1');
-    await type(page, 'worked.edging.0.1', '62-63');
-    const box = count.locator('xpath=ancestor::*[contains(@class,"count-box")]');
-    for (const step of await box.locator('button.step').all())
-      await step.evaluate((button) => (button as HTMLButtonElement).click());
+    await count.fill('62-63');
+    for (const step of await stepsOf(page, 'worked.edging.0.1').all()) await step.click();
     expect(await count.inputValue()).toBe('62-63');
+  });
+
+  test('counts every press of plus, however quick', async () => {
+    const { page } = await openApp();
+    await openCounts(page);
+    const count = field(page, 'worked.edging.0.1');
+    await count.fill('20');
+    await stepsOf(page, 'worked.edging.0.1')
+      .last()
+      .evaluate((more) => {
+        for (let n = 0; n < 3; n++) (more as HTMLButtonElement).click();
+      });
+    expect(await count.inputValue()).toBe('23');
+    expect((await readSnapshot(page)).project.texts['worked.edging.0.1']).toBe('23');
   });
 });
 
