@@ -144,6 +144,7 @@ export default defineConfig({
           setupFiles: 'tests/setup/seed.ts',
           pool: 'threads',
           isolate: false,
+          maxWorkers: '100%',
           // Only against hanging: a busy machine takes its time.
           testTimeout: 60_000,
         },
@@ -154,6 +155,7 @@ export default defineConfig({
           name: 'property',
           include: ['tests/property/**/*.test.ts'],
           setupFiles: 'tests/setup/seed.ts',
+          maxWorkers: '100%',
           testTimeout: 120_000,
         },
       },
