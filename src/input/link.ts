@@ -60,19 +60,33 @@ const sharedSchema = v.object({
   a: v.optional(answeredSchema, []),
 });
 
-/** The fragment that stands for a panel, with its `#`. */
-export async function writeLink({ project, tab, place, answered, ...shown }: Shared): Promise<string> {
+/** All that is sent, as plain data; what is usual is left out. */
+export function plainOf({ project, tab, place, answered, ...shown }: Shared) {
   const differs = ([key, value]: [string, unknown]): boolean =>
     JSON.stringify(value) !== JSON.stringify((usual as Record<string, unknown>)[key]);
-  const text = JSON.stringify({
-    p: Object.fromEntries(Object.entries(project).filter(differs)),
+  return {
+    p: Object.fromEntries(Object.entries(project).filter(differs)) as Partial<Project>,
     d: shown.dialect,
     h: shown.hand,
     u: shown.units,
     t: tab,
     ...(place > 0 && { w: place }),
     ...(answered.length > 0 && { a: answered }),
-  });
+  };
+}
+
+/** What was sent, from plain data that may be anything; null where it is no panel. */
+export function readPlain(plain: unknown): Shared | null {
+  const read = v.safeParse(sharedSchema, plain);
+  if (!read.success) return null;
+  const { p, d, h, u, t, w, a } = read.output;
+  // The schema's project holds what a `Project` must, part by part.
+  return { project: p as Project, dialect: d, hand: h, units: u, tab: t, place: w, answered: a };
+}
+
+/** The fragment that stands for a panel, with its `#`. */
+export async function writeLink(shared: Shared): Promise<string> {
+  const text = JSON.stringify(plainOf(shared));
   const bytes = new TextEncoder().encode(text);
   const packed = await through(bytes, 'CompressionStream');
   const packing: Packing = packed ? 'z' : 'p';
@@ -91,14 +105,9 @@ export async function readLink(fragment: string): Promise<ReadLink | null> {
   if (given !== version) return refused('newer');
   const text = await unpacked(data, packing as Packing);
   if (text === null) return refused('unreadable');
-  const read = v.safeParse(v.pipe(v.string(), v.parseJson(), sharedSchema), text);
-  if (!read.success) return refused('unreadable');
-  const { p, d, h, u, t, w, a } = read.output;
-  // The schema's project holds what a `Project` must, part by part.
-  return {
-    ok: true,
-    shared: { project: p as Project, dialect: d, hand: h, units: u, tab: t, place: w, answered: a },
-  };
+  const plain = v.safeParse(v.pipe(v.string(), v.parseJson()), text);
+  const shared = plain.success ? readPlain(plain.output) : null;
+  return shared ? { ok: true, shared } : refused('unreadable');
 }
 
 const refused = (why: LinkProblem): ReadLink => ({ ok: false, why });

@@ -1,6 +1,7 @@
 /** A project, read from anything: what was kept, a link, a file. */
 import * as v from 'valibot';
 import { type Act, actKinds, actOf, actRounds, asked, limits, needs } from '../../core/index.ts';
+import { isAnswerField } from '../state/answer-fields.ts';
 import { isClothField } from '../state/cloth-fields.ts';
 import { rowOf } from '../state/fields.ts';
 import { isPatternField } from '../state/pattern-fields.ts';
@@ -49,7 +50,10 @@ const choicesSchema = v.object({
 
 export const fieldSchema = v.pipe(
   v.string(),
-  v.check((name) => rowOf(name) !== undefined || isClothField(name) || isPatternField(name)),
+  v.check(
+    (name) =>
+      [isClothField, isPatternField, isAnswerField].some((isOne) => isOne(name)) || rowOf(name) !== undefined,
+  ),
 );
 
 const cleanTexts = (texts: Project['texts']): Project['texts'] =>

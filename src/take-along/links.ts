@@ -1,30 +1,31 @@
-/** The addresses of the panel at hand. Packing takes a moment: they come with the next rendering. */
-import { writeLink } from '../input/link.ts';
-import type { Snapshot, Tab } from '../state/snapshot.ts';
+/** Addresses of a panel. Packing takes a moment: they come with a later rendering. */
+import { type Shared, writeLink } from '../input/link.ts';
+import type { Project, Snapshot, Tab } from '../state/snapshot.ts';
 
-/** Where a sent panel opens: on its counts, or on what went wrong. */
-export type LinkTab = Extract<Tab, 'edge' | 'wrong'>;
-export type Links = Record<LinkTab, string>;
+/** What is sent of a snapshot. @param project another than the one at hand */
+export function sharedOf(snapshot: Snapshot, tab: Tab, project: Project = snapshot.project): Shared {
+  const { place, answered, settings } = snapshot;
+  const { dialect, hand, units } = settings;
+  return { project, place, answered, dialect, hand, units, tab };
+}
 
-export function openLinks(onChange: () => void): (snapshot: Snapshot) => Links | null {
-  let packed: { of: Snapshot; links: Links } | null = null;
-  let asked: Snapshot | null = null;
-  const pack = async (snapshot: Snapshot): Promise<void> => {
-    const { project, place, answered, settings } = snapshot;
-    const { dialect, hand, units } = settings;
-    const page = location.href.replace(/[?#].*$/, '');
-    const linkTo = async (tab: LinkTab): Promise<string> =>
-      page + (await writeLink({ project, place, answered, dialect, hand, units, tab }));
-    const links = { edge: await linkTo('edge'), wrong: await linkTo('wrong') };
-    if (asked !== snapshot) return;
-    packed = { of: snapshot, links };
+export type Packer = (of: object, make: () => Shared) => string | null;
+
+/** The address of what is made `of` something: null until it is packed, and packed anew when that is another. */
+export function openPacker(onChange: () => void): Packer {
+  let packed: { of: object; link: string } | null = null;
+  let asked: object | null = null;
+  const pack = async (of: object, shared: Shared): Promise<void> => {
+    const link = location.href.replace(/[?#].*$/, '') + (await writeLink(shared));
+    if (asked !== of) return;
+    packed = { of, link };
     onChange();
   };
-  return (snapshot) => {
-    if (asked !== snapshot) {
-      asked = snapshot;
-      void pack(snapshot);
+  return (of, make) => {
+    if (asked !== of) {
+      asked = of;
+      void pack(of, make());
     }
-    return packed?.of === snapshot ? packed.links : null;
+    return packed?.of === of ? packed.link : null;
   };
 }

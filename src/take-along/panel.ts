@@ -1,4 +1,5 @@
 /** Take along: the pattern written out, for one size or several. */
+import './handing.css';
 import './take-along.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { patternFields as f } from '../state/pattern-fields.ts';
@@ -11,10 +12,11 @@ import { writeOut, writeSizes } from '../words/pattern/write-out.ts';
 import type { WriteOptions } from '../words/pattern/writing.ts';
 import { speakerOf } from '../words/speaker.ts';
 import { type Confirming, checkPart } from './check-part.ts';
-import { openLinks } from './links.ts';
+import { openPacker, sharedOf } from './links.ts';
+import { openOpening } from './open-part.ts';
 import { fieldText, type Place } from './place.ts';
 import { fileNameOf, saveFile } from './save.ts';
-import { sendPart } from './send-part.ts';
+import { type Packers, sendPart } from './send-part.ts';
 import type { DrawForPrint } from './sheets/pictures.ts';
 import { openSheets } from './sheets/sheets-part.ts';
 import { readSizes } from './sizes.ts';
@@ -26,8 +28,10 @@ export function openTakeAlong(
   fetchDrawing: () => Promise<DrawForPrint>,
 ): (snapshot: Snapshot, send: Send) => TemplateResult {
   let said = '';
+  let saidSent = '';
   let read: string | null = null;
-  const links = openLinks(onChange);
+  const packers: Packers = { edge: openPacker(onChange), wrong: openPacker(onChange) };
+  const opening = openOpening(onChange);
   const sheets = openSheets(onChange, fetchDrawing);
   const confirm = (text: string): void => {
     read = text;
@@ -37,19 +41,22 @@ export function openTakeAlong(
     said = sentence;
     onChange();
   };
+  const tellSent = (sentence: string): void => {
+    saidSent = sentence;
+    onChange();
+  };
   return (snapshot, send) => {
     const speaker = speakerOf(snapshot.settings);
     const sizes = readSizes(fieldText(snapshot, f.sizes), { ...snapshot.making, project: snapshot.project });
-    const { takeAlong: say, sheets: sheetWords } = takeAlongIn(speaker);
-    const place: Place = { snapshot, send, speaker, say, sheets: sheetWords, sizes };
+    const { takeAlong: say, sheets: sheetWords, lines } = takeAlongIn(speaker);
+    const place: Place = { snapshot, send, speaker, say, sheets: sheetWords, lines, sizes };
     const written = writtenFrom(place);
-    const packed = links(snapshot);
     return panel(place, written, {
       said,
       tell,
       confirming: { read, confirm },
-      sending: sendPart(place, packed, tell),
-      printing: sheets({ place, written, link: packed?.edge ?? null }),
+      sending: html`${sendPart(place, packers, { said: saidSent, tell: tellSent })} ${opening(place)}`,
+      printing: sheets({ place, written, link: packers.edge(snapshot, () => sharedOf(snapshot, 'edge')) }),
     });
   };
 }

@@ -1,5 +1,6 @@
 /** What the parts of "Take along" share. */
 import type { Field, Send, Snapshot } from '../state/snapshot.ts';
+import type { LineWords } from '../words/pattern/line-words.ts';
 import type { TakeAlongMessages } from '../words/pattern/messages.ts';
 import type { SheetMessages } from '../words/pattern/sheet-messages.ts';
 import type { Speaker } from '../words/speaker.ts';
@@ -11,6 +12,7 @@ export type Place = {
   speaker: Speaker;
   say: TakeAlongMessages;
   sheets: SheetMessages;
+  lines: LineWords;
   sizes: readonly SizeRead[];
 };
 

@@ -1,52 +1,36 @@
-/** The panel as an address, for two uses: to show it, and to be helped. The address itself holds the panel. */
-import { html, nothing, type TemplateResult } from 'lit-html';
-import type { Links, LinkTab } from './links.ts';
+/** The panel for others, for two uses: to show it, and to be helped. */
+import { html, type TemplateResult } from 'lit-html';
+import type { Tab } from '../state/snapshot.ts';
+import { handing, letter } from './handing.ts';
+import { linesOf } from './lines.ts';
+import { type Packer, sharedOf } from './links.ts';
 import type { Place } from './place.ts';
 
-/** Some programs cut longer addresses. */
-const safeLength = 2000;
-
-type Use = { tab: LinkTab; says: 'sendShow' | 'sendHelp'; about: 'sendShowAbout' | 'sendHelpAbout' };
+type Use = { tab: Extract<Tab, 'edge' | 'wrong'>; says: 'sendShow' | 'sendHelp' };
 const uses: readonly Use[] = [
-  { tab: 'edge', says: 'sendShow', about: 'sendShowAbout' },
-  { tab: 'wrong', says: 'sendHelp', about: 'sendHelpAbout' },
+  { tab: 'edge', says: 'sendShow' },
+  { tab: 'wrong', says: 'sendHelp' },
 ];
 
-type Told = (sentence: string) => void;
+export type Packers = Record<Use['tab'], Packer>;
 
-/** @param links null while they are packed */
-export function sendPart(place: Place, links: Links | null, tell: Told): TemplateResult {
-  const { say } = place;
+export type Telling = { said: string; tell(sentence: string): void };
+
+export function sendPart(place: Place, packers: Packers, { said, tell }: Telling): TemplateResult {
+  const { snapshot, say, speaker, lines: words } = place;
   return html`<section class="take-part">
     <h3>${say.send}</h3>
     <p>${say.sendAbout}</p>
-    ${uses.map((use) => way(use, links?.[use.tab] ?? '', { place, tell }))}
+    ${uses.map(({ tab, says }) => {
+      const shared = sharedOf(snapshot, tab);
+      const link = packers[tab](snapshot, () => shared);
+      const lines = letter(say[`${says}Letter`], say.sendHow, linesOf(shared, words));
+      return html`<div class="take-use">
+        <h4>${say[says]}</h4>
+        <p class="muted">${say[`${says}About`]}</p>
+        ${handing({ id: tab, what: say[says], link, lines, say, speaker, tell })}
+      </div>`;
+    })}
+    <p role="status" class="muted">${said}</p>
   </section>`;
-}
-
-function way(
-  { tab, says, about }: Use,
-  link: string,
-  { place, tell }: { place: Place; tell: Told },
-): TemplateResult {
-  const { say, speaker } = place;
-  const id = `send-${tab}`;
-  const copy = (): void => {
-    const done = navigator.clipboard?.writeText(link) ?? Promise.reject();
-    done.then(
-      () => tell(say.sendCopied),
-      () => {
-        (document.getElementById(id) as HTMLInputElement | null)?.select();
-        tell(say.sendSelected);
-      },
-    );
-  };
-  return html`<div class="take-field">
-    <label for=${id}>${say[about]}</label>
-    <div class="take-send">
-      <input type="text" id=${id} readonly .value=${link} @focus=${(event: Event) => (event.target as HTMLInputElement).select()} />
-      <button type="button" class="button" aria-label="${say[says]}: ${say[about]}" @click=${copy}>${say[says]}</button>
-    </div>
-    ${link.length > safeLength ? html`<p class="muted">${say.sendLong({ signs: link.length }, speaker)}</p>` : nothing}
-  </div>`;
 }

@@ -6,6 +6,15 @@ import type { Cured } from './cured.ts';
 
 export type LookedAt = Look & { found: Found };
 
+/** `before`: the project as it was, and `answer` what was found out about it. */
+export type Done = {
+  project: Project;
+  cured: Cured;
+  looked: readonly LookedAt[];
+  before: Project;
+  answer: { cause: string; cure: string; says: readonly string[] };
+};
+
 export type Chosen = {
   /** What was found by looking, beyond the counts. */
   looked: readonly LookedAt[];
@@ -16,7 +25,7 @@ export type Chosen = {
   /** The cure that is looked at on the drawing, by its name. */
   previewed: string | null;
   /** A cure was taken: the project it made, as long as nothing else changes it. */
-  done: { project: Project; cured: Cured; looked: readonly LookedAt[] } | null;
+  done: Done | null;
   /** A story was told: the page goes to the answer once it is there. */
   arriving: boolean;
   /** The story told leaves counts open: the story, until they are cleared. */

@@ -2,11 +2,15 @@
 import type { Cure, Explanation, Plan, Seen, Step, StepKind } from '../../core/index.ts';
 import { countedNumbers } from '../controls/fields.ts';
 import { withoutCounts, writeCounts } from '../input/counts.ts';
+import { withoutAnswer } from '../state/answer-fields.ts';
 import { derive } from '../state/derive.ts';
 import { fieldNames } from '../state/fields.ts';
 import type { Making, Project, Snapshot } from '../state/snapshot.ts';
 
 export type Cured = { title: string; cure: Cure };
+
+/** Tells a cure from the others of its explanation. */
+export const nameOf = ({ kind, to, at }: Cure): string => JSON.stringify([kind, to ?? null, at]);
 
 type Counts = NonNullable<Seen['foundation']>;
 
@@ -16,7 +20,7 @@ type Counts = NonNullable<Seen['foundation']>;
  */
 export function curedProject(snapshot: Snapshot, cure: Cure): Project {
   const { project, making, settings } = snapshot;
-  const texts = withoutCounts(project.texts);
+  const texts = withoutCounts(withoutAnswer(project).texts);
   if (cure.kind !== 'correct-the-number')
     return {
       ...project,

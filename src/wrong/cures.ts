@@ -2,8 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Cure } from '../../core/index.ts';
 import { segmented } from '../controls/segmented.ts';
+import { withoutAnswer } from '../state/answer-fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { sayWhere } from '../words/walk/where.ts';
+import { sayAnswer } from '../words/wrong/answer.ts';
 import {
   cureAfter,
   cureCost,
@@ -15,8 +17,9 @@ import {
   sayDrawing,
   sayForAll,
 } from '../words/wrong/cures.ts';
+import { answerOf, isNamed } from './answer.ts';
 import type { Choose, Chosen } from './chosen.ts';
-import { curedProject, goesOnAt } from './cured.ts';
+import { curedProject, goesOnAt, nameOf } from './cured.ts';
 import { focusSoon } from './focus.ts';
 import { walkTo } from './showing.ts';
 import type { Answered } from './view.ts';
@@ -49,7 +52,13 @@ function cureEntry(view: Answered, cure: Cure): TemplateResult {
   const take = (): void => {
     const project = curedProject(snapshot, cure);
     choose({
-      done: { project, cured: { title, cure }, looked: view.chosen.looked },
+      done: {
+        project,
+        cured: { title, cure },
+        looked: view.chosen.looked,
+        before: withoutAnswer(snapshot.project),
+        answer: answerOf(view, cure),
+      },
       looked: [],
       previewed: null,
     });
@@ -57,16 +66,14 @@ function cureEntry(view: Answered, cure: Cure): TemplateResult {
     send({ type: 'OPEN', project, place, answered });
     focusSoon(DONE_ID);
   };
-  return html`<details class="cure" ?open=${cure.recommended}>
-    <summary><span><b>${title}</b>${cure.recommended ? html`<span class="tag">best</span>` : nothing}<span class="cure-cost">${cureCost(cure, explained.stands)}</span></span></summary>
+  return html`<details class="cure" ?open=${cure.recommended || isNamed(view, cure)}>
+    <summary><span><b>${title}</b>${cure.recommended ? html`<span class="tag">best</span>` : nothing}${isNamed(view, cure) ? html`<span class="tag">${sayAnswer.named}</span>` : nothing}<span class="cure-cost">${cureCost(cure, explained.stands)}</span></span></summary>
     ${cureWhere(cure, making.plan, settings).map((says) => html`<p>${says}</p>`)}
     <p>${cureAfter(cure)}</p>
     ${beforeAndAfter(view, cure)}
     <button type="button" class="button ${cure.recommended ? 'action' : ''}" aria-label="Do it this way: ${title}" @click=${take}>Do it this way</button>
   </details>`;
 }
-
-const nameOf = ({ kind, to, at }: Cure): string => JSON.stringify([kind, to ?? null, at]);
 
 /** The drawing as the work is, or as it will be: nothing is changed by looking. */
 function beforeAndAfter({ snapshot, send, chosen, choose }: Answered, cure: Cure) {

@@ -2,11 +2,14 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { goToField } from '../controls/go-to.ts';
 import { check, problemSummary } from '../controls/problem-summary.ts';
+import { withoutAnswer } from '../state/answer-fields.ts';
 import { fieldNames, rowOf } from '../state/fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { many } from '../words/numbers.ts';
 import { sayLooking, sayTogether, sayWays } from '../words/wrong/causes.ts';
 import { askSight, type StoryId, sayAskedFor, saySight, sayStory } from '../words/wrong/stories.ts';
+import { sentIn } from './answer.ts';
+import { type Answering, answerAmong, openAnswering, sentAnswer } from './answering.ts';
 import { type Answer, createAsking } from './asking.ts';
 import { type Choose, type Chosen, keyOf, nothingChosen } from './chosen.ts';
 import { countFolds } from './counts.ts';
@@ -33,6 +36,7 @@ const RESULT_ID = 'wrong-result';
 
 /** `onChange` asks for a new rendering where the snapshot is the same. */
 export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send) => TemplateResult {
+  const answering = openAnswering(onChange);
   const ask = createAsking(onChange, inThread(startThread));
   let chosen = nothingChosen;
   let question: Question | null = null;
@@ -60,11 +64,11 @@ export function openWrong(onChange: () => void): (snapshot: Snapshot, send: Send
       chosen = { ...chosen, arriving: false };
       focusSoon(RESULT_ID);
     }
-    return wrongPanel({ snapshot, send, chosen, choose }, answer);
+    return wrongPanel({ snapshot, send, chosen, choose }, answer, answering);
   };
 }
 
-export function wrongPanel(view: View, answer: Answer | null): TemplateResult {
+function wrongPanel(view: View, answer: Answer | null, answering: Answering): TemplateResult {
   const { snapshot, send, chosen, choose } = view;
   const isCounted = hasCounts(snapshot, chosen);
   const isDone = chosen.done !== null && chosen.done.project === snapshot.project;
@@ -72,6 +76,7 @@ export function wrongPanel(view: View, answer: Answer | null): TemplateResult {
     ${problemSummary(snapshot, send)}
     <h2 class="unseen">What went wrong</h2>
     ${doneStrip(snapshot, send, chosen, choose)}
+    ${isDone && chosen.done ? answering(snapshot, chosen.done) : nothing}
     ${isDone ? nothing : html`<p class="intro">${isCounted ? 'Every count narrows it down. Leave empty what you did not count.' : 'Your count is off? It has a cause, and mostly a cheap cure.'}</p>`}
     ${isCounted || isDone ? nothing : stories(snapshot, send, choose)}
     <section class="seen" aria-labelledby="seen-heading">
@@ -79,7 +84,7 @@ export function wrongPanel(view: View, answer: Answer | null): TemplateResult {
       ${isCounted || isDone ? nothing : html`<p>An empty field means: not counted. 1 number is enough to begin.</p>`}
       ${chosen.asked && !isDone ? html`<p class="asked-for" role="status">${sayAskedFor(chosen.asked)}</p>` : nothing}
       ${standsRow(snapshot, send)} ${countFolds(snapshot, send)} ${joinFold(view)}
-      ${isCounted ? html`<button type="button" class="button" @click=${() => clear(send, choose)}>Clear all counts</button>` : nothing}
+      ${isCounted ? html`<button type="button" class="button" @click=${() => clear(view)}>Clear all counts</button>` : nothing}
     </section>
     ${isCounted && !isDone ? result(view, answer) : nothing}
     ${
@@ -90,8 +95,9 @@ export function wrongPanel(view: View, answer: Answer | null): TemplateResult {
   </div>`;
 }
 
-function clear(send: Send, choose: Choose): void {
+function clear({ snapshot: { project }, send, choose }: View): void {
   choose({ ...nothingChosen });
+  if (sentIn(project)) send({ type: 'CHOOSE', project: withoutAnswer(project) });
   send({ type: 'CLEAR_COUNTS' });
 }
 
@@ -127,7 +133,7 @@ function result(of: View, answer: Answer | null): TemplateResult {
       return html`<p>Some numbers cannot be read yet.</p>
         <button type="button" class="button" @click=${() => check(snapshot, send)}>Check my counts</button>`;
     const { explained } = answer;
-    return html`${progress(answer)}${explained ? found({ ...of, explained }) : nothing}`;
+    return html`${progress(answer)}${explained ? html`${sentAnswer({ ...of, explained }, answer)}${found({ ...of, explained })}` : nothing}`;
   };
   return html`<section class="wrong-result" id=${RESULT_ID} tabindex="-1" aria-labelledby="wrong-heading">
     <h3 id="wrong-heading">What happened</h3>
@@ -163,11 +169,12 @@ function found(view: Answered): TemplateResult {
     return html`<p class="wrong-says" role="status"><b>Nothing fits all of it, not even 3 mishaps at once.</b></p>
       <p>${nearest ? `The nearest is ${many(nearest.off, 'stitch', 'stitches')} off. Count once more where it differs.` : 'Count once more, side by side.'}</p>
       ${lookedList(snapshot, chosen, choose)} ${causesList(view, nearest ? [nearest.explanation] : [])} ${recount(snapshot, send)}`;
-  const simple = explanations.filter(({ causes }) => causes.length === best.causes.length);
-  const rest = explanations.filter((one) => !simple.includes(one));
+  const { named, others } = answerAmong(view, explanations);
+  const simple = others.filter(({ causes }) => causes.length === best.causes.length);
+  const rest = others.filter((one) => !simple.includes(one));
   return html`<p class="wrong-says" role="status"><b>${sayWays(explanations)}</b></p>
     ${lookedList(snapshot, chosen, choose)} ${cureForAll(view)} ${nextCountCard(view)}
-    ${causesList(view, simple)}
+    ${simple.length === 0 ? nothing : causesList(view, simple, named === null)}
     ${rest.length === 0 ? nothing : html`<details class="fold together"><summary>${sayTogether(rest.length, best.causes.length + 1)}</summary>${causesList(view, rest, false)}</details>`}
     ${recount(snapshot, send)}`;
 }

@@ -1,6 +1,7 @@
 /** The causes found, best first; the one that is open with how it comes to the numbers and how to be sure. */
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { Explanation, Tell } from '../../core/index.ts';
+import { sumOf } from '../input/sum.ts';
 import type { Snapshot } from '../state/snapshot.ts';
 import { pairOf, rightAndWrong } from '../stitch/pairs.ts';
 import type { Speech } from '../words/words.ts';
@@ -38,7 +39,7 @@ export function causesList(
   const rest = groups.length - listed.length;
   const open = opensFirst || chosen.open !== undefined ? openKey(explanations, chosen) : null;
   return html`<ol class="causes">
-      ${listed.map((group, index) => html`<li>${groupEntry(view, group, index, open)}</li>`)}
+      ${listed.map((group) => html`<li>${groupEntry(view, group, open)}</li>`)}
     </ol>
     ${
       rest > 0
@@ -60,13 +61,12 @@ export function openKey(explanations: readonly Explanation[], { open }: Chosen):
 function groupEntry(
   view: Answered,
   { best, others, isElsewhere }: Group,
-  index: number,
   open: string | null,
 ): TemplateResult {
   const all = [best, ...others];
   const shown = all.find((one) => keyOf(one) === open) ?? best;
   const rest = all.filter((one) => one !== shown);
-  return html`${causeEntry(view, shown, index, keyOf(shown) === open)}
+  return html`${causeEntry(view, shown, keyOf(shown) === open)}
     ${
       rest.length === 0
         ? nothing
@@ -81,11 +81,11 @@ function otherEntry({ snapshot, choose }: Answered, one: Explanation): TemplateR
   return html`<button type="button" class="button" @click=${() => choose({ open: keyOf(one) })}>${explanationTitle(one.causes, making.plan, settings)} · ${places}</button>`;
 }
 
-function causeEntry(view: Answered, explanation: Explanation, index: number, open: boolean): TemplateResult {
+function causeEntry(view: Answered, explanation: Explanation, open: boolean): TemplateResult {
   const { snapshot, choose } = view;
   const { making, settings } = snapshot;
   const { causes, sure } = explanation;
-  const id = `cause-${index}`;
+  const id = `cause-${sumOf(keyOf(explanation))}`;
   const press = (): void => choose({ open: open ? null : keyOf(explanation) });
   const places = causes.map((cause) => causePlace(cause, making.plan, settings));
   return html`<button type="button" class="cause" aria-expanded=${open ? 'true' : 'false'} aria-controls=${open ? id : nothing} @click=${press}>
@@ -112,7 +112,7 @@ function body(view: Answered, explanation: Explanation): TemplateResult {
       ${pictures(explanation, settings)}
     </div>
     ${tell.length > 0 ? tells(tell, view.snapshot) : nothing}
-    ${showing(view, explanation)} ${curesOf(view, explanation.cures)}`;
+    ${showing(view, explanation)} ${curesOf({ ...view, cause: keyOf(explanation) }, explanation.cures)}`;
 }
 
 function tells(tell: readonly Tell[], snapshot: Snapshot): TemplateResult {

@@ -3,6 +3,7 @@ import type { Arm } from '../../../core/index.ts';
 import type { Becomes } from '../../state/cloth-types.ts';
 import type { Speaker } from '../speaker.ts';
 import type { TermId } from '../terms.ts';
+import type { LineWords } from './line-words.ts';
 import type { SheetMessages } from './sheet-messages.ts';
 import type { Amount, Counts, Writer, WrittenCorner } from './writing.ts';
 
@@ -116,10 +117,24 @@ export type TakeAlongMessages = Record<
   | 'sendAbout'
   | 'sendShow'
   | 'sendShowAbout'
+  | 'sendShowLetter'
   | 'sendHelp'
   | 'sendHelpAbout'
+  | 'sendHelpLetter'
+  | 'sendHow'
+  | 'sendAddress'
+  | 'sendShare'
+  | 'sendCopy'
   | 'sendCopied'
   | 'sendSelected'
+  | 'sendLines'
+  | 'sendLinesAbout'
+  | 'sendCopyLines'
+  | 'sendLinesCopied'
+  | 'opening'
+  | 'openingAbout'
+  | 'openingField'
+  | 'openingOpen'
   | 'check'
   | 'checkIntro'
   | 'checkField'
@@ -144,6 +159,7 @@ export type TakeAlongMessages = Record<
   sideOf: Say<{ side: number; name: string }>;
   ringOf: Say<{ name: string }>;
   sendLong: Say<{ signs: number }>;
+  openingTroubles: Record<'cut' | 'newer' | 'unreadable' | 'nothing', string>;
   checkCount: Say<{ round: number; of: 'side' | 'all'; count: number }>;
   checkOpen: Say<{ round: number }>;
   checkAgrees: Say<{ rounds: number }>;
@@ -155,4 +171,5 @@ export type TakeAlongCatalogue = {
   pattern: PatternMessages;
   takeAlong: TakeAlongMessages;
   sheets: SheetMessages;
+  lines: LineWords;
 };
