@@ -6,7 +6,7 @@
  */
 import { type LinkProblem, plainOf, type ReadLink, readPlain, type Shared } from '../input/link.ts';
 import { sumOf } from '../input/sum.ts';
-import type { Project } from '../state/snapshot.ts';
+import { type Project, tabs } from '../state/snapshot.ts';
 import type { LineLabel, LineWords } from '../words/pattern/line-words.ts';
 import { namesOf } from './line-names.ts';
 
@@ -131,6 +131,18 @@ export function readLines(text: string, words: LineWords): ReadLink | null {
 
 const refused = (why: LinkProblem): ReadLink => ({ ok: false, why });
 
+/** What is chosen out of a few, as it is kept. */
+const chosenFrom: Partial<Record<LineLabel, readonly string[]>> = {
+  counted: ['stitches-only', 'one-corner', 'both-corners'],
+  cornerMade: ['chain', 'stitch'],
+  cornersDiffer: ['true', 'false'],
+  dialect: ['uk', 'us'],
+  hand: ['right', 'left'],
+  units: ['cm', 'inch'],
+  tab: tabs,
+};
+const isChoice = (label: LineLabel): label is (typeof zeroOrOne)[number] => Object.hasOwn(inside, label);
+
 function plainFrom(body: readonly string[], words: LineWords): unknown {
   const { groups, fields } = namesOf(words);
   const labels = new Map(Object.entries(words.labels).map(([key, label]) => [label, key as LineLabel]));
@@ -138,72 +150,31 @@ function plainFrom(body: readonly string[], words: LineWords): unknown {
   const texts: Record<string, string> = {};
   const choices: Record<string, unknown> = {};
   const [mishaps, adjustments]: [Part[], Part[]] = [[], []];
-  const plain: Record<string, unknown> = { p: { ...project } };
+  const plain: Record<string, unknown> = {};
   const meant = (value: string, of: readonly string[]): string =>
     of.find((one) => (words.values[one] ?? one) === value) ?? value;
-  const take: Record<LineLabel, (value: string) => void> = {
-    name: (value) => {
-      project.name = read(value);
-    },
-    sideCount: (value) => {
-      project.sideCount = Number(value);
-    },
-    edgingCount: (value) => {
-      project.edgingCount = Number(value);
-    },
-    counted: (value) => {
-      project.counted = meant(value, ['stitches-only', 'one-corner', 'both-corners']);
-    },
-    cornerMade: (value) => {
-      project.cornerMade = meant(value, ['chain', 'stitch']);
-    },
-    cornersDiffer: (value) => {
-      project.cornersDiffer = meant(value, ['true', 'false']) === 'true';
-    },
-    foundationStart: (value) => {
-      choices.foundationStart = { counts: Number(value) };
-    },
-    foundationClosing: (value) => {
-      choices.foundationClosing = { adds: Number(value) };
-    },
-    edgingClosing: (value) => {
-      choices.edgingClosing = { adds: Number(value) };
-    },
-    mishap: (value) => {
-      mishaps.push(readPart(value, 'kind', words));
-    },
-    adjustment: (value) => {
-      adjustments.push(readPart(value, 'kind', words));
-    },
-    stands: (value) => {
-      project.stands = readPart(value, 'at', words);
-    },
-    dialect: (value) => {
-      plain.d = meant(value, ['uk', 'us']);
-    },
-    hand: (value) => {
-      plain.h = meant(value, ['right', 'left']);
-    },
-    units: (value) => {
-      plain.u = meant(value, ['cm', 'inch']);
-    },
-    tab: (value) => {
-      plain.t = meant(value, ['edge', 'cloth', 'walk', 'wrong', 'take-along']);
-    },
-    place: (value) => {
-      plain.w = Number(value) - 1;
-    },
-    answered: (value) => {
-      plain.a = value.split(', ').map((one) => meant(one, ['twist', 'pad']));
-    },
-    check: () => {},
+  const take = (label: LineLabel, value: string): void => {
+    const of = chosenFrom[label];
+    const told = of ? meant(value, of) : value;
+    if (label === 'name') project.name = read(value);
+    else if (label === 'sideCount' || label === 'edgingCount') project[label] = Number(value);
+    else if (label === 'counted' || label === 'cornerMade') project[label] = told;
+    else if (label === 'cornersDiffer') project.cornersDiffer = told === 'true';
+    else if (isChoice(label)) choices[label] = { [inside[label]]: Number(value) };
+    else if (label === 'mishap') mishaps.push(readPart(value, 'kind', words));
+    else if (label === 'adjustment') adjustments.push(readPart(value, 'kind', words));
+    else if (label === 'stands') project.stands = readPart(value, 'at', words);
+    else if (label === 'place') plain.w = Number(value) - 1;
+    else if (label === 'answered') plain.a = value.split(', ').map((one) => meant(one, ['twist', 'pad']));
+    // Terms, hand, units and place stand under their first letters.
+    else plain[label[0] as string] = told;
   };
   for (const line of body) {
     const [, label = '', value = ''] = /^([^:]*): (.*)$/.exec(line) ?? [];
     const known = labels.get(label);
     const names = groups.get(label);
     const field = fields.get(label);
-    if (known) take[known](value);
+    if (known) take(known, value);
     else if (names)
       for (const [i, count] of value.split(', ').entries()) {
         const name = names[i];
