@@ -4,6 +4,8 @@
  */
 import type { LengthUnit } from './measuring.ts';
 import { mmPerInch } from './measuring.ts';
+import { pieceBox } from './shape.ts';
+import type { Piece } from './types.ts';
 
 /** mm larger than the finished back. */
 export const padRules = { usual: 25, full: 50, same: 0 } as const;
@@ -17,15 +19,24 @@ export const padSizes: Record<LengthUnit, readonly number[]> = {
 
 export type Pad = {
   width: number;
-  height: number /** The square sizes sold around it; none for what is not nearly square. */;
+  height: number;
+  isRound: boolean;
+  /** The square sizes sold around it; none for what is round or not nearly square. */
   sold: number[];
 };
 
-export function padFor(back: { width: number; height: number }, rule: PadRule, unit: LengthUnit): Pad {
-  const [width, height] = [back.width + padRules[rule], back.height + padRules[rule]];
-  const isSquare = Math.abs(width - height) <= 10;
+export function padFor(back: Piece, rule: PadRule, unit: LengthUnit): Pad {
+  const box = pieceBox(back);
+  const [width, height] = [box.width + padRules[rule], box.height + padRules[rule]];
+  const isRound = back.shape === 'round';
+  const isSquare = back.shape === 'rectangle' && Math.abs(width - height) <= 10;
   const wanted = (width + height) / 2;
   const smaller = padSizes[unit].findLast((size) => size <= wanted);
   const larger = padSizes[unit].find((size) => size > wanted);
-  return { width, height, sold: isSquare ? [smaller, larger].filter((size) => size !== undefined) : [] };
+  return {
+    width,
+    height,
+    isRound,
+    sold: isSquare ? [smaller, larger].filter((size) => size !== undefined) : [],
+  };
 }

@@ -2,39 +2,37 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import type { ClothPlan, SideLies } from '../../core/index.ts';
 import { clothFields as f, type Stretch } from '../state/cloth-fields.ts';
-import { BAND_SAID, sayFitting, sayLie } from '../words/cloth/cut.ts';
+import { BAND_SAID, LIES, sayFitting, sayLie, sayLieTag, saySides } from '../words/cloth/cut.ts';
 import { opening } from '../words/cloth/fields.ts';
 import { measureField } from './measure-field.ts';
 import type { Place } from './place.ts';
 
 export function liesPart(place: Place, plan: ClothPlan): TemplateResult {
-  const { units } = place.snapshot.settings;
-  const { faces } = place.snapshot.making.plan;
-  const sides = alike(plan.lies, faces);
   const isKnown = plan.lies.some(({ comparisons }) => comparisons.length > 0);
-  return html`<details class="fold" open>
-    <summary>How it will lie</summary>
-    <p>Count stitches along a ruler, in the middle of a side.</p>
+  return html`<details class="fold">
+    <summary>${LIES.heading} ${isKnown ? html`<span class="tag">${sayLieTag(plan)}</span>` : nothing}</summary>
+    <p>${LIES.how}</p>
     ${stretchFields(place, 'top')} ${stretchFields(place, 'base')} ${stretchFields(place, 'front')}
-    <p class="muted">Where the base is not measured, it is taken to be as the tops.</p>
-    ${
-      isKnown
-        ? html`<dl class="lies">
-          ${sides.map(
-            ({ name, lies }) => html`<div>
-              ${name ? html`<dt>${name}</dt>` : nothing}
-              ${lies.comparisons.map((one) => {
-                const said = sayLie(one, units);
-                return html`<dd class=${said.isWarned ? 'lie warned' : 'lie'}>${opening(said.lead)}: <b>${said.numbers}</b> <span class="muted">(${said.lengths})</span>. ${said.then}</dd>`;
-              })}
-            </div>`,
-          )}
-        </dl>
-        ${plan.fittingAllowance === null ? nothing : html`<p>${sayFitting(plan.fittingAllowance, units)}</p>`}
-        <p class="muted">${BAND_SAID}</p>`
-        : nothing
-    }
+    <p class="muted">${LIES.baseAsTops}</p>
+    ${isKnown ? comparisons(place, plan) : nothing}
   </details>`;
+}
+
+function comparisons({ snapshot }: Place, plan: ClothPlan): TemplateResult {
+  const { units } = snapshot.settings;
+  return html`<dl class="lies">
+      ${alike(plan.lies, snapshot.making.plan.faces).map(
+        ({ name, lies }) => html`<div>
+          ${name ? html`<dt>${name}</dt>` : nothing}
+          ${lies.comparisons.map((one) => {
+            const said = sayLie(one, { units, corners: plan.cut.shape !== 'round', seam: lies.seam });
+            return html`<dd class=${said.isWarned ? 'lie warned' : 'lie'}>${opening(said.lead)}: <b>${said.numbers}</b> <span class="muted">(${said.lengths})</span>. ${said.then}</dd>`;
+          })}
+        </div>`,
+      )}
+    </dl>
+    ${plan.fittingAllowance === null ? nothing : html`<p>${sayFitting(plan.fittingAllowance, units)}</p>`}
+    <p class="muted">${BAND_SAID}</p>`;
 }
 
 const stretchFields = (place: Place, of: Stretch): TemplateResult =>
@@ -53,11 +51,5 @@ function alike(lies: readonly SideLies[], faces: readonly number[]): { name: str
     group.sides.push(side + 1);
     groups.set(key, group);
   });
-  return [...groups.values()].map((group) => ({
-    name: group.sides.length === 1 ? `side ${group.sides[0]}` : `sides ${joined(group.sides)}`,
-    lies: group.lies,
-  }));
+  return [...groups.values()].map((group) => ({ name: saySides(group.sides), lies: group.lies }));
 }
-
-export const joined = (sides: readonly number[]): string =>
-  sides.length < 2 ? `${sides[0]}` : `${sides.slice(0, -1).join(', ')} and ${sides.at(-1)}`;

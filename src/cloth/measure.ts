@@ -3,8 +3,10 @@ import { html, nothing, type TemplateResult } from 'lit-html';
 import { fieldId } from '../controls/fields.ts';
 import { segmented } from '../controls/segmented.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
-import type { Field } from '../state/snapshot.ts';
+import type { Field, Units } from '../state/snapshot.ts';
+import { MEASURE, RULES, sayPaperPattern } from '../words/cloth/measuring.ts';
 import { sayClothNote, sayClothProblem } from '../words/cloth/problems.ts';
+import { UNIT_NAMES, UNITS_HEADING } from '../words/cloth/what.ts';
 import { PROBLEM_HEADING } from '../words/problems-view.ts';
 import { measureField } from './measure-field.ts';
 import { choose, type Place } from './place.ts';
@@ -31,36 +33,48 @@ function goTo(event: Event, field: Field): void {
   input?.scrollIntoView({ block: 'center' });
 }
 
+/** After the page is drawn anew. */
+export const onceDrawn = (act: () => void): void => {
+  requestAnimationFrame(() => requestAnimationFrame(act));
+};
+
 /** Brings into view what the check came to. */
 export function checkMeasures(isWell: boolean): void {
-  requestAnimationFrame(() =>
-    requestAnimationFrame(() => {
-      const aim = document.getElementById(isWell ? RESULT_ID : SUMMARY_ID);
-      aim?.focus({ preventScroll: true });
-      aim?.scrollIntoView({ block: 'start' });
-    }),
-  );
+  onceDrawn(() => {
+    const aim = document.getElementById(isWell ? RESULT_ID : SUMMARY_ID);
+    aim?.focus({ preventScroll: true });
+    aim?.scrollIntoView({ block: 'start' });
+  });
 }
 
 export function measurePart(place: Place, check: () => void): TemplateResult {
   const { cloth, snapshot } = place;
+  const { units } = snapshot.settings;
   const submit = (event: Event): void => {
     event.preventDefault();
     check();
   };
   return html`<form class="cloth-part" novalidate aria-labelledby="measure-heading" @submit=${submit}>
-    <h3 id="measure-heading">Measure the panel</h3>
-    <p>Lay it flat. Measure inside its last round, each way at 2 places.</p>
+    <div class="cloth-row">
+      <h3 id="measure-heading">${MEASURE.heading}</h3>
+      ${segmented<Units>(
+        UNITS_HEADING,
+        units,
+        (['cm', 'inch'] as const).map((value) => ({ value, says: UNIT_NAMES[value] })),
+        (value) => place.send({ type: 'SETTLE', settings: { units: value } }),
+      )}
+    </div>
+    <p>${MEASURE.how}</p>
     ${shapeChoice(place)} ${lengths(place)}
-    ${cloth.notes.map((note) => html`<p class="consequence">${sayClothNote(note, snapshot.settings.units)}</p>`)}
-    <h3>Measure the rounds</h3>
-    <p>How deep each lies, from its base to its top.</p>
+    ${cloth.notes.map((note) => html`<p class="consequence">${sayClothNote(note, units)}</p>`)}
+    <h3>${MEASURE.rounds}</h3>
+    <p>${MEASURE.roundsHow}</p>
     <div class="measures">
       ${measureField(place, f.depth)} ${measureField(place, f.frontEdge)} ${measureField(place, f.edging)}
     </div>
-    <p class="muted">The last 2 may stay empty. If 1 is there, the other is taken to be as deep.</p>
+    <p class="muted">${MEASURE.roundsEmpty}</p>
     ${ruleChoice(place)}
-    <button class="button action" type="submit">Show me the cut</button>
+    <button class="button action" type="submit">${MEASURE.show}</button>
   </form>`;
 }
 
@@ -68,11 +82,11 @@ export function measurePart(place: Place, check: () => void): TemplateResult {
 function shapeChoice(place: Place): TemplateResult | typeof nothing {
   if (place.snapshot.making.edge.corners.length !== 4) return nothing;
   return segmented(
-    'Outline',
+    MEASURE.outline,
     place.cloth.shape === 'rectangle' ? 'rectangle' : 'sides',
     [
-      { value: 'rectangle', says: 'rectangle' },
-      { value: 'sides', says: '4 sides of their own' },
+      { value: 'rectangle', says: MEASURE.rectangle },
+      { value: 'sides', says: MEASURE.ownSides },
     ],
     (outline) => choose(place, f.outline, outline),
   );
@@ -87,45 +101,32 @@ function lengths(place: Place): TemplateResult {
         ${measureField(place, f.width(0))} ${measureField(place, f.width(1))}
         ${measureField(place, f.height(0))} ${measureField(place, f.height(1))}
       </div>
-      <p class="muted">Width is along side 1. Both diagonals show whether it is square: leave them empty if you know it is.</p>
-      <div class="measures">${measureField(place, f.diagonal(0))} ${measureField(place, f.diagonal(1))}</div>`;
+      <p class="muted">${MEASURE.width}</p>
+      ${diagonals(place, 2, MEASURE.square, MEASURE.squareHow)}`;
   const k = place.snapshot.making.edge.sides.length;
-  if (k < 3)
-    return html`<p class="consequence">A panel with ${k === 1 ? '1 corner' : '2 corners'} has no straight sides. Draw round it on paper, add the depth of the foundation less half of it, and cut the cloth by that.</p>`;
+  if (k < 3) return html`<p class="consequence">${sayPaperPattern(k)}</p>`;
   return html`<div class="measures">${Array.from({ length: k }, (_, side) => measureField(place, f.side(side)))}</div>
-    <p class="muted">A side left empty is as long as the one before it.</p>
-    ${
-      k > 3
-        ? html`<details class="fold"><summary>Diagonals from corner 1</summary>
-          <p>Corner 1 ends side 1. Measure from there to each corner but its 2 neighbours, in order.</p>
-          <div class="measures">${Array.from({ length: k - 3 }, (_, n) => measureField(place, f.diagonal(n)))}</div>
-        </details>`
-        : nothing
-    }`;
+    <p class="muted">${MEASURE.sideLikeBefore}</p>
+    ${k > 3 ? diagonals(place, k - 3, MEASURE.diagonals, MEASURE.diagonalsHow) : nothing}`;
 }
 
+const diagonals = (place: Place, count: number, heading: string, how: string): TemplateResult =>
+  html`<details class="fold"><summary>${heading}</summary>
+    <p>${how}</p>
+    <div class="measures">${Array.from({ length: count }, (_, n) => measureField(place, f.diagonal(n)))}</div>
+  </details>`;
+
 function ruleChoice(place: Place): TemplateResult {
-  const rule = place.cloth.measures.chosen<'snug' | 'exact' | 'own'>(f.rule, 'snug');
+  const rule = place.cloth.measures.chosen<keyof typeof RULES>(f.rule, 'snug');
   return html`<fieldset>
-    <legend>How large is the back to be?</legend>
+    <legend>${MEASURE.rule}</legend>
     ${segmented(
-      'How large is the back to be?',
+      MEASURE.rule,
       rule,
-      [
-        { value: 'snug', says: 'snug' },
-        { value: 'exact', says: 'exact' },
-        { value: 'own', says: 'my own' },
-      ],
+      (['snug', 'exact', 'own'] as const).map((value) => ({ value, says: RULES[value].says })),
       (value) => choose(place, f.rule, value),
     )}
-    <p class="muted">${RULES[rule]}</p>
+    <p class="muted">${RULES[rule].does}</p>
     ${rule === 'own' ? html`<div class="measures">${measureField(place, f.allowance)}</div>` : nothing}
   </fieldset>`;
 }
-
-/** Common practice, no source. */
-const RULES = {
-  snug: 'A little smaller than the front: the strip lies slack along the seam and is patted flat.',
-  exact: 'As large as the front.',
-  own: 'You say how far the cut edge lies outside the panel.',
-} as const;

@@ -3,7 +3,6 @@
  *
  * Rule: a label stands outside the piece at the side it measures, or in the middle where nothing else is; never on a line.
  */
-import { type SVGTemplateResult, svg } from 'lit-html';
 import {
   type ClothPlan,
   growPiece,
@@ -15,7 +14,9 @@ import {
   pieceSides,
 } from '../../core/index.ts';
 import type { Units } from '../state/snapshot.ts';
+import { acrossOf, laidWords, sideName, turnedWords } from '../words/cloth/figures.ts';
 import { sayLength } from '../words/cloth/lengths.ts';
+import type { Figure, Ink, Shape } from './figure.ts';
 
 /** A piece seen from the right side of the cloth: the mirror image of the front's. */
 const mirrored = (corners: readonly Point[]): Point[] => corners.map(({ x, y }) => ({ x: -x, y }));
@@ -43,127 +44,144 @@ function centreOf(piece: Piece, panel: Piece): Point {
   return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
 }
 
-const ring = (outer: Piece, inner: Piece | null, panel: Piece): string =>
-  `${pathOf(outer, centreOf(outer, panel))}${inner ? pathOf(inner, centreOf(inner, panel)) : ''}`;
-
-type Frame = { scale: number; size: number; box: string };
-
-/** Room for a line of words all round, at any size of piece. */
-function frameOf(piece: Piece): Frame {
-  const { width, height } = pieceBox(piece);
-  const size = Math.max(width, height);
-  const scale = size / 300;
-  const [wide, high] = [width / 2 + 76 * scale, height / 2 + 34 * scale];
-  return { scale, size, box: `${-wide} ${-high} ${2 * wide} ${2 * high}` };
-}
-
 export type Laid = {
   plan: ClothPlan;
   depth: number;
   edging: number;
+  /** `faces[j]`: the front's side that side j of the back faces. */
   faces: readonly number[];
   pins: readonly Pin[];
   units: Units;
 };
 
+/** What every shape of one picture is drawn by. `scale`: mm for what is 1 px where the piece is 300 px wide. */
+type Sheet = Pick<Laid, 'plan' | 'faces' | 'units'> & { scale: number };
+
+/** Room for a line of words all round, at any size of piece. */
+function sheetOf({ plan, faces, units }: Pick<Laid, 'plan' | 'faces' | 'units'>, piece: Piece) {
+  const { width, height } = pieceBox(piece);
+  const scale = Math.max(width, height) / 300;
+  const [wide, high] = [width / 2 + 82 * scale, height / 2 + 36 * scale];
+  const box: Figure['box'] = [-wide, -high, 2 * wide, 2 * high];
+  return { sheet: { plan, faces, units, scale } satisfies Sheet, box };
+}
+
+const outline = ({ plan }: Sheet, piece: Piece): string => pathOf(piece, centreOf(piece, plan.panel));
+
+const band = (sheet: Sheet, ink: Ink, outer: Piece, inner: Piece | null): Shape => ({
+  kind: 'path',
+  ink,
+  d: outline(sheet, outer) + (inner ? outline(sheet, inner) : ''),
+});
+
 /** Before turning: base chains on the raw edge, edging inwards, the seam just below the edging. */
-export function laidPicture({ plan, depth, edging, faces, pins, units }: Laid): SVGTemplateResult {
-  const { cut, seam, panel } = plan;
-  const frame = frameOf(cut);
+export function laidPicture(laid: Laid): Figure {
+  const { plan, depth, edging, pins, units } = laid;
+  const { cut, seam } = plan;
+  const { sheet, box } = sheetOf(laid, cut);
+  const { scale } = sheet;
   const inner = growPiece(cut, -(depth + edging));
-  const middle = (piece: Piece): string => pathOf(piece, centreOf(piece, panel));
-  return svg`<svg class="cloth-picture" viewBox=${frame.box} role="img" aria-label=${`The cloth from its right side, ${sayOutline(cut, units)}, with the strip face down on its edge`}>
-    <path class="picture-cloth" d=${middle(cut)}/>
-    <path class="picture-strip" fill-rule="evenodd" d=${ring(cut, seam, panel)}/>
-    ${edging > 0 ? svg`<path class="picture-edging" fill-rule="evenodd" d=${ring(seam, inner, panel)}/>` : ''}
-    <path class="picture-base" d=${middle(cut)} stroke-width=${2.4 * frame.scale} stroke-dasharray="0.1 ${5 * frame.scale}"/>
-    <path class="picture-seam" d=${middle(seam)} stroke-width=${1.4 * frame.scale} stroke-dasharray="${7 * frame.scale} ${4 * frame.scale}"/>
-    ${pins.map((pin) => pinLine(pin, plan, faces, depth, frame.scale))}
-    ${sideLabels(cut, panel, faces, units, frame.scale)}
-    ${middleWords(['right side of the cloth', 'strip face down', `seam ${sayOutline(seam, units)}`], frame.scale)}
-  </svg>`;
+  const words = laidWords(cut, seam, units);
+  return {
+    box,
+    says: words.says,
+    shapes: [
+      band(sheet, 'cloth', cut, null),
+      band(sheet, 'strip', cut, seam),
+      ...(edging > 0 ? [band(sheet, 'edging', seam, inner)] : []),
+      { kind: 'path', ink: 'base', d: outline(sheet, cut), width: 2.4 * scale, dash: [0.1, 5 * scale] },
+      {
+        kind: 'path',
+        ink: 'seam',
+        d: outline(sheet, seam),
+        width: 1.4 * scale,
+        dash: [7 * scale, 4 * scale],
+      },
+      ...pins.flatMap((pin) => pinShapes(pin, sheet, depth)),
+      ...sideLabels(cut, sheet),
+      ...middleWords(words.inside, scale),
+    ],
+  };
 }
 
 /** After turning: the edging stands outside the cloth. */
-export function turnedPicture({
-  plan,
-  faces,
-  units,
-}: Pick<Laid, 'plan' | 'faces' | 'units'>): SVGTemplateResult {
-  const { seam, finishedBack, panel } = plan;
-  const frame = frameOf(finishedBack);
-  const middle = (piece: Piece): string => pathOf(piece, centreOf(piece, panel));
-  return svg`<svg class="cloth-picture" viewBox=${frame.box} role="img" aria-label=${`The finished back from its right side, ${sayOutline(finishedBack, units)}`}>
-    <path class="picture-edging" fill-rule="evenodd" d=${ring(finishedBack, seam, panel)}/>
-    <path class="picture-cloth" d=${middle(seam)}/>
-    <path class="picture-outline" d=${middle(finishedBack)} stroke-width=${1.4 * frame.scale}/>
-    ${sideLabels(finishedBack, panel, faces, units, frame.scale)}
-    ${middleWords(['turned', 'right side of the cloth'], frame.scale)}
-  </svg>`;
+export function turnedPicture(laid: Pick<Laid, 'plan' | 'faces' | 'units'>): Figure {
+  const { seam, finishedBack } = laid.plan;
+  const { sheet, box } = sheetOf(laid, finishedBack);
+  const words = turnedWords(finishedBack, laid.units);
+  return {
+    box,
+    says: words.says,
+    shapes: [
+      band(sheet, 'edging', finishedBack, seam),
+      band(sheet, 'cloth', seam, null),
+      { kind: 'path', ink: 'outline', d: outline(sheet, finishedBack), width: 1.4 * sheet.scale },
+      ...sideLabels(finishedBack, sheet),
+      ...middleWords(words.inside, sheet.scale),
+    ],
+  };
 }
 
-const sayOutline = (piece: Piece, units: Units): string => {
-  const { width, height } = pieceBox(piece);
-  return piece.shape === 'round'
-    ? `${sayLength(width, units)} across`
-    : `${sayLength(width, units)} by ${sayLength(height, units)}`;
-};
-
-function middleWords(lines: readonly string[], scale: number): SVGTemplateResult {
-  const step = 18 * scale;
-  return svg`${lines.map(
-    (line, i) =>
-      svg`<text class="picture-word" x="0" y=${(i - (lines.length - 1) / 2) * step} font-size=${14 * scale}>${line}</text>`,
-  )}`;
-}
+const middleWords = (lines: readonly string[], scale: number): Shape[] =>
+  lines.map((text, i) => ({
+    kind: 'words',
+    ink: 'word',
+    x: 0,
+    y: (i - (lines.length - 1) / 2) * 20 * scale,
+    size: 16 * scale,
+    text,
+  }));
 
 /** "side 1" and its length, outside each side; the width below a round piece. */
-function sideLabels(
-  piece: Piece,
-  panel: Piece,
-  faces: readonly number[],
-  units: Units,
-  scale: number,
-): SVGTemplateResult {
+function sideLabels(piece: Piece, { plan, faces, units, scale }: Sheet): Shape[] {
+  const size = 17 * scale;
   if (piece.shape === 'round')
-    return svg`<text class="picture-length" x="0" y=${piece.diameter / 2 + 20 * scale} font-size=${15 * scale}>${sayLength(piece.diameter, units)} across</text>`;
-  const points = pointsOf(piece, centreOf(piece, panel));
+    return [
+      {
+        kind: 'words',
+        ink: 'length',
+        x: 0,
+        y: piece.diameter / 2 + 20 * scale,
+        size,
+        text: acrossOf(piece.diameter, units),
+      },
+    ];
+  const points = pointsOf(piece, centreOf(piece, plan.panel));
   const lengths = pieceSides(piece);
-  return svg`${points.map((to, side) => {
+  return points.flatMap((to, side): Shape[] => {
     const from = points[(side + points.length - 1) % points.length] as Point;
     const [dx, dy] = [to.x - from.x, to.y - from.y];
     const length = Math.hypot(dx, dy);
     // Mirrored, the front's order runs clockwise, and outwards is the other way.
     const [nx, ny] = [dy / length, -dx / length];
     const isUpright = Math.abs(nx) > 0.7;
-    const gap = (isUpright ? 42 : 16) * scale;
+    const gap = (isUpright ? 46 : 18) * scale;
     const [x, y] = [(from.x + to.x) / 2 + nx * gap, (from.y + to.y) / 2 + ny * gap];
-    const says = sayLength(lengths[side] as number, units);
-    const name = `side ${faces.indexOf(side) + 1}`;
+    const text = sayLength(lengths[side] as number, units);
+    const name = { ink: 'word', size: 15 * scale, text: sideName(faces.indexOf(side) + 1) } as const;
     return isUpright
-      ? svg`<text class="picture-length" x=${x} y=${y - 8 * scale} font-size=${15 * scale}>${says}</text>
-          <text class="picture-word" x=${x} y=${y + 10 * scale} font-size=${13 * scale}>${name}</text>`
-      : svg`<text class="picture-length" x=${x} y=${y} font-size=${15 * scale}>${says} <tspan class="picture-word" font-size=${13 * scale}>${name}</tspan></text>`;
-  })}`;
+      ? [
+          { kind: 'words', ink: 'length', x, y: y - 8 * scale, size, text },
+          { kind: 'words', x, y: y + 10 * scale, ...name },
+        ]
+      : [{ kind: 'words', ink: 'length', x, y, size, text, then: name }];
+  });
 }
 
 /** A pin crosses the cut edge at its place. */
-function pinLine(
-  pin: Pin,
-  plan: ClothPlan,
-  faces: readonly number[],
-  depth: number,
-  scale: number,
-): SVGTemplateResult {
-  const { at, inwards } = pinPlace(pin, plan, faces);
+function pinShapes(pin: Pin, sheet: Sheet, depth: number): Shape[] {
+  const { scale } = sheet;
+  const { at, inwards } = pinPlace(pin, sheet);
   const [inside, outside] = [Math.max(depth * 0.7, 8 * scale), 5 * scale];
   const head = { x: at.x - inwards.x * outside, y: at.y - inwards.y * outside };
-  return svg`<path class="picture-pin" stroke-width=${1.3 * scale}
-      d="M${head.x} ${head.y}L${at.x + inwards.x * inside} ${at.y + inwards.y * inside}"/>
-    <circle class="picture-pin-head" cx=${head.x} cy=${head.y} r=${2.4 * scale}/>`;
+  const d = `M${head.x} ${head.y}L${at.x + inwards.x * inside} ${at.y + inwards.y * inside}`;
+  return [
+    { kind: 'path', ink: 'pin', d, width: 1.3 * scale },
+    { kind: 'dot', ink: 'pin-head', ...head, r: 2.4 * scale },
+  ];
 }
 
-function pinPlace(pin: Pin, plan: ClothPlan, faces: readonly number[]): { at: Point; inwards: Point } {
+function pinPlace(pin: Pin, { plan, faces }: Sheet): { at: Point; inwards: Point } {
   const { cut, panel } = plan;
   if (cut.shape === 'round') {
     const angle = -Math.PI / 2 - (pin.distance / (Math.PI * cut.diameter)) * 2 * Math.PI;

@@ -5,11 +5,19 @@ import { paperOf } from '../controls/paper.ts';
 import { segmented } from '../controls/segmented.ts';
 import { clothDefaults } from '../state/cloth.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
-import { sayLength } from '../words/cloth/lengths.ts';
-import { sayPin, sayPinCount } from '../words/cloth/making.ts';
-import { joined } from './lies.ts';
+import {
+  PINS,
+  pinsFrom,
+  sayPin,
+  sayPinCount,
+  sayPinGroup,
+  sayPinSpacing,
+  sayPrinting,
+} from '../words/cloth/making.ts';
 import { measureField } from './measure-field.ts';
 import { choose, type Place } from './place.ts';
+
+export const PINS_ID = 'cloth-pins';
 
 export type PinGroup = { sides: number[]; pins: Pin[] };
 
@@ -32,26 +40,21 @@ export function pinsPart(place: Place): TemplateResult {
   const pins = cloth.pins ?? [];
   const isRound = cloth.shape === 'round';
   return html`<details class="fold">
-    <summary>Pins <span class="tag">${sayPinCount(pins)}</span></summary>
-    <p>${isRound ? 'Quarters first, then halfway, then between.' : 'Centres first, then corners, then from each corner to the centre.'} Count them in, and out again.</p>
+    <summary id=${PINS_ID}>${PINS.heading} <span class="tag">${sayPinCount(pins)}</span></summary>
+    <p>${isRound ? PINS.round : PINS.straight} ${PINS.count}</p>
     <div class="measures">${measureField(place, f.spacing)}</div>
-    <p class="muted">Left empty: every ${sayLength(clothDefaults.spacing, units)}. A pin goes into the nearest stitch, and its distance is that stitch's.</p>
+    <p class="muted">${sayPinSpacing(clothDefaults.spacing, units)}</p>
     ${pinGroups(pins).map(
-      (
-        group,
-      ) => html`<h4>${isRound ? 'All round' : group.sides.length === 1 ? `Side ${group.sides[0]}` : `Sides ${joined(group.sides)}, each`}</h4>
-        <ol class="pin-list">${group.pins.map((pin) => html`<li>${sayPin(pin, units, isRound ? 'where the round begins' : 'the corner')}</li>`)}</ol>`,
+      (group) => html`<h4>${sayPinGroup(group.sides, isRound)}</h4>
+        <ol class="pin-list">${group.pins.map((pin) => html`<li>${sayPin(pin, units, pinsFrom(isRound))}</li>`)}</ol>`,
     )}
-    <div class="cloth-row"><span>Paper</span>${segmented(
-      'Paper',
+    <div class="cloth-row"><span>${PINS.paper}</span>${segmented(
+      PINS.paper,
       paperOf(snapshot.project),
-      [
-        { value: 'a4', says: 'A4' },
-        { value: 'letter', says: 'Letter' },
-      ],
+      (['a4', 'letter'] as const).map((value) => ({ value, says: PINS[value] })),
       (paper) => choose(place, f.paper, paper),
     )}</div>
-    <button type="button" class="button" @click=${() => window.print()}>Print the list and a strip with marks</button>
-    <p class="muted">Print at 100 %, not fitted to the page. The check line must measure ${sayLength(100, 'cm')}.</p>
+    <button type="button" class="button" @click=${() => window.print()}>${PINS.print}</button>
+    <p class="muted">${sayPrinting(units)}</p>
   </details>`;
 }

@@ -9,11 +9,19 @@ import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html
 import type { Pin } from '../../core/index.ts';
 import { paperOf } from '../controls/paper.ts';
 import { backSides } from '../state/cloth.ts';
+import type { Units } from '../state/snapshot.ts';
 import { sayCut } from '../words/cloth/cut.ts';
-import { sayLength } from '../words/cloth/lengths.ts';
-import { sayPin, sayPinStitch } from '../words/cloth/making.ts';
-import { dialectName } from '../words/terms.ts';
-import { joined } from './lies.ts';
+import {
+  PINS,
+  pinsFrom,
+  type RowSaid,
+  sayCutLine,
+  sayMark,
+  sayPin,
+  sayPinGroup,
+  sayRow,
+  saySheet,
+} from '../words/cloth/making.ts';
 import { type PinGroup, pinGroups } from './pins.ts';
 import type { Place } from './place.ts';
 
@@ -21,16 +29,16 @@ import type { Place } from './place.ts';
 export const rowLength = 170;
 export const rowsOnSheet = 7;
 
-type Row = { name: string; from: number; to: number; pins: Pin[]; isFirst: boolean; isLast: boolean };
+type Row = RowSaid & { pins: Pin[] };
 
 /** A side's strip in rows. A pin on a seam between two rows stands on both. */
 export function rowsOf({ sides, pins }: PinGroup, length: number, isRound: boolean): Row[] {
   const count = Math.max(1, Math.ceil(length / rowLength - 1e-9));
-  const name = isRound ? 'all round' : sides.length === 1 ? `side ${sides[0]}` : `sides ${joined(sides)}`;
   return Array.from({ length: count }, (_, i) => {
     const [from, to] = [i * rowLength, Math.min(length, (i + 1) * rowLength)];
     return {
-      name,
+      sides,
+      isRound,
       from,
       to,
       pins: pins
@@ -48,14 +56,9 @@ type Printed = Pick<Place, 'snapshot' | 'cloth'>;
 export function pinLists({ snapshot, cloth }: Printed): { heading: string; pins: string[] }[] {
   const { units } = snapshot.settings;
   const isRound = cloth.shape === 'round';
-  const from = isRound ? 'where the round begins' : 'the corner';
-  return pinGroups(cloth.pins ?? []).map(({ sides: [first, ...others], pins }) => ({
-    heading: isRound
-      ? 'All round'
-      : others.length === 0
-        ? `Side ${first}`
-        : `Sides ${joined([first as number, ...others])}, each`,
-    pins: pins.map((pin) => sayPin(pin, units, from)),
+  return pinGroups(cloth.pins ?? []).map(({ sides, pins }) => ({
+    heading: sayPinGroup(sides, isRound),
+    pins: pins.map((pin) => sayPin(pin, units, pinsFrom(isRound))),
   }));
 }
 
@@ -81,7 +84,7 @@ export function printSheets(place: Place): TemplateResult {
   return html`<div class="print-sheets ${paperOf(snapshot.project)}" aria-hidden="true">
     <section class="print-sheet">
       ${sheetHead(place, 1, pages)}
-      <p>Cut the cloth: <b>${sayCut(plan, snapshot.settings.units).size}</b></p>
+      <p>${sayCutLine} <b>${sayCut(plan, snapshot.settings.units).size}</b></p>
       ${pinLists(place).map(
         ({ heading, pins }) => html`<h3>${heading}</h3>
           <ol class="print-pins">${pins.map((pin) => html`<li>${pin}</li>`)}</ol>`,
@@ -101,8 +104,8 @@ function sheetHead({ snapshot }: Place, page: number, pages: number): TemplateRe
   const { project, settings } = snapshot;
   const date = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date());
   return html`<header class="print-head">
-    <b>${project.name || 'Pins'}</b>
-    <span>${date} · ${settings.units === 'cm' ? 'cm' : 'inches'} · ${dialectName(settings.dialect)} · ${settings.hand} hand · sheet ${page} of ${pages}</span>
+    <b>${project.name || PINS.standard}</b>
+    <span>${date} · ${saySheet(page, pages, settings)}</span>
   </header>`;
 }
 
@@ -111,13 +114,14 @@ export const checkLine =
   (): TemplateResult => html`<svg class="print-row check" width="180mm" height="9mm" viewBox="0 0 180 9">
   <path class="check-line" d="M1 5H101" stroke-width="0.3"/>
   <path d="M1 2V8M101 2V8" stroke-width="0.3"/>
-  <text x="105" y="6.2" font-size="3.6">This line measures 100 mm.</text>
+  <text x="105" y="6.2" font-size="3.6">${PINS.checkLine}</text>
 </svg>`;
 
-function rowPicture({ name, from, to, pins, isFirst, isLast }: Row, units: 'cm' | 'inch'): SVGTemplateResult {
+function rowPicture(row: Row, units: Units): SVGTemplateResult {
+  const { from, to, pins } = row;
   const x = (mm: number): number => Number((1 + mm - from).toFixed(3));
   return svg`<svg class="print-row" width="180mm" height="28mm" viewBox="0 0 180 28">
-    <text x="1" y="4" font-size="3.6">${name}: ${sayLength(from, units)} to ${sayLength(to, units)}${isFirst ? ', begins at the corner' : ', tape on to the row before'}${isLast ? ', ends at the corner' : ''}</text>
+    <text x="1" y="4" font-size="3.6">${sayRow(row, units)}</text>
     <path class="row-edge" d="M${x(from)} 8H${x(to)}" stroke-width="0.25"/>
     <path d="M${x(from)} 8V26M${x(to)} 8V26" stroke-width="0.25" stroke-dasharray="1.2 1"/>
     ${pins.map(
@@ -135,15 +139,8 @@ const letters = { high: 3, wide: 0.56 } as const;
 
 /** Beside its mark: to the left where the row would end before the words do. Centre and corner stand above the others. */
 function markText(pin: Pin, x: number, i: number): SVGTemplateResult {
-  const says = pin.kind === 'corner' ? 'corner' : markWord(pin);
+  const says = sayMark(pin);
   const isLeft = x + says.length * letters.high * letters.wide > 178;
   const y = pin.kind === 'between' ? 21 + (i % 2) * 4.4 : 16.6;
   return svg`<text x=${x + (isLeft ? -0.8 : 0.8)} y=${y} font-size=${letters.high} text-anchor=${isLeft ? 'end' : 'start'}>${says}</text>`;
 }
-
-const markWord = (pin: Pin): string =>
-  pin.kind === 'between'
-    ? sayPinStitch(pin)
-        .replace(/^the /, '')
-        .replace(/ stitch$/, '')
-    : `${pin.kind}: ${sayPinStitch(pin).replace(/^the /, '')}`;

@@ -1,41 +1,52 @@
-/** The cut in large numbers, both finished sizes, and the pictures to scale. */
+/** The cut in large numbers, both finished sizes, and the drawing to scale. */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { segmented } from '../controls/segmented.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
-import { EDGES_UNKNOWN, ROUNDED_UP, sayAllowance, sayCut, sayPiece } from '../words/cloth/cut.ts';
+import { CUT, EDGES_UNKNOWN, ROUNDED_UP, sayAllowance, sayCut, sayPiece } from '../words/cloth/cut.ts';
+import { LOOKS, SAVE_DRAWING, TRUE_SIZE } from '../words/cloth/figures.ts';
+import { showFigure } from './figure.ts';
 import { RESULT_ID } from './measure.ts';
-import { laidPicture, turnedPicture } from './picture.ts';
-import type { Place } from './place.ts';
+import type { Look, Place } from './place.ts';
+import { figureOf } from './saving.ts';
 
-export function resultPart({ snapshot, cloth }: Place): TemplateResult {
+export function resultPart(place: Place): TemplateResult {
+  const { snapshot, cloth } = place;
   const { plan, measures } = cloth;
   const { units } = snapshot.settings;
   if (!plan)
     return html`<section class="cloth-part" aria-labelledby=${RESULT_ID}>
-      <h3 id=${RESULT_ID} tabindex="-1">The cut</h3>
-      <p class="waits">It stands here once the panel and the depth of the foundation are measured.</p>
+      <h3 id=${RESULT_ID} tabindex="-1">${CUT.waiting}</h3>
+      <p class="waits">${CUT.waits}</p>
     </section>`;
   const { size, isRounded } = sayCut(plan, units);
-  const depth = measures.value(f.depth) ?? 0;
-  const edging = measures.value(f.edging) ?? measures.value(f.frontEdge);
-  const { faces } = snapshot.making.plan;
-  const shown = edging ?? depth / 2;
+  const hasEdges = (measures.value(f.edging) ?? measures.value(f.frontEdge)) !== undefined;
   return html`<section class="cloth-part" aria-labelledby=${RESULT_ID}>
-    <h3 id=${RESULT_ID} tabindex="-1">Cut the cloth</h3>
+    <h3 id=${RESULT_ID} tabindex="-1">${CUT.heading}</h3>
     <p class="cut-size">${size}</p>
     <p>${sayAllowance(plan, units)} ${isRounded ? ROUNDED_UP[units] : nothing}</p>
     <dl class="sizes">
-      <div><dt>seam</dt><dd>${sayPiece(plan.seam, units)}</dd></div>
-      <div><dt>finished back</dt><dd>${sayPiece(plan.finishedBack, units)}</dd></div>
-      <div><dt>finished front</dt><dd>${sayPiece(plan.finishedFront, units)}</dd></div>
+      <div><dt>${CUT.seam}</dt><dd>${sayPiece(plan.seam, units)}</dd></div>
+      <div><dt>${CUT.back}</dt><dd>${sayPiece(plan.finishedBack, units)}</dd></div>
+      <div><dt>${CUT.front}</dt><dd>${sayPiece(plan.finishedFront, units)}</dd></div>
     </dl>
-    ${edging === undefined ? html`<p class="muted">${EDGES_UNKNOWN}</p>` : nothing}
-    <figure class="cloth-figure">
-      ${laidPicture({ plan, depth, edging: shown, faces, pins: cloth.pins ?? [], units })}
-      <figcaption>Laid on: base chains on the raw edge, seam just below the edging.</figcaption>
-    </figure>
-    <figure class="cloth-figure">
-      ${turnedPicture({ plan, faces, units })}
-      <figcaption>Turned outwards.</figcaption>
-    </figure>
+    ${hasEdges ? nothing : html`<p class="muted">${EDGES_UNKNOWN}</p>`}
+    ${drawing(place)}
   </section>`;
+}
+
+function drawing(place: Place): TemplateResult {
+  const { look, lookAt, saved, saveFigure } = place;
+  const figure = figureOf(place, look);
+  return html`<figure class="cloth-figure">
+    ${segmented<Look>(
+      LOOKS.heading,
+      look,
+      (['laid', 'turned'] as const).map((value) => ({ value, says: LOOKS[value].says })),
+      lookAt,
+    )}
+    ${figure ? showFigure(figure) : nothing}
+    <figcaption>${LOOKS[look].caption}</figcaption>
+    <button type="button" class="button" @click=${() => saveFigure(look)}>${SAVE_DRAWING}</button>
+    <p class="muted" role="status">${saved && saved.what !== 'layout' ? `${saved.says} ${TRUE_SIZE}` : nothing}</p>
+  </figure>`;
 }

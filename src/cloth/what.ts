@@ -1,11 +1,19 @@
 /** What it becomes, and what the front is. */
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
 import { fieldId } from '../controls/fields.ts';
-import { segmented } from '../controls/segmented.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
 import type { Becomes } from '../state/cloth-types.ts';
-import type { Units } from '../state/snapshot.ts';
-import { term } from '../words/terms.ts';
+import {
+  FRONT_OF_CLOTH,
+  FRONT_OF_CLOTH_DONE,
+  NO_SIDE_TO_OPEN,
+  OPEN_SIDE,
+  OPEN_SIDE_DONE,
+  optionSide,
+  sayBecomes,
+  sayForm,
+  WHAT_HEADING,
+} from '../words/cloth/what.ts';
 import { choose, type Place } from './place.ts';
 
 const PICTURES: Record<Becomes, SVGTemplateResult> = {
@@ -16,56 +24,41 @@ const PICTURES: Record<Becomes, SVGTemplateResult> = {
 
 export function whatPart(place: Place): TemplateResult {
   const { snapshot, cloth } = place;
-  const says: Record<Becomes, string> = {
-    cushion: `a ${term('cushion', snapshot.settings.dialect)}`,
-    bag: 'a bag or pocket',
-    cover: 'a cover over a form',
-  };
   return html`<section class="cloth-part" aria-labelledby="becomes-heading">
     <fieldset>
-      <legend id="becomes-heading">What is it to be?</legend>
+      <legend id="becomes-heading">${WHAT_HEADING}</legend>
       <div class="cards">
         ${(['cushion', 'bag', 'cover'] as const).map(
           (becomes) => html`<label class="card">
             <input type="radio" name="becomes" .checked=${cloth.becomes === becomes} @change=${() => choose(place, f.becomes, becomes)} />
-            <svg viewBox="0 0 80 48" aria-hidden="true">${PICTURES[becomes]}</svg><span>${says[becomes]}</span>
+            <svg viewBox="0 0 80 48" aria-hidden="true">${PICTURES[becomes]}</svg><span>${sayBecomes(becomes, snapshot.settings.dialect)}</span>
           </label>`,
         )}
       </div>
     </fieldset>
     ${cloth.becomes === 'bag' ? openSide(place) : nothing}
-    ${cloth.becomes === 'cover' ? html`<p class="muted">The form takes the place of the ${place.pad}: it goes in before the last side is joined.</p>` : nothing}
+    ${cloth.becomes === 'cover' ? html`<p class="muted">${sayForm(place.pad)}</p>` : nothing}
     <label class="tick">
       <input type="checkbox" .checked=${cloth.isMirrored}
         @change=${(event: Event) => choose(place, f.front, (event.target as HTMLInputElement).checked ? 'cloth' : 'panel')} />
-      <span>The front is cloth too, with a strip of its own</span>
+      <span>${FRONT_OF_CLOTH}</span>
     </label>
-    ${cloth.isMirrored ? html`<p class="consequence">Cut 2 pieces and work 2 strips to the same counts, the second with its sides in the other order. Measure the front's cloth between its seams, where it says panel.</p>` : nothing}
-    <div class="cloth-row"><span>Lengths in</span>${segmented<Units>(
-      'Lengths in',
-      snapshot.settings.units,
-      [
-        { value: 'cm', says: 'cm' },
-        { value: 'inch', says: 'inches' },
-      ],
-      (units) => place.send({ type: 'SETTLE', settings: { units } }),
-    )}</div>
+    ${cloth.isMirrored ? html`<p class="consequence">${FRONT_OF_CLOTH_DONE}</p>` : nothing}
   </section>`;
 }
 
 function openSide(place: Place): TemplateResult {
   const { snapshot } = place;
   const sides = snapshot.making.edge.corners.length;
-  if (sides < 2)
-    return html`<p class="consequence">A piece without corners has no side to leave open: join it as far as you like, and finish both edges off.</p>`;
+  if (sides < 2) return html`<p class="consequence">${NO_SIDE_TO_OPEN}</p>`;
   const chosen = snapshot.project.texts[f.openSide] ?? '1';
   return html`<div class="cloth-row">
-    <label for=${fieldId(f.openSide)}>Front side that stays open</label>
+    <label for=${fieldId(f.openSide)}>${OPEN_SIDE}</label>
     <select id=${fieldId(f.openSide)} @change=${(event: Event) => choose(place, f.openSide, (event.target as HTMLSelectElement).value)}>
       ${Array.from({ length: sides }, (_, side) => `${side + 1}`).map(
-        (text) => html`<option value=${text} ?selected=${text === chosen}>side ${text}</option>`,
+        (text) => html`<option value=${text} ?selected=${text === chosen}>${optionSide(text)}</option>`,
       )}
     </select>
   </div>
-  <p class="muted">Its stitches are not joined. Fasten off at both its corners.</p>`;
+  <p class="muted">${OPEN_SIDE_DONE}</p>`;
 }

@@ -4,6 +4,7 @@
  */
 import { html, type TemplateResult } from 'lit-html';
 import { fetchedPart, type Part } from '../controls/fetched-part.ts';
+import { fromSize } from '../edge/from-size.ts';
 import { moreChoices } from '../edge/more-choices.ts';
 import { recipePanel } from '../edge/recipe.ts';
 import { openUneven } from '../edge/uneven.ts';
@@ -63,12 +64,26 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
   const place = (tab: Tab, fetchPart: () => Promise<Part>): Part =>
     fetchedPart(fetchPart, onChange, places[tab].says);
   const mishaps = mishapsFold(onChange);
+  const uneven = openUneven(onChange);
+  let startsFromSize = false;
+  const startFromSize = (send: Send): void => {
+    startsFromSize = true;
+    send({ type: 'SHOW', tab: 'cloth' });
+  };
+  /** Whether the place is to open there; once. */
+  const takeStart = (): boolean => {
+    const starts = startsFromSize;
+    startsFromSize = false;
+    return starts;
+  };
   return {
     panelRow,
     recipePanel,
     moreChoices,
     panels: {
-      cloth: place('cloth', async () => (await import('../cloth/panel.ts')).openCloth(onChange, pace)),
+      cloth: place('cloth', async () =>
+        (await import('../cloth/panel.ts')).openCloth(onChange, pace, takeStart),
+      ),
       walk: (snapshot, send) =>
         html`${walkPanel(snapshot, send, aids)} ${lessonsOffer(openLessons)} ${mishaps(snapshot, send)}`,
       wrong: place('wrong', async () => (await import('../wrong/panel.ts')).openWrong(onChange)),
@@ -84,7 +99,7 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
     twinGrid,
     viewButtons,
     workedPanel,
-    uneven: openUneven(onChange),
+    uneven: (snapshot, send) => html`${uneven(snapshot, send)} ${fromSize(() => startFromSize(send))}`,
     keysDialog,
     stepBar,
     findingsBar: openFindingsBar(),

@@ -91,7 +91,7 @@ export function yarnLeft(cloth: Cloth, needs: readonly YarnNeed[]): Enough[] | n
 export const piecesOf = (cloth: Cloth): number => (cloth.measures.value(f.pieces) ?? 1) * stripsOf(cloth);
 
 /** 1 cm not used along each selvedge: common practice. */
-const selvedge = 10;
+export const selvedge = 10;
 
 export function layoutOf(cloth: Cloth): ClothResult<Layout> | null {
   const clothWidth = cloth.measures.value(f.clothWidth);
@@ -107,8 +107,12 @@ export function layoutOf(cloth: Cloth): ClothResult<Layout> | null {
   });
 }
 
+/** A form is as large as its cover, a pad larger, where nothing else is chosen. */
+export const padRuleOf = ({ measures, becomes }: Pick<Cloth, 'measures' | 'becomes'>): PadRule =>
+  measures.chosen<PadRule>(f.padRule, becomes === 'cover' ? 'same' : 'usual');
+
 export function padOf(cloth: Cloth, units: Units): { pad: Pad; rule: PadRule } | null {
   if (!cloth.plan || cloth.becomes === 'bag') return null;
-  const rule = cloth.measures.chosen<PadRule>(f.padRule, cloth.becomes === 'cover' ? 'same' : 'usual');
-  return { pad: padFor(pieceBox(cloth.plan.finishedBack), rule, units), rule };
+  const rule = padRuleOf(cloth);
+  return { pad: padFor(cloth.plan.finishedBack, rule, units), rule };
 }

@@ -5,6 +5,7 @@
 import type { Page } from 'playwright-core';
 import type { AppEvent } from '../../src/state/snapshot.ts';
 import type { Device, OpenOptions } from './app.ts';
+import { clothScenes } from './scenes-cloth.ts';
 import { panelScenes } from './scenes-panels.ts';
 import { walkScenes } from './scenes-walk.ts';
 
@@ -112,6 +113,7 @@ export const scenes: PictureScene[] = [
     events: [...typed({ 'worked.edging.0.2': '61' }), { type: 'SHOW', tab: 'wrong' }],
     whole: true,
   },
+  ...clothScenes,
   ...walkScenes,
   ...panelScenes,
 ];

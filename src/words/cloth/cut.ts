@@ -9,7 +9,7 @@ import {
 } from '../../../core/index.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
-import { sayLength, sayPitch, saySize, signed } from './lengths.ts';
+import { listed, sayLength, sayPitch, saySize, signed } from './lengths.ts';
 
 /** "42.5 × 42.5 cm", "37.6 cm across", or the sides of a polygon. */
 export function sayPiece(piece: Piece, units: Units): string {
@@ -21,6 +21,23 @@ export function sayPiece(piece: Piece, units: Units): string {
   const { width, height } = pieceBox(piece);
   return `in a box of ${saySize(width, height, units)}`;
 }
+
+/** A piece by the box around it: "42.5 cm by 40 cm". */
+export function sayOutline(piece: Piece, units: Units): string {
+  const { width, height } = pieceBox(piece);
+  return piece.shape === 'round'
+    ? `${sayLength(width, units)} across`
+    : `${sayLength(width, units)} by ${sayLength(height, units)}`;
+}
+
+export const CUT = {
+  heading: 'Cut the cloth',
+  waiting: 'The cut',
+  waits: 'It stands here once the panel and the depth of the foundation are measured.',
+  seam: 'seam',
+  back: 'finished back',
+  front: 'finished front',
+} as const;
 
 /** The cut to the next step of a tape above: too large can be trimmed. */
 export function sayCut({ cut }: ClothPlan, units: Units): { size: string; isRounded: boolean } {
@@ -59,22 +76,54 @@ const STRIPS: Record<Comparison['what'], [strip: string, edge: string]> = {
   'edging-on-front': ['the edging', "the front's edge"],
 };
 
+export const LIES = {
+  heading: 'How it will lie',
+  how: 'Count stitches along a ruler, in the middle of a side.',
+  baseAsTops: 'Where the base is not measured, it is taken to be as the tops.',
+} as const;
+
+export const saySides = (sides: readonly number[]): string =>
+  sides.length === 1 ? `side ${sides[0]}` : `sides ${listed(sides)}`;
+
 export type SaidLie = { lead: string; numbers: string; lengths: string; then: string; isWarned: boolean };
 
+/** `seam`: the side's seam, mm. */
+export type LieAt = { units: Units; corners: boolean; seam: number };
+
+/**
+ * At a corner the raw edge runs on past the seam by the strip's depth, and the corner's stitches open there: a base
+ * that is no shorter than the seam needs no stretching. Our own judgement.
+ */
+const cornersOpen = ({ what, percent, length }: Comparison, { corners, seam }: LieAt): boolean =>
+  what === 'base-on-cut' && corners && percent < 0 && length >= seam * (1 - lieBand.stretch / 100);
+
 /** "The strip's tops on the seam: +3.8 %, 3 stitches over." */
-export function sayLie(comparison: Comparison, units: Units): SaidLie {
+export function sayLie(comparison: Comparison, at: LieAt): SaidLie {
   const { what, length, along, percent, stitches, give, lies, mend } = comparison;
+  const { units } = at;
   const [strip, edge] = STRIPS[what];
   const off = give >= 0.5 ? `, ${signed(give).replace('+', '')} % either way` : '';
   const whole = Math.round(Math.abs(stitches));
   const over = whole === 0 ? '' : `, ${many(whole, 'stitch', 'stitches')} ${percent < 0 ? 'short' : 'over'}`;
+  const opens = cornersOpen(comparison, at);
   return {
     lead: `${strip} on ${edge}`,
     numbers: `${signed(percent)} %${over}${off}`,
     lengths: `${sayLength(length, units)} on ${sayLength(along, units)}`,
-    then: thenOf(percent, lies, mend, units),
-    isWarned: lies !== 'fits',
+    then: opens
+      ? 'The corners take that up: their stitches open out along the raw edge.'
+      : thenOf(percent, lies, mend, units),
+    isWarned: lies !== 'fits' && !opens,
   };
+}
+
+/** In a word, before it is opened. */
+export function sayLieTag({ lies, cut }: ClothPlan): string {
+  const corners = cut.shape !== 'round';
+  const isWarned = lies.some(({ comparisons, seam }) =>
+    comparisons.some((one) => one.lies !== 'fits' && !cornersOpen(one, { units: 'cm', corners, seam })),
+  );
+  return isWarned ? 'look here' : 'it fits';
 }
 
 function thenOf(percent: number, lies: Comparison['lies'], mend: Comparison['mend'], units: Units): string {

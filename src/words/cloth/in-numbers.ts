@@ -5,12 +5,9 @@ import type { Units } from '../../state/snapshot.ts';
 import { many, ordinal } from '../numbers.ts';
 import type { Sentences } from '../walk/telling.ts';
 import { sayPiece } from './cut.ts';
-import { sayLength } from './lengths.ts';
+import { listed, sayLength } from './lengths.ts';
 
 type More = (cloth: Cloth & { pins: readonly Pin[] }, units: Units) => Partial<Sentences>;
-
-const listed = (numbers: readonly number[]): string =>
-  numbers.length < 2 ? `${numbers[0]}` : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
 
 /** Sides of which the same is said, said once: "Sides 1 and 3: 16.8 cm in, …". */
 function bySides(pins: readonly Pin[], say: (own: readonly Pin[]) => string): string {

@@ -67,3 +67,7 @@ export const signed = (value: number, most = 1): string => {
   const text = number(most).format(Math.abs(value));
   return text === '0' ? '0' : `${value > 0 ? '+' : '\u2212'}${text}`;
 };
+
+/** 1, 2, 4 → "1, 2 and 4". */
+export const listed = (numbers: readonly number[]): string =>
+  numbers.length < 2 ? `${numbers[0]}` : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;

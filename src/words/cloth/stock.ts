@@ -1,22 +1,21 @@
 /** Yarn, cloth and pads in sentences. A band stays a band. */
 import {
   type Ball,
-  type Band,
   ballsFor,
   type Enough,
   type Layout,
   type Pad,
   type PadRule,
-  type Piece,
-  pieceBox,
+  padRules,
   together,
   toTape,
   type YarnNeed,
 } from '../../../core/index.ts';
 import type { YarnField } from '../../state/cloth-fields.ts';
+import type { Becomes } from '../../state/cloth-types.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
-import { sayBand, sayGrams, sayLength, sayLong, saySize } from './lengths.ts';
+import { lengthText, sayBand, sayGrams, sayLength, sayLong, saySize } from './lengths.ts';
 
 export const YARN_PARTS: Record<YarnField, string> = {
   foundation: 'foundation',
@@ -24,16 +23,24 @@ export const YARN_PARTS: Record<YarnField, string> = {
   join: 'join',
 };
 
-/** "about 18–27 m, by what is in print", "13.9 m, 5.5 g". */
+/** "about 18–27 m" or "13.9 m, 5.5 g". */
+export function sayNeedShort(need: YarnNeed, units: Units): string {
+  const metres = need.metres && sayBand(need.metres, (value) => sayLong(Math.ceil(value * 10) * 100, units));
+  const grams = need.grams && sayBand(need.grams, (value) => sayGrams(Math.ceil(value * 2) / 2));
+  const amount = [metres, grams].filter(Boolean).join(', ');
+  return need.from === 'published' ? `about ${amount}` : amount;
+}
+
+/** "Somewhere in 18–27 m: a rough band from print", "13.9 m, 5.5 g". */
 export function sayNeed(need: YarnNeed, units: Units): string {
   if (need.from === 'nothing')
     return need.part === 'join'
       ? 'measure a swatch: nothing is in print for slip stitches'
       : 'measure a swatch, or the panel';
-  const metres = need.metres && sayBand(need.metres, (value) => sayLong(Math.ceil(value * 10) * 100, units));
-  const grams = need.grams && sayBand(need.grams, (value) => sayGrams(Math.ceil(value * 2) / 2));
-  const amount = [metres, grams].filter(Boolean).join(', ');
-  return need.from === 'published' ? `somewhere in ${amount}: a rough band from print` : amount;
+  const short = sayNeedShort(need, units);
+  return need.from === 'published'
+    ? `somewhere in ${short.replace(/^about /, '')}: a rough band from print`
+    : short;
 }
 
 export const sayBalls = (needs: readonly YarnNeed[], ball: Ball | undefined): string => {
@@ -65,21 +72,31 @@ export function sayLayout({ across, rows, isTurned, length }: Layout, units: Uni
   return `Buy ${sayLong(toBuy(length, units), units)}: ${many(across, 'piece')} across in ${many(rows, 'row')}${turned}, ${sayLength(toTape(length, units, 'up'), units)} in all.`;
 }
 
-export const PAD_RULES: Record<PadRule, string> = {
-  usual: '2.5 cm larger than the back is usual: it fills the corners.',
-  full: '5 cm larger, for a firm, full piece. 3 to 5 cm is in print too.',
-  same: 'As large as the back: for firm or thin forms.',
+export const PAD_RULE_NAMES: Record<PadRule, string> = { usual: 'usual', full: 'fuller', same: 'the same' };
+export const PAD_RULE_HEADING = 'Size';
+export const PAD_WAITS = 'It stands here once the panel is measured.';
+
+/** By how much a rule has the pad larger than the back. */
+export const sayPadLarger = (rule: PadRule, units: Units): string => sayLength(padRules[rule], units);
+
+const PAD_RULES: Record<PadRule, (larger: string, units: Units) => string> = {
+  usual: (larger) => `${larger} larger than the back is usual: it fills the corners.`,
+  full: (larger, units) =>
+    `${larger} larger, for a firm, full piece. ${lengthText(30, units)} to ${sayLength(50, units)} is in print too.`,
+  same: () => 'As large as the back: for firm or thin forms.',
 };
 
-export function sayPad({ width, height, sold }: Pad, units: Units): string {
-  const sizes = sold.map((size) => sayLength(size, units)).join(' or ');
-  return `${saySize(width, height, units)}${sizes ? `. Sold near it: ${sizes} square` : ''}.`;
-}
+export const sayPadRule = (rule: PadRule, units: Units): string =>
+  `${PAD_RULES[rule](sayPadLarger(rule, units), units)} 1 source of 6 has it otherwise.`;
 
-export function sayCutForm(piece: Piece, units: Units): string {
-  const { width, height } = pieceBox(piece);
-  return piece.shape === 'round' ? `${sayLength(width, units)} across` : saySize(width, height, units);
-}
+/** What goes in, by what it becomes. */
+export const sayInside = (becomes: Becomes, pad: string): string => (becomes === 'cover' ? 'form' : pad);
 
-export const bandOf = (need: Band | null, say: (value: number) => string): string =>
-  need ? sayBand(need, say) : '';
+/** "43.4 × 43.2 cm": for a line of the list. */
+export const sayPadSize = ({ width, height, isRound }: Pad, units: Units): string =>
+  isRound ? `${sayLength(width, units)} across` : saySize(width, height, units);
+
+export function sayPad(pad: Pad, units: Units): string {
+  const sizes = pad.sold.map((size) => sayLength(size, units)).join(' or ');
+  return `${sayPadSize(pad, units)}${sizes ? `. Sold near it: ${sizes} square` : ''}.`;
+}

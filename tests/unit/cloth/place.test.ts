@@ -174,7 +174,7 @@ describe('a wanted size', () => {
       'cloth.stretch-length.front': '10.4',
     };
     const { project, making } = made({ texts });
-    const found = wantedCounts(clothOf(project, 'cm', making).measures, making);
+    const found = wantedCounts(clothOf(project, 'cm', making), making);
     expect(found?.ok && found.value.map(({ nearest }) => nearest.front)).toEqual([76, 58, 76, 58]);
   });
 });

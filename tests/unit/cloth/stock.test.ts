@@ -180,15 +180,32 @@ describe('cutting several backs', () => {
 
 describe('pads', () => {
   it('are usually 2.5 cm larger than the cover, and told with the sizes sold around that', () => {
-    expect(padFor({ width: 407, height: 407 }, 'usual', 'cm')).toEqual({
+    expect(padFor({ shape: 'rectangle', width: 407, height: 407 }, 'usual', 'cm')).toEqual({
       width: 432,
       height: 432,
+      isRound: false,
       sold: [400, 450],
     });
-    expect(padFor({ width: 406.4, height: 406.4 }, 'usual', 'inch').sold).toEqual([16 * 25.4, 18 * 25.4]);
+    expect(padFor({ shape: 'rectangle', width: 406.4, height: 406.4 }, 'usual', 'inch').sold).toEqual([
+      16 * 25.4,
+      18 * 25.4,
+    ]);
+  });
+  it('for a round are round, whatever the square sizes sold', () => {
+    expect(padFor({ shape: 'round', diameter: 400 }, 'usual', 'cm')).toEqual({
+      width: 425,
+      height: 425,
+      isRound: true,
+      sold: [],
+    });
   });
   it('that are not square have no standard size', () => {
-    expect(padFor({ width: 500, height: 300 }, 'full', 'cm')).toEqual({ width: 550, height: 350, sold: [] });
+    expect(padFor({ shape: 'rectangle', width: 500, height: 300 }, 'full', 'cm')).toEqual({
+      width: 550,
+      height: 350,
+      isRound: false,
+      sold: [],
+    });
   });
 });
 
