@@ -91,6 +91,7 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
         (await import('../take-along/panel.ts')).openTakeAlong(
           onChange,
           async () => (await import('../draw-for-print.ts')).drawForPrint,
+          async () => (await import('../draw-clip.ts')).drawClip,
         ),
       ),
     },

@@ -12,6 +12,8 @@ import { writeOut, writeSizes } from '../words/pattern/write-out.ts';
 import type { WriteOptions } from '../words/pattern/writing.ts';
 import { speakerOf } from '../words/speaker.ts';
 import { type Confirming, checkPart } from './check-part.ts';
+import { openClip } from './clip/clip-part.ts';
+import type { DrawClip } from './clip/frames.ts';
 import { openPacker, sharedOf } from './links.ts';
 import { openOpening } from './open-part.ts';
 import { fieldText, type Place } from './place.ts';
@@ -22,16 +24,18 @@ import { openSheets } from './sheets/sheets-part.ts';
 import { readSizes } from './sizes.ts';
 import { sizesPart } from './sizes-part.ts';
 
-/** @param fetchDrawing what draws on paper, fetched when a sheet is first shown */
+/** @param fetchDrawing what draws on paper, fetched when a sheet is first shown; `fetchClip` what draws a clip, when one is made */
 export function openTakeAlong(
   onChange: () => void,
   fetchDrawing: () => Promise<DrawForPrint>,
+  fetchClip: () => Promise<DrawClip>,
 ): (snapshot: Snapshot, send: Send) => TemplateResult {
   let said = '';
   let saidSent = '';
   let read: string | null = null;
   const packers: Packers = { edge: openPacker(onChange), wrong: openPacker(onChange) };
   const opening = openOpening(onChange);
+  const clip = openClip(onChange, fetchClip);
   const sheets = openSheets(onChange, fetchDrawing);
   const confirm = (text: string): void => {
     read = text;
@@ -55,7 +59,7 @@ export function openTakeAlong(
       said,
       tell,
       confirming: { read, confirm },
-      sending: html`${sendPart(place, packers, { said: saidSent, tell: tellSent })} ${opening(place)}`,
+      sending: html`${sendPart(place, packers, { said: saidSent, tell: tellSent })} ${opening(place)} ${clip(place)}`,
       printing: sheets({ place, written, link: packers.edge(snapshot, () => sharedOf(snapshot, 'edge')) }),
     });
   };

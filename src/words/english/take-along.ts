@@ -1,6 +1,13 @@
 /** The sentences of "Take along". */
 import type { TakeAlongMessages } from '../pattern/messages.ts';
-import { counted } from '../speaker.ts';
+import { counted, type Speaker } from '../speaker.ts';
+
+/** "1 minute 4 seconds" */
+function lasting(seconds: number, speaker: Speaker): string {
+  const minutes = Math.floor(seconds / 60);
+  const rest = counted(speaker, seconds % 60, { one: 'second', other: 'seconds' });
+  return minutes === 0 ? rest : `${counted(speaker, minutes, { one: 'minute', other: 'minutes' })} ${rest}`;
+}
 
 export const takeAlong: TakeAlongMessages = {
   heading: 'Take along',
@@ -58,6 +65,26 @@ export const takeAlong: TakeAlongMessages = {
   sendLinesAbout: 'For where addresses are not allowed. Change nothing in it: the last line notices.',
   sendCopyLines: 'Copy as text',
   sendLinesCopied: 'The text is copied.',
+  clip: 'A clip for a lesson',
+  clipAbout: 'A stretch of the walk as a video without sound, with what is to be done written into it.',
+  clipFrom: 'from',
+  clipTo: 'to the end of',
+  clipPace: 'each step is shown for',
+  clipSeconds: ({ seconds }, speaker) =>
+    seconds === 0.5 ? 'half a second' : counted(speaker, seconds, { one: 'second', other: 'seconds' }),
+  clipLength: ({ steps, seconds }, speaker) =>
+    `${counted(speaker, steps, { one: 'step', other: 'steps' })}, ${lasting(seconds, speaker)}.`,
+  clipTooLong: ({ steps, most }, { formatting: { plain } }) =>
+    `That is ${plain(steps)} steps. A clip holds at most ${plain(most)}: choose less.`,
+  clipMake: 'Make the clip',
+  clipProgress: 'How far the clip is',
+  clipDone: ({ done, all }, { formatting: { plain } }) => `${plain(done)} of ${plain(all)} steps`,
+  clipStop: 'Stop',
+  clipStopped: 'Stopped. Nothing was saved.',
+  clipFailed: 'The clip could not be made here. A shorter one may work.',
+  clipSaved: ({ file, seconds }, speaker) => `Saved as ${file}, ${lasting(seconds, speaker)}.`,
+  clipSavedStills: ({ file, pictures }, speaker) =>
+    `This browser makes no video. Saved as ${file}: ${counted(speaker, pictures, { one: 'picture', other: 'pictures' })}, one a step.`,
   opening: 'Open what was sent to you',
   openingAbout: 'It is shown beside your own work, which stays as it is.',
   openingField: 'the address or the text, with all that stands around it',

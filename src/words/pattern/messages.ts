@@ -131,6 +131,16 @@ export type TakeAlongMessages = Record<
   | 'sendLinesAbout'
   | 'sendCopyLines'
   | 'sendLinesCopied'
+  | 'clip'
+  | 'clipAbout'
+  | 'clipFrom'
+  | 'clipTo'
+  | 'clipPace'
+  | 'clipMake'
+  | 'clipProgress'
+  | 'clipStop'
+  | 'clipStopped'
+  | 'clipFailed'
   | 'opening'
   | 'openingAbout'
   | 'openingField'
@@ -159,6 +169,12 @@ export type TakeAlongMessages = Record<
   sideOf: Say<{ side: number; name: string }>;
   ringOf: Say<{ name: string }>;
   sendLong: Say<{ signs: number }>;
+  clipSeconds: Say<{ seconds: number }>;
+  clipLength: Say<{ steps: number; seconds: number }>;
+  clipTooLong: Say<{ steps: number; most: number }>;
+  clipDone: Say<{ done: number; all: number }>;
+  clipSaved: Say<{ file: string; seconds: number }>;
+  clipSavedStills: Say<{ file: string; pictures: number }>;
   openingTroubles: Record<'cut' | 'newer' | 'unreadable' | 'nothing', string>;
   checkCount: Say<{ round: number; of: 'side' | 'all'; count: number }>;
   checkOpen: Say<{ round: number }>;
