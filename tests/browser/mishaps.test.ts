@@ -67,6 +67,24 @@ describe('a stitch missed on purpose', () => {
     expectClean();
   });
 
+  test('keeps every answer, however soon one follows another', async () => {
+    const { page } = await openApp();
+    await openFold(page);
+    await kind(page, 'A stitch missed').click();
+    await page.locator('.mishap-place').waitFor();
+    // All between two renderings: nothing is drawn while a script runs.
+    await page.evaluate(() => {
+      const side = document.getElementById('mishap-side') as HTMLSelectElement;
+      side.selectedIndex = 2;
+      side.dispatchEvent(new Event('change', { bubbles: true }));
+      const place = document.getElementById('field-mishap-place') as HTMLInputElement;
+      place.value = '12';
+      place.dispatchEvent(new Event('input', { bubbles: true }));
+      document.querySelector<HTMLButtonElement>('.mishap-place .action')!.click();
+    });
+    expect(await putInNow(page)).toMatchObject([{ side: 2, place: 11 }]);
+  });
+
   test('is told where it cannot be, and nothing is put in', async () => {
     const { page } = await openApp();
     await openFold(page);

@@ -13,7 +13,11 @@ export type Chosen = {
 
 export const nothingChosen: Chosen = { draft: emptyDraft, problems: [], from: null };
 
-export type Choose = (chosen: Chosen) => void;
+/**
+ * Changes what is chosen. It is given what is chosen at that moment: two answers may come before the fold is rendered
+ * anew, and the second must not bring back what the first one changed.
+ */
+export type Choose = (change: (now: Chosen) => Chosen) => void;
 
 /** What the fold is a function of, and how it is answered. */
 export type Putting = { snapshot: Snapshot; send: Send; chosen: Chosen; choose: Choose };

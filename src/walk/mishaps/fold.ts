@@ -1,7 +1,7 @@
 /** The fold in which mishaps are played with. What is in it is fetched when it is first opened. */
 import { html, nothing } from 'lit-html';
 import { fetchedPart, type Part } from '../../controls/fetched-part.ts';
-import type { Chosen } from './chosen.ts';
+import type { Choose, Chosen } from './chosen.ts';
 
 /** `onChange` asks for a new rendering where the snapshot is the same. */
 export function mishapsFold(onChange: () => void): Part {
@@ -9,8 +9,8 @@ export function mishapsFold(onChange: () => void): Part {
   const inside = fetchedPart(async () => {
     const { mishapsPanel, nothingChosen } = await import('./panel.ts');
     let chosen: Chosen = nothingChosen;
-    const choose = (next: Chosen): void => {
-      chosen = next;
+    const choose: Choose = (change) => {
+      chosen = change(chosen);
       onChange();
     };
     return (snapshot, send) => mishapsPanel(snapshot, send, chosen, choose);

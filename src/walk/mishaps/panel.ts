@@ -9,6 +9,7 @@ import {
   entryOf,
   has,
   kindsIn,
+  type Mishap,
   needs,
   type Plan,
   whyNot,
@@ -39,7 +40,8 @@ export function mishapsPanel(snapshot: Snapshot, send: Send, chosen: Chosen, cho
         'When does it happen?',
         round,
         actRounds.map((value) => ({ value, says: TIMES[value] })),
-        (value: ActRound) => choose(withDraft(shown, { when: { ...draft.when, round: value }, kind: null })),
+        (round: ActRound) =>
+          choose((now) => withDraft(now, { when: { ...now.draft.when, round }, kind: null })),
       )}
       ${round === 'edging' && snapshot.making.plan.edgings.length > 1 ? whichEdging(shown, choose, snapshot.making.plan) : nothing}
       <ul class="mishap-kinds" aria-labelledby="mishaps-when">
@@ -54,7 +56,8 @@ function whichEdging(chosen: Chosen, choose: Choose, { edgings }: Plan): Templat
   const options = edgings.map((_, edging) => `round ${edging + 1}`);
   return chooser(
     { label: 'edging round', id: 'mishap-edging', options, chosen: draft.when.edging },
-    (edging) => choose(withDraft(chosen, { when: { ...draft.when, edging }, place: null, count: null })),
+    (edging) =>
+      choose((now) => withDraft(now, { when: { ...now.draft.when, edging }, place: null, count: null })),
   );
 }
 
@@ -67,7 +70,7 @@ function kindEntry(kind: ActKind, { snapshot, send, chosen, choose }: Putting): 
   const id = `mishap-${kind}`;
   const press = (): void => {
     if (why !== null) return;
-    choose(withDraft(chosen, { kind: open ? null : kind, place: null, count: null }));
+    choose((now) => withDraft(now, { kind: open ? null : kind, place: null, count: null }));
   };
   return html`<button type="button" class="mishap-kind" aria-expanded=${open ? 'true' : 'false'}
       aria-controls=${open ? id : nothing} aria-disabled=${why === null ? nothing : 'true'} @click=${press}>
@@ -81,7 +84,7 @@ function placing({ snapshot, send, chosen, choose }: Putting): TemplateResult {
   const { draft } = chosen;
   const { plan } = snapshot.making;
   const kind = draft.kind as ActKind;
-  const change = (part: Partial<Draft>): void => choose(withDraft(chosen, part));
+  const change = (part: Partial<Draft>): void => choose((now) => withDraft(now, part));
   const count = countFor(draft, plan);
   return html`
     ${needs(kind, 'side') && plan.edge.sides.length > 1 ? sideChooser(draft, plan, change) : nothing}
@@ -90,20 +93,22 @@ function placing({ snapshot, send, chosen, choose }: Putting): TemplateResult {
     ${count ? number({ at: 'count', label: countLabel(kind, plan), bounds: count }, snapshot, chosen, change) : nothing}
     ${ways(draft, plan, change)}
     ${otherProblems(chosen, snapshot)}
-    <button type="button" class="button action" @click=${() => putIn(snapshot, send, chosen, choose)}>Put it in</button>`;
+    <button type="button" class="button action" @click=${() => putIn(snapshot, send, choose)}>Put it in</button>`;
 }
 
 /** Adds the mishap if core can carry it out; otherwise tells what is in the way. */
-function putIn({ project, making }: Snapshot, send: Send, chosen: Chosen, choose: Choose): void {
-  const read = readDraft(chosen.draft, making.plan);
-  const mishaps = read.ok ? [...project.mishaps, read.mishap] : project.mishaps;
-  const problems = read.ok ? checkActs(mishaps, making.plan) : read.problems;
-  if (problems.length > 0) {
-    choose({ ...chosen, problems });
-    return;
-  }
+function putIn({ project, making }: Snapshot, send: Send, choose: Choose): void {
+  let mishaps: readonly Mishap[] | null = null;
+  choose((now) => {
+    const read = readDraft(fitted(now.draft, making.plan), making.plan);
+    const all = read.ok ? [...project.mishaps, read.mishap] : project.mishaps;
+    const problems = read.ok ? checkActs(all, making.plan) : read.problems;
+    if (problems.length > 0) return { ...now, problems };
+    mishaps = all;
+    return withDraft(now, { kind: null });
+  });
+  if (!mishaps) return;
   send({ type: 'CHANGE', project: { mishaps } });
-  choose(withDraft(chosen, { kind: null }));
   // The result stands above, drawn with the next frame.
   requestAnimationFrame(() =>
     requestAnimationFrame(() => {

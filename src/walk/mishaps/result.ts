@@ -46,14 +46,14 @@ export function wayBack(
   if (from === null || from === place) return nothing;
   const back = (): void => {
     send({ type: 'JUMP', to: from });
-    choose({ ...chosen, from: null });
+    choose((now) => ({ ...now, from: null }));
   };
   return html`<button type="button" class="button way-back" @click=${back}><span aria-hidden="true">‹</span> Back to your step ${from + 1}</button>`;
 }
 
 const put = (send: Send, mishaps: readonly Mishap[]): void => send({ type: 'CHANGE', project: { mishaps } });
 
-function entry(mishap: Mishap, index: number, { snapshot, send, chosen, choose }: Putting): TemplateResult {
+function entry(mishap: Mishap, index: number, { snapshot, send, choose }: Putting): TemplateResult {
   const { making, settings, project, place } = snapshot;
   const { title } = mishapStory(mishap.kind, mishap.round ?? 'foundation', making.plan, settings);
   // One that has no place on this panel is not in the making.
@@ -62,7 +62,7 @@ function entry(mishap: Mishap, index: number, { snapshot, send, chosen, choose }
   const passed = questionsBefore(snapshot, to);
   const without = project.mishaps.filter((_, other) => other !== index);
   const go = (): void => {
-    choose({ ...chosen, from: chosen.from ?? place });
+    choose((now) => ({ ...now, from: now.from ?? place }));
     for (const { at, asks } of passed) {
       send({ type: 'JUMP', to: at });
       send({ type: 'ANSWER', asks });
