@@ -1,8 +1,10 @@
 /**
  * Pinning corner to corner: cutting both lanes at their corners and matching stretch with stretch.
  *
- * Rule: as many corners as both have are matched, in order, so that the sides differ as little as possible; where
- * one piece has a corner too few, two sides and the corner between them lie against one long side.
+ * Rule: as many corners as both have are matched, in order; where one piece has a corner too few, two sides and the
+ * corner between them lie against one long side. Which, the counts may tell: where all other sides are as they should
+ * be with one corner left out, that is what a person calls it, though another laying may differ less. Where they do
+ * not tell, the sides differ as little as possible.
  */
 
 import { mod, sum } from '../whole.ts';
@@ -44,49 +46,46 @@ export function alignCorners(meeting: Meeting): Stretch[] | null {
   return stretchesOf(meeting, frontCut, backCut, pinsOf(meeting, frontCut, backCut));
 }
 
-/** Pins with the least misfit; of several such ways the one that leaves out the corner that was left out. */
+/** Where the counts tell which corner was left out every other is pinned to its own; else they are with the least misfit. */
 function pinsOf(meeting: Meeting, front: Cut, back: Cut): Matched['pins'] {
-  const { pins, misfit } = matchCorners(front, back);
-  const [leftOut, another] = cornersLeftOut(meeting);
-  if (leftOut === undefined || another !== undefined) return pins;
-  const alone = front.corners.indexOf(facedBy(meeting, leftOut));
-  const known = back.corners.map((_, b): [number, number] => [b < alone ? b : b + 1, b]);
-  return misfitOf(known, front, back) === misfit ? known : pins;
+  const leftOut = knownLeftOut(meeting);
+  if (leftOut === null) return matchCorners(front, back).pins;
+  const known = back.corners.map((corner, b): [number, number] => {
+    const due = corner < leftOut ? corner : corner + 1;
+    return [front.corners.indexOf(facedBy(meeting, due)), b];
+  });
+  // Begun elsewhere by the hand, the corners do not come in the order of their own.
+  const isInOrder = known.every(([f], b) => b === 0 || f > (known[b - 1]?.[0] ?? 0));
+  return isInOrder ? known : matchCorners(front, back).pins;
 }
 
-function misfitOf(pins: Matched['pins'], front: Cut, back: Cut): number {
-  const ends = [...pins, [front.corners.length, back.corners.length] as const];
-  return sum(
-    ends.map(([f, b], i) => {
-      const [lastF, lastB] = pins[i - 1] ?? [-1, -1];
-      return Math.abs(between(front, lastF, f) - between(back, lastB, b));
-    }),
-  );
+/** The one corner that the counts tell was left out; null where they tell none. */
+function knownLeftOut(meeting: Meeting): number | null {
+  const [only, ...others] = cornersLeftOut(meeting);
+  return only === undefined || others.length > 0 ? null : only;
 }
 
 /**
- * Where the back has lost or gained a corner, its sides can no longer be counted off: the hand lays it so that the
- * corners it has fit as well as they can, and begins there.
+ * Where the back has lost or gained a corner, its sides can no longer be counted off: the hand begins where it would
+ * with the corner that is known to be left out; else it lays the back so that the corners it has fit as well as they can.
  */
 export function begunWhereItFits(meeting: Meeting): Meeting {
   const { front, back, start } = meeting;
   const k = back.sizes.length;
   if (front.sizes.length === k || front.sizes.length === 0 || k === 0) return meeting;
+  const leftOut = knownLeftOut(meeting);
+  const side = leftOut === null ? bestFittingSide(meeting) : begunWithout(meeting, leftOut);
+  return begunAt(meeting, mod(side - (start.turned ?? 0), k));
+}
+
+/** The side of the back from which its corners fit with the least misfit. */
+function bestFittingSide(meeting: Meeting): number {
   const frontCut = cutFront(meeting);
-  const asIs = { ...meeting, start: { ...start, offset: 0 } };
-  const [leftOut, another] = cornersLeftOut(meeting);
-  // Of several ways that fit as well, as it would be begun with the corner that is known to be left out.
-  let best = leftOut === undefined || another !== undefined ? 0 : begunWithout(meeting, leftOut);
-  const misfitFrom = (side: number) => matchCorners(frontCut, cutBack(begunAt(asIs, side))).misfit;
-  let least = misfitFrom(best);
-  for (let side = 0; side < k; side++) {
-    const misfit = misfitFrom(side);
-    if (misfit < least) {
-      best = side;
-      least = misfit;
-    }
-  }
-  return begunAt(meeting, mod(best - (start.turned ?? 0), k));
+  const asIs = { ...meeting, start: { ...meeting.start, offset: 0 } };
+  const misfits = meeting.back.sizes.map(
+    (_, side) => matchCorners(frontCut, cutBack(begunAt(asIs, side))).misfit,
+  );
+  return misfits.indexOf(Math.min(...misfits));
 }
 
 const whole = ({ front, back }: Meeting): Stretch => ({

@@ -96,6 +96,16 @@ describe('the findings', () => {
     expect(without(0)).not.toHaveProperty('frontCorner');
   });
 
+  it('say no other side to be off, though the back laid otherwise would differ less', () => {
+    const plan = planOf([29, 29, 39, 42, 53]);
+    // Without corner 0 the sides run 80, 42, 39, 29: begun on side 1 they would differ by 28 in all, and so by 32.
+    const findings = found([{ kind: 'corner-forgotten', corner: 0, round: 'foundation' }], plan);
+    expect(findings).toMatchObject([
+      { code: 'corner-count', leftOut: [0], frontCorner: 4 },
+      { code: 'side-off', frontSide: 4, backSide: 0, by: -4, follows: true },
+    ]);
+  });
+
   it('name no corner where more than one is lacking', () => {
     const two = [0, 2].map((corner): Mishap => ({ kind: 'corner-forgotten', corner }));
     expect(found(two)[0]).toMatchObject({ code: 'corner-count', by: -2, leftOut: [] });
