@@ -132,7 +132,11 @@ function writtenFrom({ snapshot, sizes, speaker }: Place): Written {
   const good = sizes.flatMap((size) => ('plan' in size ? [size] : []));
   const [first, ...others] = good;
   if (!first || others.length === 0)
-    return writeOut(making.plan, { ...options, adjustments: project.adjustments });
+    return writeOut(making.plan, {
+      ...options,
+      adjustments: project.adjustments,
+      ...(snapshot.cloth?.plan && { cloth: snapshot.cloth.plan }),
+    });
   return writeSizes(
     { names: good.map(({ name }) => name), plans: [first.plan, ...others.map(({ plan }) => plan)] },
     options,

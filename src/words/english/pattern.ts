@@ -18,12 +18,23 @@ const cornerUnit = (made: WrittenCorner['made'], of: Piece, { short }: Writer): 
 const corner = ({ made, size }: WrittenCorner, of: Piece, writer: Writer): string =>
   `${size} ${cornerUnit(made, of, writer)}`;
 
-/** "2, 2, 2, 2 ch"; each with its unit where they differ. */
-function listed(corners: readonly WrittenCorner[], of: Piece, writer: Writer): string {
-  const [first] = corners;
-  if (!first || corners.some(({ made }) => made !== first.made))
-    return corners.map((one) => corner(one, of, writer)).join(', ');
-  return `${corners.map(({ size }) => size).join(', ')} ${cornerUnit(first.made, of, writer)}`;
+/** "4 corners of 2 ch", "corners 2, 2, 1, 2 ch"; each with its unit where they differ. */
+function listed(all: readonly WrittenCorner[], of: Piece, writer: Writer): string {
+  const [first] = all;
+  if (!first || all.some(({ made }) => made !== first.made))
+    return `corners ${all.map((one) => corner(one, of, writer)).join(', ')}`;
+  if (all.length > 1 && all.every(({ size }) => size === first.size))
+    return `${all.length} corners of ${corner(first, of, writer)}`;
+  return `corners ${all.map(({ size }) => size).join(', ')} ${cornerUnit(first.made, of, writer)}`;
+}
+
+/** "6 sides of 30", "sides 62, 38, 62, 38" */
+function sidesOf(sides: Counts['sides'], writer: Writer): string {
+  const all = sides.map((side) => writer.amount(side));
+  const [first] = all;
+  return all.length > 1 && all.every((side) => side === first)
+    ? `${all.length} sides of ${first}`
+    : `sides ${all.join(', ')}`;
 }
 
 const leg = ({ count, corner: after, times }: WrittenLeg, writer: Writer): string => {
@@ -33,11 +44,11 @@ const leg = ({ count, corner: after, times }: WrittenLeg, writer: Writer): strin
   return times > 1 ? `[${once}] ${times} times` : once;
 };
 
-/** "sides 60, 36, 60, 36; corners 2, 2, 2, 2 ch; 200 in all" */
+/** "sides 60, 36, 60, 36; 4 corners of 2 ch; 200 in all" */
 const counts = ({ sides, corners: all, total }: Counts, of: Piece, writer: Writer): string => {
   const inAll = `${writer.amount(total)} in all`;
   if (all.length === 0) return inAll;
-  return `sides ${sides.map((side) => writer.amount(side)).join(', ')}; corners ${listed(all, of, writer)}; ${inAll}`;
+  return `${sidesOf(sides, writer)}; ${listed(all, of, writer)}; ${inAll}`;
 };
 
 const corners = ([before, after]: Arm, made: WrittenCorner, writer: Writer): string => {
@@ -60,6 +71,7 @@ const headings: Record<Exclude<PatternHeading, 'tension'>, string> = {
   panel: 'The panel',
   materials: 'Materials',
   abbreviations: 'Abbreviations',
+  special: 'Special stitch',
   counting: 'Notes on counting',
   foundation: 'Foundation',
   edging: 'Edging',
@@ -105,6 +117,19 @@ export const pattern: PatternMessages = {
     `Work at the ${term('tension')} of the panel's last round: the edging must have as many stitches to a side as the panel, and be as long.`,
   abbreviation: ({ id }, writer) => `${writer.term(id, 'short')} – ${writer.term(id)}`,
 
+  // The usual way to make it: common practice, no source.
+  special: ({ corner: made }, writer) => {
+    const [ftr, ch, yrh] = (['foundation-treble', 'chain', 'yarn-round-hook'] as const).map(writer.short);
+    const after =
+      made === null || made.size === 0
+        ? ''
+        : made.made === 'chain'
+          ? ` After a corner, that base ${ch} lies below the corner's chains.`
+          : ' The stitch of a corner goes in the same place as the one before it.';
+    return `${start(writer.term('foundation-treble'))} (${ftr}): ${yrh}, hook under 2 strands of the 4th ${ch} from the hook, draw a loop up; ${yrh}, draw through 1 loop: this is the base ${ch}; [${yrh}, draw through 2 loops] twice. Each one after it goes in the base ${ch} of the ${ftr} before it.${after}`;
+  },
+
+  places: () => 'A place is where the hook can go: a stitch, or one chain of a corner.',
   countedApart: ({ made }) =>
     `The ${made === 'chain' ? 'chains' : 'stitches'} of a corner are counted apart from the sides.`,
   startingChains: ({ count }) =>
@@ -123,12 +148,12 @@ export const pattern: PatternMessages = {
     `The back is worked in the mirrored order of the panel. ${faces.map((front, side) => `${side === 0 ? 'Side' : 'side'} ${number(side)} faces panel side ${number(front)}`).join('; ')}.`,
 
   begin: ({ front, chains, counts: count }, { short }) =>
-    `Right side facing${front === null ? '' : `, on the side that faces panel side ${number(front)}`}: ${chains} ${short('chain')}${count === 1 ? `, the last ${chains - 1} for 1 stitch` : ''}.`,
+    `${front === null ? '' : `Begin on side 1, which faces panel side ${number(front)}. `}Leave an end to sew with: slip knot, ${chains} ${short('chain')}${count === 1 ? `, the last ${chains - 1} for 1 stitch` : ''}.`,
   legs: ({ legs }, writer) => `${legs.map((one) => leg(one, writer)).join(', ')}.`,
   markers: ({ every, cornered }) =>
     `Put a marker in the first stitch and after every ${every}${cornered ? ', counting anew after each corner' : ''}.`,
   closeFoundation: ({ adds, cornered }, { short }) =>
-    `Lay the ring flat and see that it is not twisted. Close the tops with the needle ${
+    `Cut the yarn and draw it through the last loop. Lay the ring flat and see that it is not twisted. Close the tops with the needle ${
       adds === 1
         ? `beside the first stitch: this makes the last stitch${cornered ? ' of side 1' : ''}`
         : 'over the first stitch: this makes no stitch'
@@ -142,14 +167,31 @@ export const pattern: PatternMessages = {
   everyCorner: ({ arm, corner: made }, writer) => `In each corner: ${corners(arm, made, writer)}.`,
   oneCorner: ({ index, arm, corner: made }, writer) =>
     `In corner ${number(index)}: ${corners(arm, made, writer)}.`,
-  intoCorner: () =>
-    'What comes first goes into the first place of the corner below, what comes last into its last place.',
+  intoCorner: ({ arm: [before, after] }, { short }) => {
+    const dc = short('double-crochet');
+    const told = (count: number, when: string, where: string): string[] =>
+      count === 0 ? [] : [`the ${dc} ${when} ${count === 1 ? 'goes' : 'go'} in ${where}`];
+    const both = [
+      ...told(before, 'before a corner', 'the first place of the corner below'),
+      ...told(
+        after,
+        before === 0 ? 'after a corner' : 'after it',
+        `the last${before === 0 ? ' place of the corner below' : ''}`,
+      ),
+    ];
+    return both.length === 0 ? 'Nothing goes in the corner below.' : `${start(both.join(', '))}.`;
+  },
   increase: ({ count }, writer) =>
     `Work 2 ${writer.short('double-crochet')} in one stitch ${writer.amount(count)} times, spread evenly.`,
   closeEdging: ({ adds, cornered }) =>
     adds === 1
-      ? `Close with the needle over the place where the yarn was joined: this makes the last stitch${cornered ? ' of side 1' : ''}.`
-      : 'Close with the needle over the first stitch: this makes no stitch.',
+      ? `Cut the yarn and close with the needle over the place where it was joined: this makes the last stitch${cornered ? ' of side 1' : ''}. Weave the ends in.`
+      : 'Cut the yarn and close with the needle over the first stitch: this makes no stitch. Weave the ends in.',
+
+  cut: ({ cut }) =>
+    cut
+      ? `Cut the cloth: ${cut.size}. ${cut.allowance}`
+      : 'Measure the panel and cut the cloth to it: the raw edge lies along the base of the strip.',
 
   sewing: [
     () =>

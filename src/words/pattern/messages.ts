@@ -20,6 +20,7 @@ export type PatternHeading =
   | 'materials'
   | 'tension'
   | 'abbreviations'
+  | 'special'
   | 'counting'
   | 'foundation'
   | 'edging'
@@ -42,7 +43,12 @@ export type PatternMessages = {
   tension: Message;
   abbreviation: Message<{ id: TermId }>;
 
+  /** How the foundation's stitch is made. `corner`: the foundation's first, where it has any. */
+  special: Message<{ corner: WrittenCorner | null }>;
+
   countedApart: Message<{ made: WrittenCorner['made'] }>;
+  /** What is called a place. */
+  places: Message;
   startingChains: Message<{ count: 0 | 1 }>;
   closings: Message<{ foundation: 0 | 1; edging: 0 | 1 }>;
   /** `faces[j]`: the panel's side that side j faces. */
@@ -60,9 +66,12 @@ export type PatternMessages = {
   alongSides: Message;
   everyCorner: Message<{ arm: Arm; corner: WrittenCorner }>;
   oneCorner: Message<{ index: number; arm: Arm; corner: WrittenCorner }>;
-  intoCorner: Message;
+  intoCorner: Message<{ arm: Arm }>;
   increase: Message<{ count: Amount }>;
   closeEdging: Message<{ adds: 0 | 1; cornered: boolean }>;
+
+  /** How large, and how that lies to the panel; null where it is not measured. */
+  cut: Message<{ cut: { size: string; allowance: string } | null }>;
 
   sewing: Message<{ cornered: boolean }>[];
 

@@ -2,8 +2,17 @@
  * The whole recipe as a pattern that can be printed. For several sizes the numbers stand in the usual bracketed
  * order; the counts at the end of every round are read off what `work` makes, adjustments carried out.
  */
-import { type Corner, countRound, type Plan, type Round, type Shape, work } from '../../../core/index.ts';
+import {
+  type Arm,
+  type Corner,
+  countRound,
+  type Plan,
+  type Round,
+  type Shape,
+  work,
+} from '../../../core/index.ts';
 import { adjustmentsIn, sayAdjustments } from '../adjustments.ts';
+import { sayAllowance, sayCut } from '../cloth/cut.ts';
 import { STARTING_CHAINS } from '../walk/acts-round.ts';
 import { takeAlongIn } from './catalogue.ts';
 import type { Block, Section, Written } from './document.ts';
@@ -31,6 +40,11 @@ export function writeSizes(sizes: Sizes, options: WriteOptions): Written {
   const job = jobOf(sizes, options);
   const { say, writer } = job;
   const body = [foundation(job), ...edgings(job), sewing(job), join(job)];
+  const special = section(
+    job,
+    'special',
+    paragraphs([say.special({ corner: job.first.foundation.corners[0] ?? null }, writer)]),
+  );
   // Written last: only now is it known which terms were written short.
   const tension = section(job, 'tension', paragraphs([say.tension(writer)]));
   const opening = [
@@ -39,6 +53,7 @@ export function writeSizes(sizes: Sizes, options: WriteOptions): Written {
     materials(job),
     tension,
     abbreviations(job),
+    special,
     counting(job),
   ];
   const { title, designer, notes } = options;
@@ -96,13 +111,17 @@ function sizesSection(job: Job): Section[] {
   const { names, plans, say, writer } = job;
   if (plans.length < 2) return [];
   const { size, panel: front, foundation: base, edging, total } = say.sizeHead;
-  const list = (sides: readonly number[]): string => sides.map(writer.speaker.formatting.plain).join(', ');
+  const { plain } = writer.speaker.formatting;
+  const list = (sides: readonly number[]): string =>
+    sides.length > 1 && sides.every((side) => side === sides[0])
+      ? `${plain(sides.length)} × ${plain(sides[0] ?? 0)}`
+      : sides.map(plain).join(', ');
   const rows = plans.map((plan, i) => [
     names[i] ?? '',
     list(plan.edge.sides),
     list(plan.foundation.sides),
     list(plan.edgings.at(-1)?.sides ?? []),
-    writer.speaker.formatting.plain(plan.pairs),
+    plain(plan.pairs),
   ]);
   return [
     section(job, 'sizes', [
@@ -141,10 +160,16 @@ const markersOf = ({ foundation, choices }: Plan): number =>
     ),
   );
 
-const abbreviations = (job: Job): Section =>
-  section(job, 'abbreviations', [
-    { kind: 'list', items: [...job.writer.shorts].map((id) => job.say.abbreviation({ id }, job.writer)) },
+/** By the letters of what is written short. */
+function abbreviations(job: Job): Section {
+  const { say, writer } = job;
+  const ids = [...writer.shorts].sort((one, other) =>
+    writer.term(one, 'short').localeCompare(writer.term(other, 'short'), writer.speaker.language),
+  );
+  return section(job, 'abbreviations', [
+    { kind: 'list', items: ids.map((id) => say.abbreviation({ id }, writer)) },
   ]);
+}
 
 function counting(job: Job): Section {
   const { say, writer, first, cornered } = job;
@@ -154,7 +179,7 @@ function counting(job: Job): Section {
     {
       kind: 'list',
       items: [
-        ...(corner ? [say.countedApart({ made: corner.made }, writer)] : []),
+        ...(corner ? [say.places(writer), say.countedApart({ made: corner.made }, writer)] : []),
         say.startingChains({ count: foundationStart.counts }, writer),
         say.closings({ foundation: foundationClosing.adds, edging: edgingClosing.adds }, writer),
         ...(cornered ? [say.faces({ faces: first.faces }, writer)] : []),
@@ -232,7 +257,7 @@ function edgingRound(job: Job, round: number): Block[] {
       items: [
         say.joinYarn({ adds, cornered }, writer),
         say.alongSides(writer),
-        ...(cornered ? [...cornersOf(job, round), say.intoCorner(writer)] : []),
+        ...(cornered ? [...cornersOf(job, round), say.intoCorner({ arm: arm(first, round) }, writer)] : []),
         ...(increase.some((count) => count > 0) ? [say.increase({ count: increase }, writer)] : []),
         ...adjustments(job, 'edging', round),
         say.closeEdging({ adds, cornered }, writer),
@@ -241,6 +266,8 @@ function edgingRound(job: Job, round: number): Block[] {
     { kind: 'paragraph', text: say.counts({ counts: countsMade(job, round + 1), of: 'edging' }, writer) },
   ];
 }
+
+const arm = ({ edgings: of }: Plan, round: number): Arm => of[round]?.arm ?? [0, 0];
 
 function cornersOf({ say, writer, first }: Job, round: number): string[] {
   const { arm, corners } = first.edgings[round] as Plan['edgings'][number];
@@ -266,11 +293,17 @@ function adjustments(
   );
 }
 
+const cutOf = ({ options: { cloth, units } }: Job) =>
+  cloth ? { size: sayCut(cloth, units).size, allowance: sayAllowance(cloth, units) } : null;
+
 const sewing = (job: Job): Section =>
   section(job, 'sewing', [
     {
       kind: 'acts',
-      items: job.say.sewing.map((act) => act({ cornered: job.cornered }, job.writer)),
+      items: [
+        job.say.cut({ cut: cutOf(job) }, job.writer),
+        ...job.say.sewing.map((act) => act({ cornered: job.cornered }, job.writer)),
+      ],
     },
   ]);
 

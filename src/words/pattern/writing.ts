@@ -1,5 +1,5 @@
 /** Who writes a pattern: terms of one dialect or of both, the hand, and numbers for one size or several. */
-import type { Adjustment, CornerMade } from '../../../core/index.ts';
+import type { Adjustment, ClothPlan, CornerMade } from '../../../core/index.ts';
 import type { Becomes } from '../../state/cloth-types.ts';
 import type { Dialect, Hand, Units } from '../../state/snapshot.ts';
 import type { Language, Speaker } from '../speaker.ts';
@@ -23,6 +23,8 @@ export type WriteOptions = {
   adjustments?: readonly Adjustment[];
   /** What it is to be: what goes inside. Default a cushion. */
   becomes?: Becomes;
+  /** The cloth of a panel that was measured. */
+  cloth?: ClothPlan;
 };
 
 /** Writes terms and amounts, and remembers which terms were written short. */

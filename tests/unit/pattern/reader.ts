@@ -52,9 +52,23 @@ function cornersIn(text: string): Corner[] {
 
 function countsIn(text: string): Counts {
   const total = Number(find(text, /(\d+) in all/)[0]);
-  const sides = /sides ([\d, ]+); corners ([^;]+);/i.exec(text);
-  if (!sides) return { sides: [total], corners: [], total };
-  return { sides: (sides[1] ?? '').split(',').map(Number), corners: cornersIn(sides[2] ?? ''), total };
+  const [, sides = '', corners = ''] = /((?:\d+ )?sides [^;]+); ([^;]+);/i.exec(text) ?? [];
+  if (sides === '') return { sides: [total], corners: [], total };
+  // "6 sides of 30; 6 corners of 2 ch", or each in a row.
+  const [, times, each] = /^(\d+) sides of (\d+)$/.exec(sides) ?? [];
+  const [, turns, turn = ''] = /^(\d+) corners of (.+)$/.exec(corners) ?? [];
+  return {
+    sides: times
+      ? new Array(Number(times)).fill(Number(each))
+      : sides
+          .replace(/sides /i, '')
+          .split(',')
+          .map(Number),
+    corners: turns
+      ? new Array(Number(turns)).fill(cornersIn(turn)[0])
+      : cornersIn(corners.replace('corners ', '')),
+    total,
+  };
 }
 
 export function readPattern(text: string): ReadPattern {

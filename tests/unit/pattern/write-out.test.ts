@@ -30,9 +30,9 @@ describe('a written pattern', () => {
 
   it('lists the abbreviations it uses, and no others', () => {
     const listed = [...textOf(cushion).matchAll(/^- (\S+) – /gm)].map(([, short]) => short);
-    expect(listed).toEqual(['ch', 'ftr', 'dc', 'blo', 'ss']);
-    const rest = textOf(cushion).replace(/ABBREVIATIONS[\s\S]*?NOTES/, '');
-    for (const short of listed) expect(rest).toMatch(new RegExp(`\\d ${short}\\b|${short} `));
+    expect(listed).toEqual(['blo', 'ch', 'dc', 'ftr', 'ss', 'yrh']);
+    const rest = textOf(cushion).replace(/ABBREVIATIONS[\s\S]*?SPECIAL/, '');
+    for (const short of listed) expect(rest).toMatch(new RegExp(`\\b${short}\\b`));
   });
 
   it('names title, designer and notes as they were typed', () => {
@@ -79,6 +79,36 @@ describe('a written pattern', () => {
     expect(edgings[0]?.counts.sides).toEqual([62, 39, 62, 38]);
   });
 
+  it('says how large the cloth is cut where the panel was measured, and how it is found where not', () => {
+    const cut = { shape: 'rectangle', width: 425, height: 320 } as const;
+    const cloth = { cut, allowance: 7 } as unknown as WriteOptions['cloth'];
+    const measured = { ...uk, ...(cloth && { cloth }) };
+    expect(textOf(cushion, measured)).toContain(
+      'Cut the cloth: 42.5 × 32 cm. The cut edge lies 0.7 cm outside the panel, all round.',
+    );
+    expect(textOf(cushion, { ...measured, units: 'inch' })).toMatch(/Cut the cloth: 16\s3\/4 × 12\s5\/8\sin\./);
+    expect(textOf(cushion)).toContain('Measure the panel and cut the cloth to it');
+  });
+
+  it('says how the stitch of the foundation is made, and where it goes after a corner', () => {
+    const text = textOf(cushion, { terms: 'us' });
+    expect(text).toContain('Foundation double crochet (fdc): yo, hook under 2 strands of the 4th ch');
+    expect(text).toContain("After a corner, that base ch lies below the corner's chains.");
+    expect(textOf(planOf([90], { corner: [] }))).not.toContain('After a corner');
+  });
+
+  it.each([
+    [
+      { before: 1, after: 1 },
+      'The dc before a corner goes in the first place of the corner below, the dc after it goes in the last.',
+    ],
+    [{ before: 2, after: 0 }, 'The dc before a corner go in the first place of the corner below.'],
+    [{ before: 0, after: 1 }, 'The dc after a corner goes in the last place of the corner below.'],
+  ])('says where the stitches of an arm of %o go', ({ before, after }, says) => {
+    const plan = planOf([62, 38, 62, 38], { choices: { edgings: [{ arm: [before, after] }] } });
+    expect(textOf(plan)).toContain(says);
+  });
+
   it('tells legs that are alike once', () => {
     expect(textOf(planOf([40, 40, 40, 40, 40, 40]))).toContain(
       '19 ftr, 2 ch, [38 ftr, 2 ch] 5 times, 18 ftr.',
@@ -95,7 +125,7 @@ describe('a pattern of several sizes', () => {
     expect(text).toContain('small (medium: large)');
     expect(text).toContain('30 (34: 38) ftr, 2 ch, 36 (44: 52) ftr, 2 ch');
     expect(text).toContain(
-      'Sides 62 (70: 78), 38 (46: 54), 62 (70: 78), 38 (46: 54); corners 2, 2, 2, 2 ch; 208 (240: 272) in all.',
+      'Sides 62 (70: 78), 38 (46: 54), 62 (70: 78), 38 (46: 54); 4 corners of 2 ch; 208 (240: 272) in all.',
     );
   });
 
