@@ -6,8 +6,12 @@ import { missingPart } from './missing-part.ts';
 export type Part = (snapshot: Snapshot, send: Send) => TemplateResult;
 
 /** `onChange` asks for a new rendering; `heading` stands in the part's place until it has come. */
-export function fetchedPart(fetchPart: () => Promise<Part>, onChange: () => void, heading?: string): Part {
-  let part: Part | null = null;
+export function fetchedPart<Given extends unknown[] = [snapshot: Snapshot, send: Send]>(
+  fetchPart: () => Promise<(...given: Given) => TemplateResult>,
+  onChange: () => void,
+  heading?: string,
+): (...given: Given) => TemplateResult {
+  let part: ((...given: Given) => TemplateResult) | null = null;
   let state: 'unasked' | 'coming' | 'missing' = 'unasked';
   const ask = (): void => {
     state = 'coming';
@@ -20,8 +24,8 @@ export function fetchedPart(fetchPart: () => Promise<Part>, onChange: () => void
       })
       .finally(onChange);
   };
-  return (snapshot, send) => {
-    if (part) return part(snapshot, send);
+  return (...given) => {
+    if (part) return part(...given);
     if (state === 'unasked') ask();
     return html`${heading ? html`<h2>${heading}</h2>` : nothing}
       ${state === 'missing' ? missingPart() : html`<p class="muted">One moment.</p>`}`;

@@ -9,9 +9,18 @@ import { type Checked, checkWritten, type Worked } from './check.ts';
 import { fieldText, type Place } from './place.ts';
 
 /** The reading that the person has said is right. */
-export type Confirming = { read: string | null; confirm(text: string): void };
+type Confirming = { read: string | null; confirm(text: string): void };
 
-export function checkPart(place: Place, confirming: Confirming): TemplateResult {
+export function openCheck(onChange: () => void): (place: Place) => TemplateResult {
+  let read: string | null = null;
+  const confirm = (text: string): void => {
+    read = text;
+    onChange();
+  };
+  return (place) => checkPart(place, { read, confirm });
+}
+
+function checkPart(place: Place, confirming: Confirming): TemplateResult {
   const { snapshot, send, say } = place;
   const text = fieldText(snapshot, f.checked);
   const rounds = readWrittenRounds(text);
@@ -21,9 +30,7 @@ export function checkPart(place: Place, confirming: Confirming): TemplateResult 
     html`<label class="take-field"><span>${label}</span>
       <input type="text" inputmode="numeric" class="count-input" id="field-${field.replace('.', '-')}" autocomplete="off" spellcheck="false"
         .value=${fieldText(snapshot, field) || `${usual}`} @input=${(event: Event) => type(field, (event.target as HTMLInputElement).value)} /></label>`;
-  return html`<details class="fold" ?open=${text !== ''}>
-    <summary>${say.check}</summary>
-    <p>${say.checkIntro}</p>
+  return html`<p>${say.checkIntro}</p>
     <label class="take-field"><span>${say.checkField}</span>
       <textarea id="field-pattern-checked" rows="8" spellcheck="false" .value=${text}
         @input=${(event: Event) => type(f.checked, (event.target as HTMLTextAreaElement).value)}></textarea>
@@ -36,8 +43,7 @@ export function checkPart(place: Place, confirming: Confirming): TemplateResult 
       @change=${(event: Event) => type(f.checkTakes, (event.target as HTMLInputElement).checked ? 'yes' : '')} /> ${say.checkTakes}</label>
     ${text === '' ? nothing : reading(rounds, place)}
     ${rounds.length === 0 || isRight ? nothing : html`<button type="button" class="button" @click=${() => confirming.confirm(text)}>${say.checkRight}</button>`}
-    <div role="status">${isRight ? outcome(rounds, place) : nothing}</div>
-  </details>`;
+    <div role="status">${isRight ? outcome(rounds, place) : nothing}</div>`;
 }
 
 /** Until something is typed, as the panel at hand. */

@@ -2,6 +2,7 @@
 import './handing.css';
 import './take-along.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { fetchedPart } from '../controls/fetched-part.ts';
 import { patternFields as f } from '../state/pattern-fields.ts';
 import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 import { takeAlongIn } from '../words/pattern/catalogue.ts';
@@ -11,16 +12,15 @@ import type { TakeAlongMessages } from '../words/pattern/messages.ts';
 import { writeOut, writeSizes } from '../words/pattern/write-out.ts';
 import type { WriteOptions } from '../words/pattern/writing.ts';
 import { speakerOf } from '../words/speaker.ts';
-import { type Confirming, checkPart } from './check-part.ts';
-import { openClip } from './clip/clip-part.ts';
 import type { DrawClip } from './clip/frames.ts';
+import { openLateFold } from './late-fold.ts';
 import { openPacker, sharedOf } from './links.ts';
 import { openOpening } from './open-part.ts';
 import { fieldText, type Place } from './place.ts';
 import { fileNameOf, saveFile } from './save.ts';
 import { type Packers, sendPart } from './send-part.ts';
 import type { DrawForPrint } from './sheets/pictures.ts';
-import { openSheets } from './sheets/sheets-part.ts';
+import type { Handed } from './sheets/sheet-of.ts';
 import { readSizes } from './sizes.ts';
 import { sizesPart } from './sizes-part.ts';
 
@@ -32,15 +32,16 @@ export function openTakeAlong(
 ): (snapshot: Snapshot, send: Send) => TemplateResult {
   let said = '';
   let saidSent = '';
-  let read: string | null = null;
   const packers: Packers = { edge: openPacker(onChange), wrong: openPacker(onChange) };
   const opening = openOpening(onChange);
-  const clip = openClip(onChange, fetchClip);
-  const sheets = openSheets(onChange, fetchDrawing);
-  const confirm = (text: string): void => {
-    read = text;
-    onChange();
-  };
+  const clip = openLateFold(onChange, async () =>
+    (await import('./clip/clip-part.ts')).openClip(onChange, fetchClip),
+  );
+  const check = openLateFold(onChange, async () => (await import('./check-part.ts')).openCheck(onChange));
+  const sheets = fetchedPart<[Handed]>(
+    async () => (await import('./sheets/sheets-part.ts')).openSheets(onChange, fetchDrawing),
+    onChange,
+  );
   const tell = (sentence: string): void => {
     said = sentence;
     onChange();
@@ -58,8 +59,8 @@ export function openTakeAlong(
     return panel(place, written, {
       said,
       tell,
-      confirming: { read, confirm },
-      sending: html`${sendPart(place, packers, { said: saidSent, tell: tellSent })} ${opening(place)} ${clip(place)}`,
+      sending: html`${sendPart(place, packers, { said: saidSent, tell: tellSent })} ${opening(place)}`,
+      folds: html`${clip(place, say.clip)} ${check(place, say.check, fieldText(snapshot, f.checked) !== '')}`,
       printing: sheets({ place, written, link: packers.edge(snapshot, () => sharedOf(snapshot, 'edge')) }),
     });
   };
@@ -68,7 +69,7 @@ export function openTakeAlong(
 type Held = {
   said: string;
   tell: (sentence: string) => void;
-  confirming: Confirming;
+  folds: TemplateResult;
   sending: TemplateResult;
   printing: TemplateResult;
 };
@@ -76,14 +77,14 @@ type Held = {
 function panel(
   place: Place,
   written: Written,
-  { said, tell, confirming, sending, printing }: Held,
+  { said, tell, folds, sending, printing }: Held,
 ): TemplateResult {
   const { say, snapshot } = place;
   return html`<div class="take-along">
     <div class="take-column">
       <h2>${say.heading}</h2>
       <p>${say.intro}</p>
-      ${own(place)} ${sizesPart(place)} ${sending} ${checkPart(place, confirming)}
+      ${own(place)} ${sizesPart(place)} ${sending} ${folds}
     </div>
     <div class="take-column">
       ${snapshot.problems.length > 0 ? html`<p class="waits">${say.waits}</p>` : nothing}

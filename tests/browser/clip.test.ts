@@ -8,12 +8,17 @@ import { axeCleanInBothThemes, expectNoSidewaysScroll, openApp, readSnapshot, se
 const make = (page: Page) => page.getByRole('button', { name: 'Make the clip', exact: true });
 const status = (page: Page) => page.locator('.clip [role=status]');
 
+async function open(page: Page): Promise<void> {
+  await sendEvent(page, { type: 'SHOW', tab: 'take-along' });
+  await page.getByText('A clip for a lesson', { exact: true }).click();
+  await make(page).waitFor();
+}
+
 async function show(page: Page): Promise<void> {
   const { making } = await readSnapshot(page);
   const foundation = making.steps.stretches.find(({ stage, side }) => stage === 'foundation' && side === 0);
   await sendEvent(page, { type: 'JUMP', to: foundation?.from ?? 0 });
-  await sendEvent(page, { type: 'SHOW', tab: 'take-along' });
-  await make(page).waitFor();
+  await open(page);
 }
 
 async function saved(page: Page): Promise<{ name: string; data: Buffer }> {
@@ -125,7 +130,7 @@ test('it can be stopped, and nothing is saved; where no video can be made, there
 test('more than a clip holds is said, with what to do', async () => {
   const { page } = await openApp();
   await sendEvent(page, { type: 'CHANGE', project: { edgingCount: 4 } });
-  await sendEvent(page, { type: 'SHOW', tab: 'take-along' });
+  await open(page);
   await page.getByLabel('to the end of').selectOption({ label: 'Finished' });
   await expect
     .poll(() => page.locator('.clip').textContent())

@@ -99,8 +99,7 @@ function clipPart(place: Place, state: State, { change, make }: Acts): TemplateR
       <select ?disabled=${state.running !== null} @change=${(event: Event) => take((event.target as HTMLSelectElement).selectedIndex)}>
         ${stretches.map(({ says }, i) => html`<option .selected=${i === chosen}>${says}</option>`)}
       </select></label>`;
-  return html`<section class="take-part clip" aria-labelledby="clip-heading">
-    <h3 id="clip-heading">${say.clip}</h3>
+  return html`<div class="take-part clip">
     <p>${say.clipAbout}</p>
     <div class="clip-choices">
       ${select(say.clipFrom, first, (from) => change({ from }))}
@@ -113,7 +112,7 @@ function clipPart(place: Place, state: State, { change, make }: Acts): TemplateR
     <p>${all > mostSteps ? say.clipTooLong({ steps: all, most: mostSteps }, speaker) : say.clipLength({ steps: all, seconds: Math.round(all * state.seconds) }, speaker)}</p>
     ${state.running ? progress(place, state.running) : html`<button type="button" class="button" ?hidden=${all > mostSteps} @click=${() => void make(place, steps)}>${say.clipMake}</button>`}
     <p role="status" class="muted">${state.said}</p>
-  </section>`;
+  </div>`;
 }
 
 const progress = (
