@@ -86,7 +86,9 @@ describe('a written pattern', () => {
     expect(textOf(cushion, measured)).toContain(
       'Cut the cloth: 42.5 × 32 cm. The cut edge lies 0.7 cm outside the panel, all round.',
     );
-    expect(textOf(cushion, { ...measured, units: 'inch' })).toMatch(/Cut the cloth: 16\s3\/4 × 12\s5\/8\sin\./);
+    expect(textOf(cushion, { ...measured, units: 'inch' })).toMatch(
+      /Cut the cloth: 16\s3\/4 × 12\s5\/8\sin\./,
+    );
     expect(textOf(cushion)).toContain('Measure the panel and cut the cloth to it');
   });
 
