@@ -286,14 +286,18 @@ describe('keys', () => {
 describe('targets', () => {
   test.each([
     ['edge', viewports.phone],
+    ['cloth', viewports.phone],
     ['walk', viewports.phone],
     ['wrong', viewports.phone],
+    ['take-along', viewports.phone],
     ['walk', { width: 320, height: 568 }],
     ['walk', viewports.desktop],
   ] as const)('on %s at %o: none is under 24 px', async (tab, viewport) => {
     const app = await openApp({ viewport });
     const { page } = app;
     await sendEvent(page, { type: 'SHOW', tab });
+    if (tab === 'cloth') await page.locator('.cloth input').first().waitFor();
+    if (tab === 'take-along') await page.locator('.take-along button').first().waitFor({ state: 'attached' });
     await drawn(page);
     await drawn(page);
     const faults = await page.evaluate(() => {

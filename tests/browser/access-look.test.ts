@@ -13,18 +13,25 @@ import {
 } from './harness.ts';
 import { answerAll, drawn, setSmallPanel } from './walking.ts';
 
-const TABS: Tab[] = ['edge', 'walk', 'wrong'];
+const TABS: Tab[] = ['edge', 'cloth', 'walk', 'wrong', 'take-along'];
+
+/** What a place that is fetched when it is opened holds, once it is there. */
+const content: Partial<Record<Tab, string>> = { cloth: '.cloth input', 'take-along': '.take-along button' };
 
 async function openTab(page: Page, tab: Tab): Promise<void> {
   await sendEvent(page, { type: 'SHOW', tab });
+  const awaited = content[tab];
+  if (awaited) await page.locator(awaited).first().waitFor({ state: 'attached' });
   await settle(page);
 }
 
 describe('the focus', () => {
   test.each([
     ['edge', viewports.phone],
+    ['cloth', viewports.phone],
     ['walk', viewports.phone],
     ['wrong', viewports.phone],
+    ['take-along', viewports.phone],
     ['walk', viewports.desktop],
   ] as const)('on %s at %o is never hidden and always marked', async (tab, viewport) => {
     const app = await openApp({ viewport, reducedMotion: true, touch: viewport === viewports.phone });
@@ -54,7 +61,7 @@ describe('the focus', () => {
         const marks = [
           drawn,
           element,
-          ...[...document.querySelectorAll('label, fieldset, div')].filter(
+          ...[...document.querySelectorAll('label, fieldset, div, span')].filter(
             (one) => one.contains(element) && one.matches(':has(:focus-visible)'),
           ),
         ];
@@ -75,8 +82,11 @@ describe('the focus', () => {
     app.expectClean();
   });
 
-  test('looks different from no focus, on what is pressed most', async () => {
-    const app = await openApp({ reducedMotion: true });
+  test.each([
+    ['the usual colours', false],
+    ["the person's own colours", true],
+  ])('looks different from no focus, on what is pressed most, in %s', async (_, forcedColours) => {
+    const app = await openApp({ reducedMotion: true, forcedColours });
     const { page } = app;
     await openTab(page, 'walk');
     for (const selector of [
@@ -100,16 +110,34 @@ describe('the focus', () => {
   });
 });
 
+/** Words under 12 px, and fields under 16 px, into which a phone would zoom. */
+const smallText = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const isText = (node: ChildNode) =>
+      node.nodeType === Node.TEXT_NODE && (node.textContent ?? '').trim() !== '';
+    const shown = [...document.querySelectorAll<HTMLElement>('body *')].filter(
+      (one) =>
+        one.getClientRects().length > 0 && !one.closest('svg, .unseen, .sheet-frame, dialog:not([open])'),
+    );
+    return shown.flatMap((one) => {
+      const least = one.matches('input, select, textarea') ? 16 : [...one.childNodes].some(isText) ? 12 : 0;
+      const size = Number.parseFloat(getComputedStyle(one).fontSize);
+      return size < least ? [`${one.className || one.id || one.tagName}: ${size} px`] : [];
+    });
+  });
+
 describe('little room, large text', () => {
   test.each([
     ['320 by 640', { width: 320, height: 640 }],
     ['1280 by 1024 at 400 %', { width: 320, height: 256 }],
+    ['844 by 390, held across', { width: 844, height: 390 }],
   ])('at %s nothing scrolls sideways', async (_, viewport) => {
     const app = await openApp({ viewport, reducedMotion: true });
     const { page } = app;
     for (const tab of TABS) {
       await openTab(page, tab);
       await expectNoSidewaysScroll(page);
+      expect(await smallText(page), tab).toEqual([]);
     }
     await sendEvent(page, { type: 'SHOW', tab: 'walk' });
     await sendEvent(page, { type: 'JUMP', to: 1_000_000 });
@@ -189,7 +217,8 @@ describe('little room, large text', () => {
         return [...document.querySelectorAll<HTMLElement>('body *')].flatMap((element) => {
           if (
             ![...element.childNodes].some(isText) ||
-            element.closest('.unseen, .brand-name, .twin, .skip, dialog:not([open])')
+            // A sheet is seen as it comes out of the printer, in its own measures.
+            element.closest('.unseen, .brand-name, .twin, .skip, .sheet-frame, dialog:not([open])')
           )
             return [];
           for (let box: HTMLElement | null = element; box; box = box.parentElement) {
@@ -223,31 +252,34 @@ describe('little room, large text', () => {
 });
 
 describe('rest', () => {
-  test.each(TABS)('on %s nothing moves for three seconds without a press', async (tab) => {
-    const app = await openApp({ graphics: true });
-    const { page } = app;
-    await setSmallPanel(page, 'walk');
-    if (tab === 'walk') {
-      await answerAll(page);
-      await sendEvent(page, { type: 'JUMP', to: 36 });
-      await settle(page);
-      await page.getByRole('button', { name: 'Move by move' }).click();
-    }
-    await openTab(page, tab);
-    // The caret of a field blinks by the browser's own will.
-    await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    await page.mouse.move(2, 2);
-    await page.waitForTimeout(500);
-    // The browser paints edges anew, a shade off, after the first time it is photographed.
-    await page.screenshot();
-    await page.waitForTimeout(500);
-    const first = await page.screenshot();
-    for (let second = 0; second < 3; second++) {
-      await page.waitForTimeout(1000);
-      expect((await page.screenshot()).equals(first), `after ${second + 1} s`).toBe(true);
-    }
-    app.expectClean();
-  });
+  test.each(['edge', 'walk', 'wrong'] as const)(
+    'on %s nothing moves for three seconds without a press',
+    async (tab) => {
+      const app = await openApp({ graphics: true });
+      const { page } = app;
+      await setSmallPanel(page, 'walk');
+      if (tab === 'walk') {
+        await answerAll(page);
+        await sendEvent(page, { type: 'JUMP', to: 36 });
+        await settle(page);
+        await page.getByRole('button', { name: 'Move by move' }).click();
+      }
+      await openTab(page, tab);
+      // The caret of a field blinks by the browser's own will.
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      await page.mouse.move(2, 2);
+      await page.waitForTimeout(500);
+      // The browser paints edges anew, a shade off, after the first time it is photographed.
+      await page.screenshot();
+      await page.waitForTimeout(500);
+      const first = await page.screenshot();
+      for (let second = 0; second < 3; second++) {
+        await page.waitForTimeout(1000);
+        expect((await page.screenshot()).equals(first), `after ${second + 1} s`).toBe(true);
+      }
+      app.expectClean();
+    },
+  );
 
   /** A number for the picture on the drawing's canvases; the flat painter's can be read at any time. */
   const pictureNow = (page: Page): Promise<number> =>
