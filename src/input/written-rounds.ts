@@ -19,7 +19,7 @@ const label = /^\W*(?:(?:round|rnd|rd|r|row)\.?\s*(\d+)|(\d+)(?:st|nd|rd|th)\s+(
 const manyRounds =
   /^\W*(?:rounds|rnds|rds|rows)\b|^\W*(?:round|rnd|rd|r|row)\.?\s*\d+\s*(?:-|–|to|and|&)\s*\d/i;
 const unsure =
-  /\b(?:approx|about|around \d|or so|circa|ca)\b|\d\s*[-–]\s*\d|\d[.,]\d|\d\s*\(\d+\s*[:)]|\(\d+\)\s*\(\d+\)/i;
+  /\b(?:approx|about|around \d|or so|circa|ca)\b|\d\s*[-–]\s*\d|\d[.,]\d|\d\s*\(\d+\s*[:)]|\(\d+\)\s*\(\d+\)|\b(?:first|second|third|next|last|short|long|other|opposite|remaining)\s+(?:\w+\s+)?sides?\b/i;
 
 const stitch = '(?:sts?|stitch(?:es)?|dc|sc|tr|hdc|htr|dtr|trebles?|double crochets?|single crochets?)';
 const perSide =
@@ -29,8 +29,10 @@ const perSide =
 const told: readonly [of: WrittenCount['of'], pattern: RegExp][] = [
   ['side', new RegExp(`(\\d+)\\s*${stitch}?\\.?\\s*${perSide}`, 'gi')],
   ['all', /total:?\s*(?:of\s*)?(\d+)/gi],
-  ['all', new RegExp(`(\\d+)\\s*${stitch}?\\s*in\\s+(?:all|total)`, 'gi')],
-  ['all', new RegExp(`[([<{]\\s*(\\d+)\\s*${stitch}?\\s*(?:,[^)\\]>}]*)?[)\\]>}]`, 'gi')],
+  // "2 dc in all corners" tells no count.
+  ['all', new RegExp(`(\\d+)\\s*${stitch}?\\s*in\\s+(?:all|total)\\b(?!\\s*\\w)`, 'gi')],
+  // In brackets before more work it is a part of that work.
+  ['all', new RegExp(`[([<{]\\s*(\\d+)\\s*${stitch}?\\s*(?:,[^)\\]>}]*)?[)\\]>}]\\s*[.;]?\\s*$`, 'gi')],
   ['all', new RegExp(`(?:=|–|—|-|now have)\\s*(\\d+)\\s*${stitch}?\\s*[.;]?\\s*$`, 'gi')],
   ['all', new RegExp(`(?:^|[.:])\\s*(\\d+)\\s*${stitch}?\\s*(?:[.;]|$)`, 'gi')],
 ];

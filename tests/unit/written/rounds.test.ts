@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { readWrittenRounds } from '../../../src/input/written-rounds.ts';
-import { aside, open, type WrittenText } from './texts.ts';
+import { aside, astray, open, type WrittenText } from './texts.ts';
 
 const counts = ({ text }: WrittenText) =>
   readWrittenRounds(text).map(({ read }) => read && { [read.of]: read.count });
 
 describe('the counts of a written pattern', () => {
+  it.each(astray.map((one) => [one.text, one] as const))('are not led astray: %s', (_, one) => {
+    expect(counts(one)).toEqual(one.counts);
+  });
+
   it.each(open.map((one) => [one.text.split('\n')[0], one] as const))('are read: %s', (_, one) => {
     const read = counts(one);
     const expected = one.counts;

@@ -60,3 +60,26 @@ export const aside: WrittenText[] = [
   { text: 'Round 3: total: 64; corners: 4', counts: all(64) },
   { text: 'Round 1: approx. 60 dc', counts: [null] },
 ];
+
+/** Lines that lead astray: what looks like a count is a part of the work, or one side of several. */
+export const astray: WrittenText[] = [
+  { text: 'Round 1: 40 dc, 4 times. (160 dc)', counts: all(160) },
+  { text: 'Round 2: (1 dc, 2 ch, 1 dc) in each corner, 10 dc on each of 4 sides.', counts: [null] },
+  { text: 'Round 5: [12 dc, 2 ch] 4 times.', counts: [null] },
+  { text: 'Round 6: (12 dc) 4 times.', counts: [null] },
+  { text: 'Round 7: Repeat (3 dc) to end.', counts: [null] },
+  { text: 'Round 8: dc in next 5 sts (corner), dc to end.', counts: [null] },
+  { text: 'Round 10: 18 dc on the first side, 20 dc on each side after', counts: [null] },
+  { text: 'Round 12: 96 sts incl. corners', counts: [null] },
+  { text: 'Round 18: 24 dc (not counting the 4 corners)', counts: [null] },
+  { text: 'Round 19: Ch 1. 30 dc. (do not count ch 1)', counts: all(30) },
+  { text: 'Round 20: tr around; 12 tr on short side, 20 on long side', counts: [null] },
+  { text: 'Round 23: Increase 8. 64 dc in total now 72', counts: [null] },
+  { text: 'Round 26: (2 dc) in each ch-2 corner', counts: [null] },
+  { text: 'Round 27: dc around, (3 dc) in corners', counts: [null] },
+  { text: 'Round 28: 2 dc in all corners', counts: [null] },
+  { text: 'Round 34: [see page 3]', counts: [null] },
+  { text: 'Round 36: 60 (62) dc', counts: [null] },
+  { text: 'Round 39: 14 dc on a side, 12 dc on the next side', counts: [null] },
+  { text: 'Round 40: ch 3 (counts as 1 dc), dc around (56)', counts: all(56) },
+];
