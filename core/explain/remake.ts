@@ -8,7 +8,7 @@ import type { Act, Mishap } from '../hand/acts/acts.ts';
 import { ease } from '../join/ease.ts';
 import { limits } from '../limits.ts';
 import { type Case, carryOut, withoutJoin } from './case.ts';
-import { doneWith, meetingOf } from './outcome.ts';
+import { type Done, doneWith, meetingOf } from './outcome.ts';
 import { roundOf } from './reach.ts';
 import { endOfSide, markOf, placeOf, placeOfMishap, roomFor, startOfSide } from './rip.ts';
 import { roundsMade } from './stand.ts';
@@ -156,53 +156,68 @@ const ripped = ({ done }: Case, round: number, node: number) => {
 export function ripBack(of: Case): Cure | null {
   const places = [...placesOfMishaps(of), ...placesOfFront(of)];
   if (places.length === 0) return null;
-  const first = places.reduce((a, b) =>
+  const named = places.reduce((a, b) =>
     b.round < a.round || (b.round === a.round && b.node < a.node) ? b : a,
   );
-  const evened = of.done.mishaps.flatMap((one) => evenedOut(of, one, first));
+  const beginning = named.round === 0 ? beginningLeft(of, named.node) : null;
+  const mishaps = beginning?.mishaps ?? [];
+  const adjustments = beginning?.evened ?? [];
+  const first = { round: named.round, node: beginning?.node ?? named.node };
+  const after = doneWith(of.plan, [...mishaps, ...adjustments], of.explanation.gives.front);
+  const { round } = first;
+  const node = round === 0 ? Math.min(first.node, ringSameUpTo(of.done, after)) : first.node;
   return carryOut(of, {
     kind: 'rip-back',
     looks: 'as-planned',
-    mishaps: evened.map(({ mishap }) => mishap),
-    adjustments: evened.map(({ adjustment }) => adjustment),
+    mishaps,
+    adjustments,
     // Made again from there it is as planned, and for the front as it is.
     then: 'meets',
-    ...ripped(of, first.round, first.node),
+    ...ripped(of, round, node),
   });
 }
 
-/** What the ring's start side has too many or too few before its first corner, it gets less or more of after the last. */
-function evenedOut(
-  { plan, done, explanation }: Case,
-  one: Case['done']['mishaps'][number],
-  first: { round: number; node: number },
-): { mishap: Mishap; adjustment: Act }[] {
-  const [foundation] = done.makings;
-  const mishap = explanation.mishaps[one.index];
-  if (!foundation || !mishap || one.round !== 'foundation' || first.node === 0) return [];
-  const { tail } = plan.foundation;
-  const round = 'foundation' as const;
-  const more = (count: number): Act => ({
-    kind: 'stitch-doubled',
-    round,
-    side: 0,
-    place: tail - 1,
-    count,
-  });
-  const fewer = (count: number): Act => ({
-    kind: 'stitch-missed',
-    round,
-    side: 0,
-    place: tail - count,
-    count,
-  });
-  if (mishap.kind === 'start-counted') return tail > 0 ? [{ mishap, adjustment: more(1) }] : [];
-  if ((mishap.kind !== 'stitch-missed' && mishap.kind !== 'stitch-doubled') || mishap.side !== 0) return [];
-  const mark = foundation.marks.find((each) => each.mishap === one.index)?.node ?? 0;
-  const { count = 1 } = mishap;
-  if (mark >= (foundation.turns[0] ?? 0) || tail < count) return [];
-  return [{ mishap, adjustment: mishap.kind === 'stitch-doubled' ? fewer(count) : more(count) }];
+/** How many stitches of the ring are the same in two makings, up to its closing. */
+function ringSameUpTo({ makings: [one] }: Done, { makings: [other] }: Done): number {
+  if (!one || !other) return 0;
+  const shorter = Math.min(one.length, other.length) - 1;
+  const endings = [one, other].map(({ turns, sizes }) =>
+    turns.flatMap((turn, corner) => [turn, turn + (sizes[corner] as number)]),
+  ) as [number[], number[]];
+  const unlike = endings[0].findIndex((node, n) => node !== endings[1][n]);
+  return Math.min(shorter, endings[0][unlike] ?? shorter, endings[1][unlike] ?? shorter);
 }
+
+/**
+ * The ring begins within a side, which lies at both of its ends: what that side has too many or too few before the first
+ * corner may stay, and it gets less or more of after the last. Where it is too short for that, the ring is undone to the
+ * end of that beginning.
+ */
+function beginningLeft(
+  { plan, done, explanation }: Case,
+  node: number,
+): { mishaps: Mishap[]; evened: Act[]; node: number } | null {
+  const corner = done.makings[0]?.turns[0] ?? 0;
+  if (node < corner) return null;
+  const lying = done.mishaps.filter((one) => liesInBeginning(one, done, corner));
+  const mishaps = lying.flatMap(({ index }) => explanation.mishaps[index] ?? []);
+  const lengthWith = (some: readonly Mishap[]): number =>
+    doneWith(plan, some, explanation.gives.front).makings[0]?.turns[0] ?? 0;
+  const by = lengthWith(mishaps) - lengthWith([]);
+  if (by === 0) return null;
+  const { tail } = plan.foundation;
+  const count = Math.abs(by);
+  if (tail === 0 || by > tail) return { mishaps: [], evened: [], node: corner - Math.max(0, by) };
+  const at = { round: 'foundation', side: 0, count } as const;
+  const evened: Act =
+    by > 0
+      ? { ...at, kind: 'stitch-missed', place: tail - count }
+      : { ...at, kind: 'stitch-doubled', place: tail - 1 };
+  return { mishaps, evened: [evened], node };
+}
+
+const liesInBeginning = (one: Done['mishaps'][number], { makings: [foundation] }: Done, corner: number) =>
+  one.round === 'foundation' && foundation !== undefined && (markOf(foundation, one) ?? corner) < corner;
 
 const placesOfMishaps = ({ plan, done }: Case) =>
   done.mishaps.filter(({ round }) => round !== 'join').map((one) => placeOfMishap(plan, done.makings, one));

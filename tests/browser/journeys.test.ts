@@ -54,7 +54,6 @@ describe('a cure chosen on the page', () => {
     for (const [field, text] of Object.entries(journey.counts)) await count(page, field, text);
     await standAt(page, journey.stands);
     if (journey.first) await expect.poll(async () => (await answered(page)).first).toBe(journey.first);
-    console.log((await page.locator('.wrong-result').textContent())?.replace(/\s+/g, ' '));
     const lead = (await readSnapshot(page)).making.plan.foundation.lead;
     const typed = (await readSnapshot(page)).project;
     const cure = await chooseCure(page, journey.cure, journey.cause);
