@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { readProject } from '../../../src/input/project.ts';
+import { readSettings } from '../../../src/input/settings.ts';
 import { type Store as Kept, keep } from '../../../src/keep/device.ts';
 import { readKept } from '../../../src/keep/storage.ts';
 import { derive } from '../../../src/state/derive.ts';
@@ -142,6 +143,13 @@ describe('playing', () => {
     store.send({ type: 'STOP' });
     vi.advanceTimersByTime(60_000);
     expect(store.snapshot()).toMatchObject({ place: 3, playing: false });
+  });
+
+  test('never plays faster than three steps a second, whatever was kept', () => {
+    const aSecond = (pace: number) =>
+      1000 / readSettings({ ...standardSettings, pace }, standardSettings).pace;
+    for (const pace of [0, 1, 100, 333, 350, 600, -5]) expect(aSecond(pace)).toBeLessThan(3);
+    expect(aSecond(600)).toBeCloseTo(1000 / 600);
   });
 
   test('rests at a question', () => {
