@@ -201,6 +201,7 @@ export function buildBack(panel: Panel, placing: Placing): Built {
       kinds: laid.round.kinds,
       cornerIsStitch: () => false,
       looks: posts ? NO_LOOKS : looksOf(panel.ring, last ? 'back' : 'none', laid.marks),
+      rounds: panel.ring.rounds.length,
     };
     const lane = panel.lane(inset, placing.mirrored, placing.aside);
     const middle = posts ? panel.lane(inset + panel.post / 2, placing.mirrored, placing.aside) : lane;

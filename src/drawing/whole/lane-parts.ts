@@ -1,23 +1,26 @@
 /**
  * The parts of one lane: a braid of stitches, or a row of posts, in stretches of a side and its corner.
  *
- * A stretch of more than `MOST_MARKS` stitches, and every stretch of a ring of more than `MOST_ON_RING`, has no
- * marks of its own, only ribbons: a whole panel that large is never seen so near that one stitch could be told.
+ * A stretch of more than `MOST_MARKS` stitches, and every stretch of a ring of more than `MOST_ON_RING` (of a back of
+ * many rounds, of fewer), has no marks of its own, only ribbons: a whole panel that large is never seen so near that one stitch could be told.
  * The close-up shows them one by one. `made` and `markCount` count stitches all the same.
  */
 import { NodeKind } from '../../../core/index.ts';
 import { Glyph, type GlyphCode, Look, type Part, type Ribbon, type ToneCode } from '../../table/draw-list.ts';
 import { makeMarks, makePart, putMark } from '../parts.ts';
 import type { Stretch } from '../rounds.ts';
-import { finder, type Lane, lineBetween } from './lanes.ts';
+import { finder, type Lane, lineAlong } from './lanes.ts';
 
 /** Stitches of a side above which the whole panel draws ribbons only. */
 export const MOST_MARKS = 5000;
 /** Places on a ring above which it draws ribbons only: four lanes of so many marks are built in some 50 ms. */
 export const MOST_ON_RING = 30_000;
+/** Rounds of the back that may hold so many each; more rounds share what these two may hold. */
+const ROUNDS = 2;
 
-export const hasMarks = (count: number, lane: Lane): boolean =>
-  count <= MOST_MARKS && lane.count <= MOST_ON_RING;
+/** `rounds`: lanes that are drawn alike, one in the other. */
+export const hasMarks = (count: number, lane: Lane, rounds = ROUNDS): boolean =>
+  count <= MOST_MARKS && lane.count * Math.max(ROUNDS, rounds) <= MOST_ON_RING * ROUNDS;
 
 /** A stitch without partner stands out of the braid by this much, in stitches. */
 const PROUD = 0.42;
@@ -46,6 +49,8 @@ export type LaneContent = {
   cornerIsStitch: (corner: number) => boolean;
   /** Nodes that look otherwise: surplus, mishap. */
   looks: ReadonlyMap<number, number>;
+  /** Rounds of the back; absent on the front. */
+  rounds?: number;
 };
 
 function glyphOf(kind: number, posts: boolean): GlyphCode {
@@ -62,7 +67,7 @@ export function laneParts(lane: Lane, inner: Lane, content: LaneContent, look: L
     .map((stretch) =>
       makePart({
         key: stretch.key,
-        marks: hasMarks(stretch.to - stretch.from, lane)
+        marks: hasMarks(stretch.to - stretch.from, lane, content.rounds)
           ? marksOf(lane, stretch, content, look)
           : makeMarks(0),
         ribbons: ribbonsOf(look.posts ? inner : lane, stretch, content, look),
@@ -124,5 +129,5 @@ function ribbonsOf(lane: Lane, stretch: Stretch, content: LaneContent, look: Lan
 export function ribbonLine(lane: Lane, first: number, last: number, way: 1 | -1): Float32Array {
   const count = Math.max(1, lane.count);
   const span = ((((last - first) * way) % count) + count) % count;
-  return lineBetween(lane, first - way * 0.49, first + way * (span + 0.49), 24);
+  return lineAlong(lane, first - way * 0.49, first + way * (span + 0.49));
 }

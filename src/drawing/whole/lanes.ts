@@ -109,6 +109,39 @@ export function finder(lane: Lane): (slot: number) => LanePoint {
   };
 }
 
+/** Turn of an arc that one straight piece of a line may stand for, in radians. */
+const PIECE = 0.15;
+
+/** The line along a lane between two places on the ring: no more points than its bends need. */
+export function lineAlong(lane: Lane, from: number, to: number): Float32Array {
+  const way = Math.sign(to - from) || 1;
+  const places = [from, ...bendsOf(lane, Math.min(from, to), Math.max(from, to), way), to];
+  const find = finder(lane);
+  const points = new Float32Array(2 * places.length);
+  places.forEach((place, i) => {
+    const { x, y } = find(place);
+    points[2 * i] = x;
+    points[2 * i + 1] = y;
+  });
+  return points;
+}
+
+/** Places between two others where the lane may turn, in the order they are come to. */
+function bendsOf({ cells, count }: Lane, low: number, high: number, way: number): number[] {
+  const bends: number[] = [];
+  for (let turn = Math.floor(low / count) - 1; turn * count < high; turn++) {
+    for (const { first, last, radius, sweep } of cells) {
+      if (turn * count + last <= low || turn * count + first >= high) continue;
+      const pieces = radius === 0 ? 1 : Math.ceil(Math.abs(sweep) / PIECE);
+      for (let piece = 0; piece < pieces; piece++) {
+        const place = turn * count + first + ((last - first) * piece) / pieces;
+        if (place > low && place < high) bends.push(place);
+      }
+    }
+  }
+  return bends.sort((a, b) => way * (a - b));
+}
+
 /** The line along a lane between two places on the ring, for ribbons and windows: x, y pairs. */
 export function lineBetween(lane: Lane, from: number, to: number, steps: number): Float32Array {
   const find = finder(lane);
