@@ -64,7 +64,7 @@ function open(start: Kept, sent: Sent = {}): void {
   // The styles know both themes; what is worn of yarns comes with the drawing.
   const { theme } = start.settings;
   if (theme !== 'auto') document.documentElement.dataset.theme = theme;
-  const wearing = import('./page-theme.ts').then(({ wearTheme }) => wearTheme(store)).catch(tellMissing);
+  const themed = import('./page-theme.ts').then(({ wearTheme }) => wearTheme(store)).catch(tellMissing);
   const looking = import('./look-after.ts').then(({ lookAfter }) =>
     lookAfter(store, device, { notify: notices.add, onMissing: tellMissing, early, sent }),
   );
@@ -81,7 +81,7 @@ function open(start: Kept, sent: Sent = {}): void {
     .then(({ showOnTable }) => showOnTable(store, panels, showing))
     .catch(tellMissing);
   const looked = looking.then(({ ready }) => ready).catch(tellMissing);
-  const ready = Promise.all([panels.complete, drawing, looked, wearing]);
+  const ready = Promise.all([panels.complete, drawing, looked, themed]);
 
   // For tests: the state and the draw list as data, and a way in for events.
   if (new URLSearchParams(location.search).has('probe'))

@@ -1,5 +1,5 @@
 /**
- * How rare each cause is: the kind's own prior (in its entry), and what habits, sizes and company add to it.
+ * How rare each cause is: the kind's own prior (in its entry), and what habits, sizes and neighbours add to it.
  *
  * Lower is commoner; the scale is our own (a step of 1 reads "clearly rarer"). All distances are our own judgement.
  */

@@ -1,20 +1,20 @@
-/** Which candidates may join a set, and which of them meddle with those that are there. */
+/** Which candidates may join a set, and which of them interact with those that are there. */
 import { follows, type Reach } from './reach.ts';
 import type { Searching } from './searching.ts';
 import { isTight, never } from './touch.ts';
 
 /** Two slips that run all round the work are believed of one making, three are not. */
-export const mostWide = 2;
+export const mostAllRound = 2;
 
 export function isOpen(searching: Searching, set: readonly number[], one: number): boolean {
-  if (searching.spent[one] !== 0 || (searching.widesBarred && searching.isWide[one])) return false;
+  if (searching.spent[one] !== 0 || (searching.allRoundBarred && searching.isAllRound[one])) return false;
   return mayJoin(searching, set, one);
 }
 
 function mayJoin(searching: Searching, set: readonly number[], one: number): boolean {
-  const { isWide, isBarred, followsBarred, touching, fits } = searching;
+  const { isAllRound, isBarred, followsBarred, touching, fits } = searching;
   if (isBarred[one] || (followsBarred && follows(touching.reaches[one]))) return false;
-  if (isWide[one] && set.filter((other) => isWide[other]).length >= mostWide) return false;
+  if (isAllRound[one] && set.filter((other) => isAllRound[other]).length >= mostAllRound) return false;
   for (const other of set) if (other === one || !fits(other, one)) return false;
   return true;
 }
@@ -24,19 +24,19 @@ export function allowFor(searching: Searching): void {
   searching.allowed = everyone.filter(
     (one) => !isBarred[one] && !(followsBarred && follows(touching.reaches[one])),
   );
-  searching.meddlers = searching.allowed.filter((one) => touching.reaches[one]?.isPlain === false);
+  searching.interacting = searching.allowed.filter((one) => touching.reaches[one]?.isPlain === false);
 }
 
 export function partnersBeside(searching: Searching, one: number): number[] {
   const known = searching.partners[one];
   if (known) return known;
-  const { allowed, meddlers, meddlesFrom, touching, biggest } = searching;
+  const { allowed, interacting, interactsFrom, touching, biggest } = searching;
   const { isPlain, sides, most } = touching.reaches[one] as Reach;
   const hasRoom = isPlain && !isTight(touching, sides, most + biggest[0]);
   const alone = [one];
   const found: number[] = [];
-  for (const other of hasRoom ? meddlers : allowed)
-    if (other !== one && meddlesFrom(one, other) < never && mayJoin(searching, alone, other))
+  for (const other of hasRoom ? interacting : allowed)
+    if (other !== one && interactsFrom(one, other) < never && mayJoin(searching, alone, other))
       found.push(other);
   searching.partners[one] = found;
   return found;
@@ -47,5 +47,5 @@ export function partnersOf(searching: Searching, set: readonly number[]): number
   const other = set[0] as number;
   return second.length === 0
     ? first
-    : [...first, ...second.filter((one) => !searching.meddlesWith(one, other))];
+    : [...first, ...second.filter((one) => !searching.interactsWith(one, other))];
 }

@@ -1,7 +1,7 @@
 /**
  * The last cause of a set.
  *
- * Rule: one that meddles with none of the others is looked up by the sum of what is still unexplained; one that does
+ * Rule: one that interacts with none of the others is looked up by the sum of what is still unexplained; one that does
  * is tried, where nothing that is known about it forbids that it mends all that is left.
  */
 import type { Candidate } from './candidate.ts';
@@ -9,7 +9,7 @@ import { isOpen, partnersBeside, partnersOf } from './joining.ts';
 import { follows, type Reach } from './reach.ts';
 import type { Searching } from './searching.ts';
 import { sumOf } from './sums.ts';
-import { alone, type Company, companyOf, type Touching, touches } from './touch.ts';
+import { alone, type Interaction, interactionOf, type Touching, touches } from './touch.ts';
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
 import type { Spot } from './wanted.ts';
 
@@ -25,12 +25,12 @@ export const nodeOf = (searching: Searching, set: readonly number[], rest: Rest)
 
 /**
  * Where this cause adds up with those that are there, the last one is looked up without trying; true if that was all,
- * because none that could meddle with them reaches what would be left.
+ * because none that could interact with them reaches what would be left.
  */
 export function settleQuickly(searching: Searching, { set, rest, sum, off }: Node, one: number): boolean {
   const { sums, effects, ownSides, nearSides, touching } = searching;
   if (rest.over !== null || effects[one] === null || sums[one] === 0) return false;
-  if (set.some((other) => searching.meddlesWith(one, other))) return false;
+  if (set.some((other) => searching.interactsWith(one, other))) return false;
   if (touching.wanted.usesJoin || [...set, one].some((each) => follows(touching.reaches[each]))) return false;
   const left = off & ~(ownSides[one] as number);
   const isCrowded = touching.crowds[one] === 1 || set.some((each) => touching.crowds[each] === 1);
@@ -45,28 +45,28 @@ export function settleQuickly(searching: Searching, { set, rest, sum, off }: Nod
 function lookUp(searching: Searching, set: readonly number[], sum: number): void {
   if (sum === 0) confirm(searching, set);
   for (const one of searching.bySum.get(sum) ?? [])
-    if (isOpen(searching, set, one) && !set.some((other) => searching.meddlesWith(one, other)))
+    if (isOpen(searching, set, one) && !set.some((other) => searching.interactsWith(one, other)))
       confirm(searching, [...set, one]);
 }
 
-/** The last cause of a set: looked up, or tried where it meddles with one that is there. */
+/** The last cause of a set: looked up, or tried where it interacts with one that is there. */
 export function complete(searching: Searching, node: Node): void {
   const { set, rest, sum } = node;
   if (rest.over === null) lookUp(searching, set, sum);
   if (set.length > 0 || rest.over !== null) completeBeside(searching, node);
 }
 
-/** The last cause, where it meddles with one that is there: tried, if it can mend all that is left. */
+/** The last cause, where it interacts with one that is there: tried, if it can mend all that is left. */
 function completeBeside(searching: Searching, { set, rest, off: offBits }: Node): void {
   const { touching, trying, candidates } = searching;
   if (rest.over !== null) {
-    for (const one of able(searching, set, rest))
+    for (const one of candidatesFor(searching, set, rest))
       if (isOpen(searching, set, one)) confirm(searching, [...set, one]);
     return;
   }
-  const company = companyOf(touching, set, candidates);
-  const sides = company.forgotten.length > 0 ? 0 : offBits;
-  const bits = bitsIn(searching, company);
+  const interaction = interactionOf(touching, set, candidates);
+  const sides = interaction.forgotten.length > 0 ? 0 : offBits;
+  const bits = bitsIn(searching, interaction);
   const partners = partnersOf(searching, set).filter(
     (one) => (sides & ~(bits[one] as number)) === 0 && searching.spent[one] === 0,
   );
@@ -80,12 +80,12 @@ function completeBeside(searching: Searching, { set, rest, off: offBits }: Node)
     if (isGivenUp(trying)) break;
     const reach = touching.reaches[one] as Reach;
     // Sides that run on as one, their corner forgotten, have on them what was done on each.
-    const bound = reach.most * (1 + company.forgotten.length) + about;
+    const bound = reach.most * (1 + interaction.forgotten.length) + about;
     // What later corners counted on from one leave over or lack comes to lie on side 0.
     const isBounded = (spot: Spot): boolean =>
-      isCount(spot) && !reach.unbounded && !(company.follows && spot.index === 0);
+      isCount(spot) && !reach.unbounded && !(interaction.follows && spot.index === 0);
     const mends = off.every(
-      ({ spot, by }) => (by <= bound || !isBounded(spot)) && touches(touching, one, spot, company),
+      ({ spot, by }) => (by <= bound || !isBounded(spot)) && touches(touching, one, spot, interaction),
     );
     if (
       mends &&
@@ -97,11 +97,11 @@ function completeBeside(searching: Searching, { set, rest, off: offBits }: Node)
   }
 }
 
-/** In the rounds below the one in which they meddle, what is left must be just what this cause changes there. */
+/** In the rounds below the one in which they interact, what is left must be just what this cause changes there. */
 function addsBelow(searching: Searching, set: readonly number[], rest: Rest, one: number): boolean {
   const effect = searching.effects[one];
   if (!effect) return true;
-  const first = Math.min(...set.map((other) => searching.meddlesFrom(one, other)));
+  const first = Math.min(...set.map((other) => searching.interactsFrom(one, other)));
   const { spots } = searching.trying.wanted;
   for (let i = 0; i < spots.length; i++) {
     const spot = spots[i] as Spot;
@@ -115,12 +115,12 @@ function addsBelow(searching: Searching, set: readonly number[], rest: Rest, one
  * the round, over all its sides, must be just what it changes. (One that falls where the corner is worked is none.)
  */
 function addsInAll(searching: Searching, set: readonly number[], rest: Rest, one: number): boolean {
-  const { touching, trying, effects, candidates, isWide } = searching;
+  const { touching, trying, effects, candidates, isAllRound } = searching;
   const effect = effects[one];
   const [move, more] = (touching.reaches[set[0] as number] as Reach).moves;
-  const isSlip = touching.reaches[one]?.isPlain && !isWide[one] && !candidates[one]?.elsewhere;
+  const isSlip = touching.reaches[one]?.isPlain && !isAllRound[one] && !candidates[one]?.elsewhere;
   if (set.length > 1 || !effect || !move || more || !isSlip) return true;
-  if (searching.meddlesFrom(one, set[0] as number) !== move.round) return true;
+  if (searching.interactsFrom(one, set[0] as number) !== move.round) return true;
   let left = 0;
   let sides = 0;
   trying.wanted.spots.forEach((spot, i) => {
@@ -131,9 +131,9 @@ function addsInAll(searching: Searching, set: readonly number[], rest: Rest, one
   return sides < touching.k || left === 0;
 }
 
-function bitsIn({ ownSides, nearSides, onSides }: Searching, company: Company): Int32Array {
-  if (company === alone) return ownSides;
-  return company.follows ? onSides : nearSides;
+function bitsIn({ ownSides, nearSides, onSides }: Searching, interaction: Interaction): Int32Array {
+  if (interaction === alone) return ownSides;
+  return interaction.follows ? onSides : nearSides;
 }
 
 function confirm(searching: Searching, set: readonly number[]): void {
@@ -142,10 +142,10 @@ function confirm(searching: Searching, set: readonly number[]): void {
 }
 
 /** Causes of which any explaining set must hold one: those that can touch the spot fewest can touch. */
-export function able(searching: Searching, set: readonly number[], rest: Rest): number[] {
+export function candidatesFor(searching: Searching, set: readonly number[], rest: Rest): number[] {
   const { candidates, touching, trying } = searching;
   const isUseful = (one: number): boolean =>
-    searching.shadows[one] === 0 || set.some((other) => searching.meddlesWith(one, other));
+    searching.shadows[one] === 0 || set.some((other) => searching.interactsWith(one, other));
   if (rest.over !== null) {
     const { round } = rest.over;
     return candidates.flatMap(({ settled }, one) => {
@@ -154,7 +154,7 @@ export function able(searching: Searching, set: readonly number[], rest: Rest): 
       return mishap?.kind === 'corner-forgotten' && from <= round ? [one] : [];
     });
   }
-  const company = companyOf(touching, set, candidates);
+  const interaction = interactionOf(touching, set, candidates);
   let least: number = -1;
   for (let spot = 0; spot < rest.by.length; spot++)
     if (
@@ -162,11 +162,11 @@ export function able(searching: Searching, set: readonly number[], rest: Rest): 
       (least < 0 || ableAt(searching, spot).length < ableAt(searching, least).length)
     )
       least = spot;
-  if (company === alone) return ableAt(searching, least).filter(isUseful);
+  if (interaction === alone) return ableAt(searching, least).filter(isUseful);
   const spot = trying.wanted.spots[least] as Spot;
   return candidates
     .map((_, one) => one)
-    .filter((one) => touches(touching, one, spot, company) && isUseful(one));
+    .filter((one) => touches(touching, one, spot, interaction) && isUseful(one));
 }
 
 function ableAt({ bySpot, touching, trying, everyone }: Searching, spot: number): number[] {
@@ -178,7 +178,7 @@ function ableAt({ bySpot, touching, trying, everyone }: Searching, spot: number)
 
 export const isCount = ({ part }: Spot): boolean => part === 'side' || part === 'corner';
 
-/** Beside those it meddles with, a cause can change a number by what they move about together, and a stitch or two. */
+/** Beside those it interacts with, a cause can change a number by what they move about together, and a stitch or two. */
 export const movedAbout = ({ reaches }: Touching, set: readonly number[]): number =>
   set.reduce((total, one) => total + (reaches[one] as Reach).most, 2);
 

@@ -2,13 +2,13 @@
  * Finding every set of causes that gives exactly what was seen.
  *
  * Rule: something that is seen otherwise must be touched by one of the causes, so only those that can touch it are
- * taken up; the last cause of a set is looked up by what is still unexplained. Sets whose causes meddle with one
+ * taken up; the last cause of a set is looked up by what is still unexplained. Sets whose causes interact with one
  * another are tried, all others added up; whatever is found is tried once more before it counts.
  */
 import type { Candidate } from './candidate.ts';
-import { allowFor, isOpen, mostWide } from './joining.ts';
+import { allowFor, isOpen, mostAllRound } from './joining.ts';
 import {
-  able,
+  candidatesFor,
   complete,
   isCount,
   isGivenUp,
@@ -21,7 +21,7 @@ import {
 } from './last-cause.ts';
 import { type Reach, widened } from './reach.ts';
 import { type Searching, startSearch } from './searching.ts';
-import { companyOf } from './touch.ts';
+import { interactionOf } from './touch.ts';
 import { isExplained, type Rest, restOf, type Trying } from './trying.ts';
 
 /** Sets of up to `most` causes, none of which holds a smaller one that explains it all as well. */
@@ -54,14 +54,14 @@ function extend(searching: Searching, node: Node, size: number): void {
     return;
   }
   if (rest.over !== null) {
-    extendBy(searching, node, size, able(searching, set, rest));
+    extendBy(searching, node, size, candidatesFor(searching, set, rest));
     return;
   }
-  const wereBarred = searching.widesBarred;
-  searching.widesBarred = true;
-  extendBy(searching, node, size, able(searching, set, rest));
-  searching.widesBarred = wereBarred;
-  if (!wereBarred) extendBy(searching, node, size, wide(searching, set, rest));
+  const wereBarred = searching.allRoundBarred;
+  searching.allRoundBarred = true;
+  extendBy(searching, node, size, candidatesFor(searching, set, rest));
+  searching.allRoundBarred = wereBarred;
+  if (!wereBarred) extendBy(searching, node, size, allRoundFor(searching, set, rest));
 }
 
 /** Takes up each of some causes in turn; all sets that hold one are found once it is done. */
@@ -97,8 +97,8 @@ function isBeyond({ touching, biggest, trying }: Searching, { set, rest }: Node,
  * Those that run all round are taken up by themselves, after sets without any: with none of them about, what is left
  * lies close together.
  */
-function wide({ isWide, wides }: Searching, set: readonly number[], rest: Rest): number[] {
-  return rest.over !== null || set.filter((one) => isWide[one]).length >= mostWide ? [] : wides;
+function allRoundFor({ isAllRound, allRound }: Searching, set: readonly number[], rest: Rest): number[] {
+  return rest.over !== null || set.filter((one) => isAllRound[one]).length >= mostAllRound ? [] : allRound;
 }
 
 /**
@@ -106,15 +106,15 @@ function wide({ isWide, wides }: Searching, set: readonly number[], rest: Rest):
  * where the answer saves a trial.
  */
 function leavesEnough(searching: Searching, { set, rest, off }: Node, one: number): boolean {
-  const { touching, candidates, isWide } = searching;
-  if (rest.over !== null || isWide[one]) return true;
-  if (!set.some((other) => searching.meddlesWith(one, other))) return true;
-  const company = companyOf(touching, set, candidates);
-  if (company.forgotten.length > 0) return true;
+  const { touching, candidates, isAllRound } = searching;
+  if (rest.over !== null || isAllRound[one]) return true;
+  if (!set.some((other) => searching.interactsWith(one, other))) return true;
+  const interaction = interactionOf(touching, set, candidates);
+  if (interaction.forgotten.length > 0) return true;
   const { k, reaches } = touching;
   const reach = reaches[one] as Reach;
   if (reach.forgets) return true;
-  if (company.follows) return true;
+  if (interaction.follows) return true;
   const left = off & ~widened(reach.sides, k);
   if (left === 0) return true;
   for (let side = 0; side < k; side++) {
@@ -129,7 +129,7 @@ const canStill = ({ over }: Rest): boolean => over === null || over.over > 0;
 
 function restWith(searching: Searching, { set, rest }: Node, one: number): Rest {
   const effect = searching.effects[one];
-  const adds = effect && rest.over === null && !set.some((other) => searching.meddlesWith(one, other));
+  const adds = effect && rest.over === null && !set.some((other) => searching.interactsWith(one, other));
   if (adds) return { over: null, by: rest.by.map((by, i) => by - (effect[i] as number)) };
   return restOf(
     searching.trying,

@@ -3,7 +3,7 @@ import { type Candidate, movesTwice } from './candidate.ts';
 import { effectsOf, isShadow } from './effects.ts';
 import { follows, type Reach } from './reach.ts';
 import { sumOf } from './sums.ts';
-import { meddlesFrom, never, onwards, type Touching, touchingOf } from './touch.ts';
+import { interactsFrom, never, onwards, type Touching, touchingOf } from './touch.ts';
 import type { Rest, Trying } from './trying.ts';
 import type { Wanted } from './wanted.ts';
 
@@ -14,7 +14,7 @@ export type Searching = {
    */
   followsBarred: boolean;
   /** Sets without causes that run all round are looked for first. */
-  widesBarred: boolean;
+  allRoundBarred: boolean;
   trying: Trying;
   candidates: Candidate[];
   /** What each changes by itself; null where it changes the shape. */
@@ -35,20 +35,20 @@ export type Searching = {
   onSides: Int32Array;
   /** Every candidate's index. */
   everyone: number[];
-  /** Those that may be used at all, this time round; and of these, those that can meddle where there is room. */
+  /** Those that may be used at all, this time round; and of these, those that can interact where there is room. */
   allowed: number[];
-  meddlers: number[];
-  /** Those that each candidate meddles with and that may stand beside it, this time round; found when asked for. */
+  interacting: number[];
+  /** Those that each candidate interacts with and that may stand beside it, this time round; found when asked for. */
   partners: (number[] | undefined)[];
   /** Whether two can stand in one set. */
   fits: (a: number, b: number) => boolean;
-  meddlesFrom: (a: number, b: number) => number;
-  meddlesWith: (a: number, b: number) => boolean;
+  interactsFrom: (a: number, b: number) => number;
+  interactsWith: (a: number, b: number) => boolean;
   /** Candidates that give nothing of their own: the same mishap at another place of a roomy side. */
   shadows: Uint8Array;
   /** Causes that run all round the work: habits, errors in the plan, a corner followed by the later ones. */
-  isWide: boolean[];
-  wides: number[];
+  isAllRound: boolean[];
+  allRound: number[];
   /** Corners forgotten that the number of sides seen forbids. */
   isBarred: boolean[];
   /** Candidates all of whose sets are found already. */
@@ -67,18 +67,20 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
   });
   const n = candidates.length;
   const everyone = candidates.map((_, one) => one);
-  const isWide = candidates.map(({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach));
+  const isAllRound = candidates.map(
+    ({ cause }, one) => cause.habit || runsRound(touching.reaches[one] as Reach),
+  );
   const movesOn = Int8Array.from(candidates, ({ moves }) => (moves ? moves.edging + 1 : 0));
   const bothMove = (a: number, b: number): boolean =>
     movesOn[a] !== 0 && movesOn[a] === movesOn[b] && movesTwice(candidates[a]?.moves, candidates[b]?.moves);
   const slots = numberedSlots(candidates);
   const conflict = (a: number, b: number): boolean =>
     shareSlot(slots[a] as number[], slots[b] as number[]) || bothMove(a, b);
-  const from = remembered(n, (a, b) => meddlesFrom(touching, a, b));
+  const from = remembered(n, (a, b) => interactsFrom(touching, a, b));
   const fits = remembered(n, (a, b) => (conflict(a, b) ? 0 : 1));
   return {
     followsBarred: false,
-    widesBarred: false,
+    allRoundBarred: false,
     trying,
     candidates,
     effects,
@@ -92,14 +94,14 @@ export function startSearch(trying: Trying, candidates: Candidate[], asRecipe: R
     onSides: Int32Array.from(touching.reaches, ({ sides, corners }) => onwards(sides | corners, touching.k)),
     everyone,
     allowed: everyone,
-    meddlers: everyone,
+    interacting: everyone,
     partners: [],
     fits: (a, b) => fits(a, b) === 1,
-    meddlesFrom: from,
-    meddlesWith: (a, b) => from(a, b) < never,
+    interactsFrom: from,
+    interactsWith: (a, b) => from(a, b) < never,
     shadows: Uint8Array.from(candidates, (candidate) => (isShadow(touching, candidate) ? 1 : 0)),
-    isWide,
-    wides: everyone.filter((one) => isWide[one]),
+    isAllRound,
+    allRound: everyone.filter((one) => isAllRound[one]),
     isBarred: candidates.map((_, one) => bars(trying.wanted, touching.reaches[one] as Reach, touching.k)),
     spent: new Uint8Array(n),
     found: new Map(),

@@ -1,7 +1,7 @@
 /**
- * Which numbers a cause can change beside others, and which causes meddle with one another.
+ * Which numbers a cause can change beside others, and which causes interact with one another.
  *
- * Rule: causes that do not meddle add up, number by number; those that do are tried together. Both are told too
+ * Rule: causes that do not interact add up, number by number; those that do are tried together. Both are told too
  * widely rather than too narrowly.
  */
 import type { Plan } from '../types.ts';
@@ -19,12 +19,12 @@ export type Touching = {
   /** Sides so short that they may run out altogether, and what is amiss there shows on the next. */
   tiny: number;
   reaches: Reach[];
-  /** Those in whose company stitches may fall to the next side. */
+  /** Those beside which stitches may fall to the next side. */
   crowds: Uint8Array;
 };
 
-/** What those already in a set do to the reach of one that joins it. */
-export type Company = {
+/** How those already in a set interact with one that joins it. */
+export type Interaction = {
   /**
    * Beside a corner worked elsewhere stitches fall to the next side, and the chains below are worked into; on a side
    * that has run out of stitches, too.
@@ -36,7 +36,7 @@ export type Company = {
   forgotten: { round: number; corner: number }[];
 };
 
-export const alone: Company = { crowded: false, follows: false, forgotten: [] };
+export const alone: Interaction = { crowded: false, follows: false, forgotten: [] };
 
 /** Stitches a side must have over its mishaps for these not to run into one another or into a corner. */
 const elbowRoom = 12;
@@ -70,11 +70,11 @@ export function isTight({ runs }: Touching, sides: number, stitches: number): bo
 /** Stitches that a cause may take from a run: sides in another order are as long as they were. */
 const takes = ({ most, planned, unbounded }: Reach): number => (planned && unbounded ? 0 : most);
 
-export function companyOf(
+export function interactionOf(
   touching: Touching,
   set: readonly number[],
   candidates: readonly Candidate[],
-): Company {
+): Interaction {
   const { reaches } = touching;
   const those = set.map((one) => reaches[one] as Reach);
   const crowded = set.some((one) => touching.crowds[one] === 1);
@@ -94,42 +94,44 @@ export function companyOf(
   };
 }
 
-/** Whether a candidate can change what is read at a spot, in the company given. */
-export function touches(touching: Touching, one: number, spot: Spot, company: Company): boolean {
+/** Whether a candidate can change what is read at a spot, beside what interacts with it. */
+export function touches(touching: Touching, one: number, spot: Spot, interaction: Interaction): boolean {
   const reach = touching.reaches[one] as Reach;
   if (spot.part === 'drift' || spot.part === 'left-over') return true;
   if (spot.part === 'front') return touching.wanted.usesFront && reach.front > 0;
   if (reach.forgets) return true;
   if (spot.part === 'total') return reach.first <= spot.round;
   return spot.part === 'corner'
-    ? touchesCorner(touching, reach, spot, company)
-    : touchesSide(touching, reach, spot, company);
+    ? touchesCorner(touching, reach, spot, interaction)
+    : touchesSide(touching, reach, spot, interaction);
 }
 
-function touchesCorner({ runs }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
+function touchesCorner({ runs }: Touching, reach: Reach, spot: Spot, interaction: Interaction): boolean {
   // On a short side two corners can pass one another.
   const passes = runs.some((run) => run < 2 * reach.most + elbowRoom);
   if (passes && reach.moves.some(({ round }) => round <= spot.round)) return true;
   return reach.spans.some(
     ({ from, corners }) =>
-      from === spot.round && corners !== 0 && (company.forgotten.length > 0 || hasBit(corners, spot.index)),
+      from === spot.round &&
+      corners !== 0 &&
+      (interaction.forgotten.length > 0 || hasBit(corners, spot.index)),
   );
 }
 
 const hasBit = (bits: number, index: number): boolean => ((bits >>> index) & 1) === 1;
 
-function touchesSide({ k, tiny }: Touching, reach: Reach, spot: Spot, company: Company): boolean {
+function touchesSide({ k, tiny }: Touching, reach: Reach, spot: Spot, interaction: Interaction): boolean {
   for (const { from, sides, corners } of reach.spans) {
     if (spot.round < from) continue;
-    if (company === alone) {
+    if (interaction === alone) {
       const own = (sides & tiny) === 0 ? sides : widened(sides, k);
       if (hasBit(own, spot.index)) return true;
       continue;
     }
     const beside = widened(sides | corners, k);
-    const near = company.follows ? onwards(sides | corners, k) : beside;
+    const near = interaction.follows ? onwards(sides | corners, k) : beside;
     const there =
-      company.forgotten.length > 0 ? renumbered(near, { from, to: spot.round }, company, k) : near;
+      interaction.forgotten.length > 0 ? renumbered(near, { from, to: spot.round }, interaction, k) : near;
     if (hasBit(there, spot.index)) return true;
   }
   return false;
@@ -147,7 +149,7 @@ export function onwards(sides: number, k: number): number {
 function renumbered(
   bits: number,
   { from, to }: { from: number; to: number },
-  { forgotten }: Company,
+  { forgotten }: Interaction,
   k: number,
 ): number {
   let count = k - forgotten.filter(({ round }) => round < from).length;
@@ -165,14 +167,14 @@ function renumbered(
   return count > 0 ? widened(there & allBits(count), count) : 1;
 }
 
-/** They never meddle. */
+/** They never interact. */
 export const never = 100;
 
 /**
  * The first round in which two candidates, done together, may give other counts than the sum of what each gives: 0
  * the foundation, n + 1 edging n, one more the join; `never` where they just add up.
  */
-export function meddlesFrom(touching: Touching, one: number, other: number): number {
+export function interactsFrom(touching: Touching, one: number, other: number): number {
   const a = touching.reaches[one] as Reach;
   const b = touching.reaches[other] as Reach;
   const sides = a.sides & b.sides;
@@ -182,10 +184,10 @@ export function meddlesFrom(touching: Touching, one: number, other: number): num
   const share = a.moves.length + b.moves.length > 0 ? 4 / 3 : 1;
   if (isTight(touching, those, share * (takes(a) + takes(b)))) return Math.max(a.first, b.first);
   if (a.isPlain && b.isPlain) return never;
-  return Math.min(meddlesWith(touching, a, b), meddlesWith(touching, b, a));
+  return Math.min(interactsWith(touching, a, b), interactsWith(touching, b, a));
 }
 
-function meddlesWith({ wanted, plan }: Touching, a: Reach, b: Reach): number {
+function interactsWith({ wanted, plan }: Touching, a: Reach, b: Reach): number {
   if (a.forgets || (a.planned && (b.planned || b.chains.length > 0))) return 0;
   let first = never;
   for (const move of a.moves) if (move.round < first && meddlesWithMove(move, b)) first = move.round;
@@ -197,7 +199,7 @@ function meddlesWith({ wanted, plan }: Touching, a: Reach, b: Reach): number {
 }
 
 /**
- * Where there is room, a corner worked elsewhere meddles with what is done right beside it and with the chains it
+ * Where there is room, a corner worked elsewhere interacts with what is done right beside it and with the chains it
  * leaves behind; where later corners follow it, with all that lies on those sides, in its own round and below.
  */
 function meddlesWithMove({ round, corner, sides, follows }: Reach['moves'][number], other: Reach): boolean {
