@@ -10,7 +10,10 @@ import { laidPicture, turnedPicture } from './picture.ts';
 import type { Place } from './place.ts';
 
 /** Null until there is something to draw. */
-export function figureOf({ cloth, snapshot }: Place, what: keyof typeof FILE_NAMES): Figure | null {
+export function figureOf(
+  { cloth, snapshot }: Pick<Place, 'cloth' | 'snapshot'>,
+  what: keyof typeof FILE_NAMES,
+): Figure | null {
   const { plan, measures } = cloth;
   if (!plan) return null;
   const { units } = snapshot.settings;

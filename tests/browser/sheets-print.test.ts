@@ -79,6 +79,7 @@ describe.each([
         expect(Math.abs(sheet.height - height), kind).toBeLessThan(0.5);
         expect(sheet.images, kind).toBe(0);
         const words = said(sheet);
+        expect(words, kind).not.toMatch(/\[object|undefined|NaN/);
         expect(words, kind).toContain(`page ${i + 1} of ${sheets.length}`);
         for (const told of ['UK terms', 'right hand', 'cm', 'This panel: http'])
           expect(words, kind).toContain(told);

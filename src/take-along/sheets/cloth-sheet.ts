@@ -1,10 +1,9 @@
 /** How the cloth is cut and pinned, and the strip with its pins at true size. */
 import '../../cloth/cloth.css';
 import { html, type TemplateResult } from 'lit-html';
-import { laidPicture } from '../../cloth/picture.ts';
+import { showFigure } from '../../cloth/figure.ts';
 import { checkLine, pinLists, stripRows } from '../../cloth/print.ts';
-import { clothFields as f } from '../../state/cloth-fields.ts';
-import type { Cloth } from '../../state/cloth-types.ts';
+import { figureOf } from '../../cloth/saving.ts';
 import type { Snapshot } from '../../state/snapshot.ts';
 import { sayAllowance, sayCut } from '../../words/cloth/cut.ts';
 import type { SheetMessages } from '../../words/pattern/sheet-messages.ts';
@@ -17,21 +16,17 @@ export type ClothOnPaper = { snapshot: Snapshot; title: string; say: SheetMessag
 
 /** Null until the cloth can be cut. */
 export function clothSheet({ snapshot, title, say, scan }: ClothOnPaper): Sheet | null {
-  const { cloth, making, settings } = snapshot;
+  const { cloth, settings } = snapshot;
   const plan = cloth?.plan;
   if (!cloth || !plan) return null;
   const { units } = settings;
   const { size } = sayCut(plan, units);
-  const depth = cloth.measures.value(f.depth) ?? 0;
-  const laid = {
-    plan,
-    depth,
-    edging: edgingDepth(cloth) ?? depth / 2,
-    faces: making.plan.faces,
-    pins: cloth.pins ?? [],
-    units,
-  };
   const place = { snapshot, cloth };
+  const drawn = (what: 'laid' | 'layout'): Block[] => {
+    const figure = figureOf(place, what);
+    if (!figure) return [];
+    return [{ key: what, body: html`<div class="sheet-picture cloth-laid">${showFigure(figure)}</div>` }];
+  };
   return {
     title,
     tries: [
@@ -40,8 +35,9 @@ export function clothSheet({ snapshot, title, say, scan }: ClothOnPaper): Sheet 
           blocks: [
             { key: 'cut', body: html`<h3>${say.cut}</h3>`, keep: true },
             { key: 'size', body: html`<p><b>${size}</b> ${sayAllowance(plan, units)}</p>` },
-            { key: 'laid', body: html`<div class="sheet-picture cloth-laid">${laidPicture(laid)}</div>` },
+            ...drawn('laid'),
             ...pinLists(place).flatMap(pinBlocks),
+            ...drawn('layout'),
             { key: 'scan', body: scan },
           ],
         },
@@ -53,9 +49,6 @@ export function clothSheet({ snapshot, title, say, scan }: ClothOnPaper): Sheet 
     ],
   };
 }
-
-const edgingDepth = ({ measures }: Cloth): number | undefined =>
-  measures.value(f.edging) ?? measures.value(f.frontEdge);
 
 function pinBlocks({ heading, pins }: { heading: string; pins: string[] }, group: number): Block[] {
   const blocks: Block[] = [{ key: `pins-${group}`, body: html`<h3>${heading}</h3>`, keep: true }];

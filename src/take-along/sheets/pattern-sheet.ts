@@ -11,7 +11,7 @@ export function patternSheet({ title, head, sections }: Written, scan: TemplateR
     { key: `${section}`, body: html`<h3>${heading}</h3>`, keep: true },
     ...own.flatMap((block, i) => parts(block).map((part, n) => ({ ...part, key: `${section}.${i}.${n}` }))),
   ]);
-  const under: Block = { key: 'head', body: html`<p>${head.join(' · ')}</p>` };
+  const under: Block = { key: 'head', body: html`${head.map((line) => html`<p>${line}</p>`)}` };
   return { title, tries: [[{ blocks: [under, ...blocks, { key: 'scan', body: scan }] }]] };
 }
 
