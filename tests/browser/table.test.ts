@@ -23,7 +23,7 @@ async function inked(page: Page): Promise<number> {
 }
 
 describe('the drawing', () => {
-  test('uses one graphics context, and comes back after it is lost', async () => {
+  test('uses one graphics context, and comes back each time it is lost, twenty times over', async () => {
     const { page, expectClean } = await openApp({ graphics: true });
     const [renderer, ...others] = await readRenderers(page);
     expect(renderer).toMatch(/^webgl/);
@@ -34,15 +34,17 @@ describe('the drawing', () => {
       const canvas = document.querySelector('canvas') as HTMLCanvasElement;
       const context = (canvas.getContext('webgl2') ?? canvas.getContext('webgl')) as WebGLRenderingContext;
       const loss = context.getExtension('WEBGL_lose_context');
-      const lost = new Promise((done) => canvas.addEventListener('webglcontextlost', done, { once: true }));
-      loss?.loseContext();
-      await lost;
-      const restored = new Promise((done) =>
-        canvas.addEventListener('webglcontextrestored', done, { once: true }),
-      );
-      await new Promise((done) => setTimeout(done, 50));
-      loss?.restoreContext();
-      await restored;
+      const heard = (event: string) =>
+        new Promise((done) => canvas.addEventListener(event, done, { once: true }));
+      for (let time = 0; time < 20; time++) {
+        const lost = heard('webglcontextlost');
+        loss?.loseContext();
+        await lost;
+        const restored = heard('webglcontextrestored');
+        await new Promise((done) => setTimeout(done, 50));
+        loss?.restoreContext();
+        await restored;
+      }
     });
     await settle(page);
     expect(Math.abs((await inked(page)) - before)).toBeLessThan(before * 0.05);

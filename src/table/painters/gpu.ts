@@ -154,6 +154,8 @@ export async function openGpuPainter(
       atlas.setInks(next);
     },
     paint(frames) {
+      // It is painted once it is given back; what is compiled on a lost one stays broken.
+      if (renderer.context.isLost) return;
       const shown = frames.filter((frame) => !isEmpty(frame.region));
       let generation: number;
       do {
