@@ -5,16 +5,19 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Mishap } from '../../core/index.ts';
+import { buildScene } from '../../src/drawing/scene.ts';
 import { type Label, type SceneView, Tone } from '../../src/table/draw-list.ts';
+import { labelsShown } from '../../src/table/painters/words.ts';
+import type { Rect } from '../../src/table/view/camera.ts';
 import { middleOf } from '../../src/table/view/hit.ts';
 import { wantedCamera } from '../../src/table/view/looking.ts';
-import { CHAINS, makingOf, sceneOf, wholeOf } from '../unit/drawing-making.ts';
+import { CHAINS, closeOf, inputOf, makingOf, sceneOf, wholeOf } from '../unit/drawing-making.ts';
 
 type Box = { x0: number; y0: number; x1: number; y1: number };
 
 /** Views of the board: the narrowest phone is 320 px wide and keeps some of that for buttons. */
 const regions = fc
-  .record({ width: fc.integer({ min: 264, max: 2200 }), height: fc.integer({ min: 150, max: 1300 }) })
+  .record({ width: fc.integer({ min: 264, max: 2560 }), height: fc.integer({ min: 150, max: 1300 }) })
   .map((size) => ({ x: 0, y: 0, ...size }));
 
 const mishaps = (sides: number) =>
@@ -102,6 +105,85 @@ function faults(view: SceneView, region: { width: number; height: number; x: num
     ];
   });
 }
+
+/** Views of the close-up: on a phone a strip, on a wide screen half of the board. */
+const strips = fc
+  .record({ width: fc.integer({ min: 300, max: 2560 }), height: fc.integer({ min: 190, max: 420 }) })
+  .map((size) => ({ x: 0, y: 0, ...size }));
+
+/** CSS px from the edge of a view to words that stand at it, and from a flag's foot to the middle of its number. */
+const PINNED = 14;
+const NUMBER = 25;
+
+/** Words of the close-up where they stand on the screen, its flags' numbers and rulers' lengths among them. */
+function closeTexts(view: SceneView, region: Rect): { text: string; box: Box }[] {
+  const camera = wantedCamera(view, region);
+  const { x: centre, px } = camera;
+  const half = region.width / 2;
+  const placed = labelsShown(view.labels, { region, camera }).map((label) => {
+    if (label.pin === undefined) return { text: label.text, box: boxOf(label, px) };
+    const x = (centre * px + (label.pin === 'left' ? PINNED - half : half - PINNED)) / px;
+    return { text: label.text, box: boxOf({ ...label, x, dx: 0 }, px) };
+  });
+  const type = { key: '', px: 14, tone: Tone.marker, align: 'centre' } as const;
+  const signs = view.signs.flatMap((sign) => {
+    if (sign.kind === 'flag') {
+      const dy = sign.angle === 0 ? -NUMBER : NUMBER;
+      return [{ text: sign.text, box: boxOf({ ...type, text: sign.text, x: sign.x, y: sign.y, dy }, px) }];
+    }
+    return [];
+  });
+  // What slides in at the edges is not yet all there.
+  return [...placed, ...signs].filter(
+    ({ box }) => box.x1 > centre * px - half && box.x0 < centre * px + half,
+  );
+}
+
+/** What is wrong with the words of a close-up. */
+function closeFaults(view: SceneView, region: Rect): string[] {
+  const { y, px } = wantedCamera(view, region);
+  const texts = closeTexts(view, region);
+  const [top, bottom] = [y * px - region.height / 2, y * px + region.height / 2];
+  const yarn = view.parts.flatMap(({ marks }) =>
+    Array.from({ length: marks.count }, (_, index) => ({
+      ...middleOf(marks, index),
+      tone: marks.tone[index]!,
+    })).filter(({ tone }) => YARN.includes(tone)),
+  );
+  return texts.flatMap(({ text, box }, i) => {
+    const other = texts.find((one, j) => j > i && overlap(box, one.box));
+    const isOnYarn = yarn.some(({ x, y }) =>
+      overlap(box, { x0: x * px, x1: x * px, y0: y * px, y1: y * px }),
+    );
+    return [
+      ...(box.y0 < top || box.y1 > bottom ? [`outside: ${text}`] : []),
+      ...(other ? [`${text} on ${other.text}`] : []),
+      ...(isOnYarn ? [`on yarn: ${text}`] : []),
+    ];
+  });
+}
+
+describe('words in the close-up', () => {
+  test('stand clear of yarn, of each other and of the upper and lower edge, wherever the work or what is wrong is', () => {
+    fc.assert(
+      fc.property(
+        panels,
+        strips,
+        fc.nat(),
+        fc.boolean(),
+        ({ sides, hand, ...options }, region, at, preview) => {
+          const making = makingOf({ sides, corner: CHAINS, counted: 'stitches-only' }, options);
+          const place = at % making.steps.length;
+          const finding = at % Math.max(1, making.pairing.findings.length);
+          const input = inputOf(making, place, { hand });
+          const scene = buildScene(preview ? { ...input, preview, finding } : input);
+          expect(closeFaults(closeOf(scene), region)).toEqual([]);
+        },
+      ),
+      { numRuns: 150 },
+    );
+  });
+});
 
 describe('words on the whole panel', () => {
   test('stand clear of yarn, of each other and of the edge of the view', () => {

@@ -55,7 +55,7 @@ export function svgPicture(
   const body = parts.flatMap((part) => partSvg(part, camera, inks, cells));
   const shapes = view.signs.map((sign) => signShape(sign, inks, camera.px, inks.raised));
   const signs = shapes.flatMap((shape) => shape.strokes.map((stroke) => strokeSvg(stroke, camera.px)));
-  const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
+  const words = [...labelWords(view.labels, picture), ...shapes.flatMap((shape) => shape.words)];
   const move = `translate(${number(region.width / 2)} ${number(region.height / 2)}) scale(${number(camera.px)}) translate(${number(-camera.x)} ${number(-camera.y)})`;
   const definitions = [...cells.ids].map(([key, id]) => cellSvg(key, id, inks));
   const { width, height } = region;

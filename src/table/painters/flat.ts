@@ -75,7 +75,7 @@ export function paintView(brush: Brush, frame: ViewFrame, density: number): void
   const shapes = frame.signs.map((sign) => signShape(sign, inks, camera.px, paperOf(view, inks)));
   for (const shape of shapes) for (const stroke of shape.strokes) paintStroke(context, stroke, camera.px);
   context.setTransform(density, 0, 0, density, 0, 0);
-  const words = [...labelWords(view.labels, camera.px), ...shapes.flatMap((shape) => shape.words)];
+  const words = [...labelWords(view.labels, frame), ...shapes.flatMap((shape) => shape.words)];
   for (const one of words) {
     const at = anchorOf(one, frame);
     paintWords(brush, one, { x: at.x + leftOf(one, measureWords(context, one).width), y: at.y });

@@ -101,7 +101,7 @@ export async function openGpuPainter(
     matchParts(view, frame.view.parts, pool);
     for (const part of frame.view.parts) showPart(view.parts.get(part.key)!, part, frame, tools());
     showSigns(view, frame);
-    const labels = labelWords(frame.view.labels, camera.px);
+    const labels = labelWords(frame.view.labels, frame);
     view.words.show([...labels, ...view.filled!.words], frame);
   }
 

@@ -3,8 +3,8 @@
  * crisp whatever the zoom.
  */
 
-import type { Label, ToneCode } from '../draw-list.ts';
-import { type Point, toScreen, type Viewport } from '../view/camera.ts';
+import { type Box, type Label, reachOf, type ToneCode } from '../draw-list.ts';
+import { overlaps, type Point, toScreen, type Viewport } from '../view/camera.ts';
 import { showsAt } from '../view/detail.ts';
 
 export const FAMILY = 'Atkinson Hyperlegible Next Variable';
@@ -30,27 +30,45 @@ const PIN_PX = 14;
 
 export const fontOf = (px: number, bold: boolean): string => `${bold ? 700 : 400} ${px}px ${FONT_STACK}`;
 
-/** Labels that show at this zoom, as words. */
-export function labelWords(labels: readonly Label[], px: number): Words[] {
-  return labels
-    .filter((label) => showsAt(label, px))
-    .map((label) => ({
-      text: label.text,
-      x: label.x,
-      y: label.y,
-      dx: label.dx ?? 0,
-      dy: label.dy ?? 0,
-      px: label.px,
-      bold: label.bold ?? false,
-      tone: label.tone,
-      align: label.align,
-      ...(label.plate === undefined ? {} : { plate: label.plate }),
-      ...(label.pin === undefined ? {} : { pin: label.pin }),
-    }));
+/** Labels that show in a view. Those that stand at its edge give way to what comes by, and to one another, the first first. */
+export function labelsShown(labels: readonly Label[], viewport: Viewport): Label[] {
+  const showing = labels.filter((label) => showsAt(label, viewport.camera.px));
+  const taken = showing.filter(({ pin }) => pin === undefined).map((label) => boxOf(label, viewport));
+  return showing.filter((label) => {
+    if (label.pin === undefined) return true;
+    const box = boxOf(label, viewport);
+    if (taken.some((other) => overlaps(box, other))) return false;
+    taken.push(box);
+    return true;
+  });
+}
+
+/** Where a label stands on the screen, in CSS px within the host. */
+function boxOf(label: Label, viewport: Viewport): Box {
+  const { x, y } = anchorOf({ ...label, dx: 0, dy: 0 }, viewport);
+  const { left, right, up, down } = reachOf(label.pin === undefined ? label : { ...label, dx: 0 });
+  return { x0: x + left, y0: y + up, x1: x + right, y1: y + down };
+}
+
+/** Labels that show in a view, as words. */
+export function labelWords(labels: readonly Label[], viewport: Viewport): Words[] {
+  return labelsShown(labels, viewport).map((label) => ({
+    text: label.text,
+    x: label.x,
+    y: label.y,
+    dx: label.dx ?? 0,
+    dy: label.dy ?? 0,
+    px: label.px,
+    bold: label.bold ?? false,
+    tone: label.tone,
+    align: label.align,
+    ...(label.plate === undefined ? {} : { plate: label.plate }),
+    ...(label.pin === undefined ? {} : { pin: label.pin }),
+  }));
 }
 
 /** Where the anchor of some words stands, in CSS px within the host. */
-export function anchorOf(words: Words, viewport: Viewport): Point {
+export function anchorOf(words: Pick<Words, 'x' | 'y' | 'dx' | 'dy' | 'pin'>, viewport: Viewport): Point {
   const at = toScreen(viewport, words);
   const { region } = viewport;
   const x =
