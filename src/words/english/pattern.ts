@@ -23,8 +23,10 @@ function listed(all: readonly WrittenCorner[], of: Piece, writer: Writer): strin
   const [first] = all;
   if (!first || all.some(({ made }) => made !== first.made))
     return `corners ${all.map((one) => corner(one, of, writer)).join(', ')}`;
-  if (all.length > 1 && all.every(({ size }) => size === first.size))
-    return `${all.length} corners of ${corner(first, of, writer)}`;
+  const areAlike = all.length > 1 && all.every(({ size }) => size === first.size);
+  if (areAlike && first.size === 0)
+    return `${all.length} corners without ${first.made === 'chain' ? 'chains' : 'stitches'}`;
+  if (areAlike) return `${all.length} corners of ${corner(first, of, writer)}`;
   return `corners ${all.map(({ size }) => size).join(', ')} ${cornerUnit(first.made, of, writer)}`;
 }
 
@@ -41,7 +43,7 @@ const leg = ({ count, corner: after, times }: WrittenLeg, writer: Writer): strin
   const stitches = `${writer.amount(count)} ${writer.short('foundation-treble')}`;
   const turn = after && (after.size > 0 ? corner(after, 'foundation', writer) : 'turn the corner');
   const once = turn ? `${stitches}, ${turn}` : stitches;
-  return times > 1 ? `[${once}] ${times} times` : once;
+  return times > 1 ? `[${once}] ${times === 2 ? 'twice' : `${times} times`}` : once;
 };
 
 /** "sides 60, 36, 60, 36; 4 corners of 2 ch; 200 in all" */
@@ -59,7 +61,7 @@ const corners = ([before, after]: Arm, made: WrittenCorner, writer: Writer): str
 
 /** Stitches of the corner look like those beside it: they are named. */
 const middle = (made: WrittenCorner, writer: Writer): string => {
-  if (made.size === 0) return 'turn';
+  if (made.size === 0) return 'turn the corner';
   const places = corner(made, 'edging', writer);
   return made.made === 'chain' ? places : `${places} (the corner)`;
 };
@@ -167,7 +169,7 @@ export const pattern: PatternMessages = {
   everyCorner: ({ arm, corner: made }, writer) => `In each corner: ${corners(arm, made, writer)}.`,
   oneCorner: ({ index, arm, corner: made }, writer) =>
     `In corner ${number(index)}: ${corners(arm, made, writer)}.`,
-  intoCorner: ({ arm: [before, after] }, { short }) => {
+  intoCorner: ({ arm: [before, after], corner: made }, { short }) => {
     const dc = short('double-crochet');
     const told = (count: number, when: string, where: string): string[] =>
       count === 0 ? [] : [`the ${dc} ${when} ${count === 1 ? 'goes' : 'go'} in ${where}`];
@@ -179,7 +181,12 @@ export const pattern: PatternMessages = {
         `the last${before === 0 ? ' place of the corner below' : ''}`,
       ),
     ];
-    return both.length === 0 ? 'Nothing goes in the corner below.' : `${start(both.join(', '))}.`;
+    return [
+      both.length === 0 ? 'Nothing goes in the corner below.' : `${start(both.join(', '))}.`,
+      ...(made === 'stitch' ? ['The stitch of the corner goes in the same place as the one before it.'] : []),
+      // Common practice, no source.
+      'The first stitch beyond it lies hidden against the corner: work that too.',
+    ].join(' ');
   },
   increase: ({ count }, writer) =>
     `Work 2 ${writer.short('double-crochet')} in one stitch ${writer.amount(count)} times, spread evenly.`,

@@ -96,7 +96,7 @@ export const takeAlong: TakeAlongMessages = {
     nothing: 'There is no address in it, and no text of a panel. Paste all that you were sent.',
   },
   sendLong: ({ signs }, { formatting: { plain } }) =>
-    `This address has ${plain(signs)} signs. Some programs cut such long ones.`,
+    `This address has ${plain(signs)} signs. ${signs > 8000 ? 'Most programs cut such long ones: save the panel as a file, under Your panels.' : 'Some programs cut such long ones: the text below can be sent instead.'}`,
 
   check: 'Check a written pattern',
   checkIntro:

@@ -66,7 +66,7 @@ export type PatternMessages = {
   alongSides: Message;
   everyCorner: Message<{ arm: Arm; corner: WrittenCorner }>;
   oneCorner: Message<{ index: number; arm: Arm; corner: WrittenCorner }>;
-  intoCorner: Message<{ arm: Arm }>;
+  intoCorner: Message<{ arm: Arm; corner: WrittenCorner['made'] }>;
   increase: Message<{ count: Amount }>;
   closeEdging: Message<{ adds: 0 | 1; cornered: boolean }>;
 

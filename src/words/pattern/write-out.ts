@@ -2,15 +2,7 @@
  * The whole recipe as a pattern that can be printed. For several sizes the numbers stand in the usual bracketed
  * order; the counts at the end of every round are read off what `work` makes, adjustments carried out.
  */
-import {
-  type Arm,
-  type Corner,
-  countRound,
-  type Plan,
-  type Round,
-  type Shape,
-  work,
-} from '../../../core/index.ts';
+import { type Corner, countRound, type Plan, type Round, type Shape, work } from '../../../core/index.ts';
 import { adjustmentsIn, sayAdjustments } from '../adjustments.ts';
 import { sayAllowance, sayCut } from '../cloth/cut.ts';
 import { STARTING_CHAINS } from '../walk/acts-round.ts';
@@ -257,7 +249,7 @@ function edgingRound(job: Job, round: number): Block[] {
       items: [
         say.joinYarn({ adds, cornered }, writer),
         say.alongSides(writer),
-        ...(cornered ? [...cornersOf(job, round), say.intoCorner({ arm: arm(first, round) }, writer)] : []),
+        ...(cornered ? cornersOf(job, round) : []),
         ...(increase.some((count) => count > 0) ? [say.increase({ count: increase }, writer)] : []),
         ...adjustments(job, 'edging', round),
         say.closeEdging({ adds, cornered }, writer),
@@ -267,15 +259,16 @@ function edgingRound(job: Job, round: number): Block[] {
   ];
 }
 
-const arm = ({ edgings: of }: Plan, round: number): Arm => of[round]?.arm ?? [0, 0];
-
+/** What is worked in the corners, and where it goes. */
 function cornersOf({ say, writer, first }: Job, round: number): string[] {
   const { arm, corners } = first.edgings[round] as Plan['edgings'][number];
   const [one] = corners;
-  const areAlike = corners.every(({ made, size }) => made === one?.made && size === one.size);
-  return one && areAlike
+  if (!one) return [];
+  const areAlike = corners.every(({ made, size }) => made === one.made && size === one.size);
+  const worked = areAlike
     ? [say.everyCorner({ arm, corner: one }, writer)]
     : corners.map((corner, index) => say.oneCorner({ index, arm, corner }, writer));
+  return [...worked, say.intoCorner({ arm, corner: one.size > 0 ? one.made : 'chain' }, writer)];
 }
 
 /** What is to be worked otherwise in a round, in the words the recipe has for it. */

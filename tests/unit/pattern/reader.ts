@@ -56,7 +56,7 @@ function countsIn(text: string): Counts {
   if (sides === '') return { sides: [total], corners: [], total };
   // "6 sides of 30; 6 corners of 2 ch", or each in a row.
   const [, times, each] = /^(\d+) sides of (\d+)$/.exec(sides) ?? [];
-  const [, turns, turn = ''] = /^(\d+) corners of (.+)$/.exec(corners) ?? [];
+  const [, turns, turn = '0 ch'] = /^(\d+) corners (?:of (.+)|without \w+)$/.exec(corners) ?? [];
   return {
     sides: times
       ? new Array(Number(times)).fill(Number(each))
@@ -108,7 +108,7 @@ function closingsIn(notes: string): ReadPattern['closings'] {
 
 /** "30 ftr, 2 ch, [36 ftr, 2 ch] 3 times, 29 ftr": runs of stitches, and the turns between them. */
 function legsIn(text: string): { legs: number[]; turns: Corner[] } {
-  const spelt = text.replace(/\[([^\]]*)\] (\d+) times/g, (_, once: string, times: string) =>
+  const spelt = text.replace(/\[([^\]]*)\] (?:(\d+) times|twice)/g, (_, once: string, times = '2') =>
     new Array(Number(times)).fill(once).join(', '),
   );
   const legs: number[] = [];

@@ -111,6 +111,19 @@ describe('a written pattern', () => {
     expect(textOf(plan)).toContain(says);
   });
 
+  it('turns a corner, never the work', () => {
+    const text = textOf(planOf([30, 30, 30, 30], { corner: { made: 'chain', size: 0 } }));
+    expect(text).toContain('In each corner: 1 dc, turn the corner, 1 dc.');
+    expect(text).toContain('4 sides of 30; 4 corners without chains; 120 in all.');
+    expect(text).not.toMatch(/turn(?! the (?:corner|strip))/);
+  });
+
+  it('says where the stitch of a corner goes', () => {
+    const says = 'The stitch of the corner goes in the same place as the one before it.';
+    expect(textOf(planOf([40, 40, 40], { corner: { made: 'stitch', size: 1 } }))).toContain(says);
+    expect(textOf(cushion)).not.toContain(says);
+  });
+
   it('tells legs that are alike once', () => {
     expect(textOf(planOf([40, 40, 40, 40, 40, 40]))).toContain(
       '19 ftr, 2 ch, [38 ftr, 2 ch] 5 times, 18 ftr.',
