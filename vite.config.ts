@@ -82,31 +82,47 @@ function offlineWorker(): Plugin {
 }
 
 /**
- * The search's thread as a file of the build that shares its parts with the page. The build's own way to make workers
- * packs all of core a second time.
+ * A thread as a file of the build that shares its parts with the page; its address is in `virtual:NAME-address`. The
+ * build's own way to make workers packs all of core a second time.
  */
-function searchThread(): Plugin {
-  const file = '/src/wrong/search/worker.ts';
+function thread(name: string, file: string): Plugin {
+  const address = `virtual:${name}-address`;
   let reference: string | null = null;
   return {
-    name: 'search-thread',
+    name: `${name}-thread`,
     buildStart() {
       if (this.environment.mode === 'build')
-        reference = this.emitFile({ type: 'chunk', id: `.${file}`, name: 'search' });
+        reference = this.emitFile({ type: 'chunk', id: `.${file}`, name });
     },
-    resolveId: (id) => (id === 'virtual:search-address' ? `\0${id}` : null),
+    resolveId: (id) => (id === address ? `\0${id}` : null),
     load(id) {
-      if (id !== '\0virtual:search-address') return null;
-      const address = reference === null ? `'${file}'` : `import.meta.ROLLUP_FILE_URL_${reference}`;
-      return `export default ${address};`;
+      if (id !== `\0${address}`) return null;
+      const found = reference === null ? `'${file}'` : `import.meta.ROLLUP_FILE_URL_${reference}`;
+      return `export default ${found};`;
     },
+  };
+}
+
+const threads = [
+  thread('search', '/src/wrong/search/worker.ts'),
+  thread('photo', '/src/photo/photo-thread.ts'),
+];
+
+/** Takes out how shaders and templates are indented: lines of the drawing library, lines of ours that begin a tag. */
+function withoutIndents(): Plugin {
+  return {
+    name: 'without-indents',
+    renderChunk: (code, { name }) => ({
+      code: code.replace(name === 'pixi' ? /\n[ \t]+/g : /\n[ \t]+(?=[<@])/g, '\n'),
+      map: null,
+    }),
   };
 }
 
 export default defineConfig({
   base: './',
   publicDir,
-  plugins: [contentPolicy(), searchThread(), otherLicences(), offlineWorker()],
+  plugins: [contentPolicy(), withoutIndents(), ...threads, otherLicences(), offlineWorker()],
   // An address below the app's own has nothing.
   appType: 'mpa',
   preview: { headers: { ...safetyHeaders, 'Cache-Control': 'no-cache' } },
@@ -127,6 +143,13 @@ export default defineConfig({
           groups: [
             // The loader of later chunks would else be put into the pixi chunk, and the start would wait for that.
             { name: 'loader', test: /vite.preload-helper|rolldown.runtime/ },
+            // The fields and their names, which the start and every place use: one chunk packs better than five.
+            {
+              name: 'fields',
+              test: /[\\/]src[\\/](words[\\/]problems-view|controls[\\/]fields|state[\\/]fields)\.ts/,
+            },
+            // What the photo's page and its thread share, beside them by name.
+            { name: 'photo-marks', test: /[\\/]src[\\/]photo[\\/](chain|likeness|line|propose|strip)\.ts/ },
             { name: 'pixi', test: /[\\/]node_modules[\\/](@pixi|pixi\.js)[\\/]/ },
           ],
         },

@@ -1,7 +1,7 @@
 /**
  * What the page may do, in one place: the build writes it into the page, a server sends it with every answer.
- * `lit-html`, `sw` and `search` are the only Trusted Types policies there are (templates, service worker, the search's
- * thread).
+ * `lit-html`, `sw`, `search` and `photo` are the only Trusted Types policies there are (templates, service worker, the
+ * threads of the search and of the photo).
  */
 
 const rules = [
@@ -16,7 +16,7 @@ const rules = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types lit-html sw search',
+  'trusted-types lit-html sw search photo',
 ];
 
 /** For the page's own `<meta>`. */

@@ -16,7 +16,7 @@ import { sidesChooser } from './sides-chooser.ts';
 type Part = (snapshot: Snapshot, send: Send) => TemplateResult;
 
 /** What follows from the numbers: fetched after the first look. */
-type Following = { recipePanel: Part; moreChoices: Part; workedPanel: Part; uneven: Part };
+type Following = { recipePanel: Part; moreChoices: Part; workedPanel: Part; below: Part };
 
 export function edgePanel(snapshot: Snapshot, send: Send, later: Following | null): TemplateResult {
   const { project } = snapshot;
@@ -28,7 +28,7 @@ export function edgePanel(snapshot: Snapshot, send: Send, later: Following | nul
       ${sidesChooser(snapshot, send)}
       ${frontCounts(snapshot, send)}
       ${project.sideCount === 0 ? '' : html`${countingChoice(snapshot, send)}${cornerChoice(snapshot, send)}`}
-      ${later?.uneven(snapshot, send)}
+      ${later?.below(snapshot, send)}
       <button class="button action" type="submit">Check my numbers</button>
     </form>
     ${later?.recipePanel(snapshot, send)} ${later?.moreChoices(snapshot, send)} ${later?.workedPanel(snapshot, send)}`;

@@ -5,6 +5,7 @@
 import { html, type TemplateResult } from 'lit-html';
 import { fetchedPart, type Part } from '../controls/fetched-part.ts';
 import { fromSize } from '../edge/from-size.ts';
+import { frontPhoto } from '../edge/front-photo.ts';
 import { moreChoices } from '../edge/more-choices.ts';
 import { recipePanel } from '../edge/recipe.ts';
 import { openUneven } from '../edge/uneven.ts';
@@ -50,7 +51,8 @@ export type Later = {
   /** The picture of the step, or the stitch move by move. */
   stepPicture: (snapshot: Snapshot) => TemplateResult;
   workedPanel: Part;
-  uneven: Part;
+  /** Below the front's counts: the photo, and what an uneven front asks. */
+  below: Part;
   keysDialog: () => TemplateResult;
   /** To be told every snapshot. */
   follow(now: Snapshot): void;
@@ -100,7 +102,8 @@ export function openLater(first: Snapshot, onChange: () => void, openLessons: ()
     twinGrid,
     viewButtons,
     workedPanel,
-    uneven: (snapshot, send) => html`${uneven(snapshot, send)} ${fromSize(() => startFromSize(send))}`,
+    below: (snapshot, send) =>
+      html`${frontPhoto(snapshot, send)} ${uneven(snapshot, send)} ${fromSize(() => startFromSize(send))}`,
     keysDialog,
     stepBar,
     findingsBar: openFindingsBar(),

@@ -5,6 +5,7 @@ import { boundsOf, countedNumbers, problemAt } from '../controls/fields.ts';
 import { type NumberField, numberField } from '../controls/number-field.ts';
 import { sideCounts } from '../controls/side-counts.ts';
 import { numberIn } from '../input/typed.ts';
+import { photoOffer } from '../photo/offer.ts';
 import { type BackRound, cornersShort, fieldNames } from '../state/fields.ts';
 import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 import { fieldName } from '../words/problems-view.ts';
@@ -85,6 +86,11 @@ function pieceFold(piece: Piece, snapshot: Snapshot, send: Send): TemplateResult
         hand: settings.hand,
         tone: piece.tone,
       },
+      send,
+    )}
+    ${photoOffer(
+      fields.map(({ field, label, name }) => ({ field, name: name ?? label })),
+      snapshot,
       send,
     )}
     ${isRound || piece.round === null ? nothing : cornerFields(piece, piece.corners.slice(0, count), snapshot, send)}

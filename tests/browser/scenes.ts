@@ -7,6 +7,7 @@ import type { AppEvent } from '../../src/state/snapshot.ts';
 import type { Device, OpenOptions } from './app.ts';
 import { clothScenes } from './scenes-cloth.ts';
 import { panelScenes } from './scenes-panels.ts';
+import { photoScenes } from './scenes-photo.ts';
 import { walkScenes } from './scenes-walk.ts';
 
 export type PictureScene = {
@@ -116,4 +117,5 @@ export const scenes: PictureScene[] = [
   ...clothScenes,
   ...walkScenes,
   ...panelScenes,
+  ...photoScenes,
 ];

@@ -3,31 +3,31 @@
  * it over in stretches of ten, in order, putting right what is wrong. Every tap is counted; the line is the same for
  * all ways and is not.
  */
+import { savesNothing, stretchSize } from '../../src/photo/counting.ts';
 import { type Line, lineThrough, nearestOn } from '../../src/photo/line.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import type { Point } from './edge.ts';
 import type { Picture } from './render.ts';
 
-/** What a way of proposing answers: places in pixels along the line, or null where it proposes nothing. */
-export type Way = (asked: {
-  pixels: Picture;
-  line: Line;
-  marks: readonly number[];
-  lookedTo: number;
-}) => number[] | null;
+/** What a way of proposing answers: places in pixels along the line, and whether they look like the marks. */
+export type Way = (asked: { pixels: Picture; line: Line; marks: readonly number[]; lookedTo: number }) => {
+  places: number[];
+  isAlike: boolean;
+};
 
 export type Outcome = {
   /** The first proposals were right: as many as there are Vs, each at its V. */
   exact: boolean;
-  /** Nothing was proposed. */
-  declined: boolean;
+  /** The first proposals looked like the marks. */
+  isAlike: boolean;
+  /** A stretch took as many taps as marking it, so that the rest was marked by hand. */
+  gaveUp: boolean;
   taps: number;
   byHand: number;
 };
 
 /** How far a mark may be from its V, in distances from V to V. */
 const near = 0.35;
-const stretch = 10;
 export const marksFirst = 3;
 
 /** The line as a hand sets it: ends on the first and the last V, and as many points between as the bow needs. */
@@ -53,18 +53,21 @@ export function workWith(picture: Picture, way: Way, seed: number): Outcome {
   const tapped = (i: number): number => (truth[i] ?? 0) + 0.07 * stepAt(i) * chance.normal();
   const marks = Array.from({ length: marksFirst }, (_, i) => tapped(i));
   const byHand = truth.length;
-  let open = way({ pixels: picture, line, marks, lookedTo: marks.at(-1) ?? 0 });
-  if (open === null) return { exact: false, declined: true, taps: byHand, byHand };
+  const asked = (lookedTo: number) => way({ pixels: picture, line, marks, lookedTo });
+  const first = asked(marks.at(-1) ?? 0);
+  let open = first.places;
   const rest = truth.slice(marksFirst);
   const exact =
     open.length === rest.length &&
     open.every((place, i) => Math.abs(place - (rest[i] ?? 0)) <= near * stepAt(i + marksFirst));
   // The marks, and the button that proposes.
   let taps = marksFirst + 1;
+  let gaveUp = false;
   let next = marksFirst;
   while (next < truth.length) {
-    const looked = open.slice(0, stretch);
-    const to = open.length <= stretch ? Number.POSITIVE_INFINITY : (looked.at(-1) ?? 0) + near * stepAt(next);
+    const looked = open.slice(0, stretchSize);
+    const to =
+      open.length <= stretchSize ? Number.POSITIVE_INFINITY : (looked.at(-1) ?? 0) + near * stepAt(next);
     const left = new Set(looked);
     let lacking = 0;
     while (next < truth.length && (truth[next] ?? 0) <= to) {
@@ -78,15 +81,16 @@ export function workWith(picture: Picture, way: Way, seed: number): Outcome {
     // One that is off is moved; one that lacks is added; one too many is taken away.
     const wrong = Math.max(lacking, left.size);
     taps += wrong + 1;
-    const seen = marks.at(-1) ?? 0;
     if (next >= truth.length) break;
-    if (wrong > 0) open = way({ pixels: picture, line, marks, lookedTo: seen }) ?? [];
-    else open = open.slice(stretch);
+    gaveUp = savesNothing(wrong, looked.length);
+    if (gaveUp) open = [];
+    else if (wrong > 0) open = asked(marks.at(-1) ?? 0).places;
+    else open = open.slice(stretchSize);
     if (open.length === 0) {
       // Nothing more is proposed: the rest is marked by hand.
       taps += truth.length - next;
       next = truth.length;
     }
   }
-  return { exact, declined: false, taps, byHand };
+  return { exact, isAlike: first.isAlike, gaveUp, taps, byHand };
 }

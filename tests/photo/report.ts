@@ -1,7 +1,8 @@
 /**
  * What the proposals save, on edges of known count: by difficulty, how often the first proposals are exactly right,
  * and how many taps it takes until all is right, against marking every V by hand and against marks at an even
- * distance. `npm run photos:report -- 40 5000` takes forty edges of each difficulty from seed 5000; without a seed
+ * distance; apart where the proposals looked like the marks and where they only went on evenly; and on how many edges
+ * the page took more taps than either. `npm run photos:report -- 40 5000` takes forty edges of each difficulty from seed 5000; without a seed
  * they are fresh ones.
  */
 import { everyDifficulty } from './difficulty.ts';
@@ -15,33 +16,45 @@ const first = Number(seed);
 console.log(`${edges} edges of each difficulty, from seed ${first}; nothing but rendered pictures.`);
 
 const sum = (values: number[]): number => values.reduce((all, value) => all + value, 0);
-const row = (cells: (string | number)[]): string => cells.map((cell) => `${cell}`.padStart(14)).join('');
-console.log(
-  row(['', 'exactly right', 'not proposed', 'taps', 'every V', 'evenly', 'evenly right', 'milliseconds']),
-);
+const row = (cells: (string | number)[]): string => cells.map((cell) => `${cell}`.padStart(15)).join('');
+
 for (const difficulty of everyDifficulty) {
   const seeds = Array.from({ length: edges }, (_, i) => first + i);
   const outcomes = seeds.map((one) => {
     const picture = renderEdge(difficulty, one);
     const begun = performance.now();
-    const alike = workWith(picture, byLikeness, one);
-    return { alike, took: performance.now() - begun, even: workWith(picture, evenly, one) };
+    const page = workWith(picture, byLikeness, one);
+    return { page, took: performance.now() - begun, even: workWith(picture, evenly, one) };
   });
+  type Outcome = (typeof outcomes)[number];
+  const line = (name: string, some: Outcome[]): void =>
+    console.log(
+      row([
+        name,
+        some.length,
+        sum(some.map(({ page }) => Number(page.exact))),
+        sum(some.map(({ even }) => Number(even.exact))),
+        sum(some.map(({ page }) => page.byHand)),
+        sum(some.map(({ even }) => even.taps)),
+        sum(some.map(({ page }) => page.taps)),
+        some.filter(({ page, even }) => page.taps > even.taps).length,
+        some.filter(({ page }) => page.taps > page.byHand).length,
+        some.filter(({ page }) => page.gaveUp).length,
+      ]),
+    );
+  const took = Math.round(sum(outcomes.map((one) => one.took)) / edges);
+  console.log(`\n${difficulty}: ${took} ms an edge`);
   console.log(
-    row([
-      difficulty,
-      sum(outcomes.map(({ alike }) => Number(alike.exact))),
-      sum(outcomes.map(({ alike }) => Number(alike.declined))),
-      sum(outcomes.map(({ alike }) => alike.taps)),
-      sum(outcomes.map(({ alike }) => alike.byHand)),
-      sum(outcomes.map(({ even }) => even.taps)),
-      sum(outcomes.map(({ even }) => Number(even.exact))),
-      Math.round(sum(outcomes.map(({ took }) => took)) / edges),
-    ]),
+    row(['', 'edges', 'right at once', 'evenly right', 'taps by hand', 'taps evenly', 'taps here']) +
+      row(['more than even', 'more than hand', 'gave up']),
   );
-  const offered = outcomes.filter(({ alike }) => !alike.declined);
-  const taps = (of: (outcome: (typeof outcomes)[number]) => number): number => sum(offered.map(of));
-  console.log(
-    `    where proposed (${offered.length}): ${taps(({ alike }) => alike.taps)} taps, every V ${taps(({ alike }) => alike.byHand)}, evenly ${taps(({ even }) => even.taps)}`,
+  line('all', outcomes);
+  line(
+    'alike',
+    outcomes.filter(({ page }) => page.isAlike),
+  );
+  line(
+    'only evenly',
+    outcomes.filter(({ page }) => !page.isAlike),
   );
 }

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bestChain } from '../../../src/photo/chain.ts';
 import { lineThrough } from '../../../src/photo/line.ts';
-import { pitchOf, propose } from '../../../src/photo/propose.ts';
+import { evenlyOn, pitchOf, propose } from '../../../src/photo/propose.ts';
 import { blur } from '../../photo/camera.ts';
 import { chanceOf } from '../../photo/chance.ts';
 import { workWith } from '../../photo/person.ts';
@@ -69,6 +69,24 @@ test('the distance from V to V is the middle one, so that one slip does not coun
   expect(pitchOf([0, 10, 41, 51, 61])).toBe(10);
 });
 
+describe('at an even distance', () => {
+  const line = lineThrough([
+    { x: 0, y: 0 },
+    { x: 200, y: 0 },
+  ]);
+  const rounded = (asked: { marks: number[]; lookedTo: number }): number[] =>
+    evenlyOn({ line, ...asked }).map(Math.round);
+
+  test('marks go on to the end of the line, and share out what is over', () =>
+    expect(rounded({ marks: [0, 30, 60], lookedTo: 60 })).toEqual([88, 116, 144, 172, 200]));
+  test('they fill what is open before and between marks', () =>
+    expect(rounded({ marks: [80, 100, 120, 200], lookedTo: -1 })).toEqual([0, 20, 40, 60, 140, 160, 180]));
+  test('nothing goes before what is looked over', () =>
+    expect(rounded({ marks: [40, 60, 80, 200], lookedTo: 81 })).toEqual([100, 120, 140, 160, 180]));
+  test('none are left where the marks reach the end', () =>
+    expect(rounded({ marks: [160, 180, 195], lookedTo: -1 }).filter((place) => place > 160)).toEqual([]));
+});
+
 describe('proposals', () => {
   test('take fewer taps than marks at an even distance, and those fewer than every V, where it is easy', () => {
     const all = [21, 22, 23].map((seed) => {
@@ -80,6 +98,9 @@ describe('proposals', () => {
     expect(sum(({ alike }) => alike.taps)).toBeLessThan(sum(({ even }) => even.taps));
     expect(sum(({ even }) => even.taps)).toBeLessThan(sum(({ even }) => even.byHand));
   });
+
+  /** 60, 80 … 600. */
+  const evens = Array.from({ length: 28 }, (_, i) => 60 + 20 * i);
 
   /** What is proposed on a picture along a level line, with three marks. */
   function proposedOn(light: (x: number, y: number) => number) {
@@ -98,7 +119,7 @@ describe('proposals', () => {
     return { told, proposed: turn.value };
   }
 
-  test('are none on a picture of nothing but grain', () => {
+  test('on a picture of nothing but grain only go on at the distance of the marks, and say so', () => {
     const chance = chanceOf(5);
     const plane = {
       width: 700,
@@ -106,12 +127,12 @@ describe('proposals', () => {
       light: new Float32Array(700 * 90).map(() => 128 + 60 * chance.normal()),
     };
     blur(plane, 1);
-    expect(proposedOn((x, y) => plane.light[y * 700 + x] ?? 0).proposed).toBe(null);
+    const { proposed } = proposedOn((x, y) => plane.light[y * 700 + x] ?? 0);
+    expect(proposed).toEqual({ isAlike: false, places: evens });
   });
 
-  test('are none on a picture of one colour', () => {
-    expect(proposedOn(() => 90).proposed).toBe(null);
-  });
+  test('so too on a picture of one colour', () =>
+    expect(proposedOn(() => 90).proposed).toEqual({ isAlike: false, places: evens }));
 
   test('stand on what repeats, follow a distance that grows, and tell how far they are', () => {
     // Spots whose distance grows by a hundredth each time.
@@ -124,6 +145,7 @@ describe('proposals', () => {
     const last = spots.at(-1) ?? 0;
     expect(last).toBeGreaterThan(585);
     const wanted = spots.slice(3);
+    expect(proposed?.isAlike).toBe(true);
     expect(proposed?.places).toHaveLength(wanted.length);
     for (const [i, place] of (proposed?.places ?? []).entries())
       expect(Math.abs(place - (wanted[i] ?? 0))).toBeLessThan(4);
