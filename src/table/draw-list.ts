@@ -134,13 +134,22 @@ export function reachOf(label: Label): { left: number; right: number; up: number
 
 /**
  * Lines that are no marks. Few of them.
- * frame: `x`, `y` its middle. ring: `px` its radius in CSS px. band: a line `px` CSS px thick. ruler: a line with end strokes and its text
+ * frame: `x`, `y` its middle. ring: `px` its radius in CSS px; an arrow leaves it along the angle `towards`. band: a line `px` CSS px thick. ruler: a line with end strokes and its text
  * in the middle. flag: stands on `x`, `y` and flies to the outer side. window: closed outline.
  * arrow: its middle, pointing along `angle`.
  */
 export type Sign = { minPx?: number; maxPx?: number } & (
   | { kind: 'frame'; key: string; x: number; y: number; w: number; h: number; angle: number; tone: ToneCode }
-  | { kind: 'ring'; key: string; x: number; y: number; px: number; tone: ToneCode; strong?: boolean }
+  | {
+      kind: 'ring';
+      key: string;
+      x: number;
+      y: number;
+      px: number;
+      tone: ToneCode;
+      strong?: boolean;
+      towards?: number;
+    }
   | { kind: 'band'; key: string; points: Float32Array; px: number; tone: ToneCode }
   | { kind: 'ruler'; key: string; points: Float32Array; tone: ToneCode; text: string }
   | { kind: 'flag'; key: string; x: number; y: number; angle: number; text: string; tone: ToneCode }

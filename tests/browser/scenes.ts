@@ -77,6 +77,19 @@ const panels: PictureScene[] = [
   { name: 'round', events: [{ type: 'CHANGE', project: { sideCount: 0 } }, ...typed({ 'side.0': '132' })] },
   { name: 'blanket', events: sides([600, 600, 600, 600]) },
   {
+    name: 'wide-three-long',
+    events: [...sides([600, 600, 600, 600]), ...typed({ 'worked.edging.0.2': '601' })],
+  },
+  {
+    name: 'join-two-late',
+    events: [
+      {
+        type: 'CHANGE',
+        project: { mishaps: [{ kind: 'join-offset', round: 'join', count: 2 }] },
+      },
+    ],
+  },
+  {
     name: 'left-handed-dark',
     events: [{ type: 'SETTLE', settings: { hand: 'left', theme: 'dark' } }, ...walkTo(560)],
     themes: ['dark'],

@@ -9,12 +9,55 @@ import { makingOf, RECTANGLE, sceneOf, wholeOf } from './drawing-making.ts';
 
 const wholeWith = (...mishaps: Mishap[]): SceneView => wholeOf(sceneOf(makingOf(RECTANGLE, { mishaps })));
 const ofKind = (view: SceneView, kind: Sign['kind']) => view.signs.filter((sign) => sign.kind === kind);
+type Ringed = Extract<Sign, { kind: 'ring' }>;
 const texts = (view: SceneView) => view.labels.map(({ text }) => text);
 
 describe('what is wrong on the whole panel', () => {
   it('rings a chain missed in the join once', () => {
     const view = wholeWith({ kind: 'join-chain-skipped', round: 'join', corner: 2 });
     expect(ofKind(view, 'ring')).toHaveLength(1);
+  });
+
+  const rings = (view: SceneView) =>
+    view.signs.flatMap((sign) => (sign.kind === 'ring' && !sign.key.startsWith('happened') ? [sign] : []));
+  const late = (count: number): Mishap => ({ kind: 'corner-moved', corner: 1, count, then: 'from-total' });
+  const begun = (count: number): Mishap => ({ kind: 'join-offset', round: 'join', count });
+
+  it.each([
+    ['a corner two late', late(2)],
+    ['a corner nine early', late(-9)],
+    ['a join begun two late', begun(2)],
+    ['a chain missed in the join', { kind: 'join-chain-skipped', round: 'join', corner: 2 } as Mishap],
+  ])('lays no ring on another at any zoom: %s', (_, mishap) => {
+    const all = rings(wholeWith(mishap));
+    for (let px = 0.5; px < 90; px *= 1.1) {
+      const shown = all.filter(({ minPx = 0, maxPx = Infinity }) => px >= minPx && px <= maxPx);
+      expect(shown.length).toBeGreaterThan(0);
+      shown.forEach((one, i) => {
+        for (const other of shown.slice(i + 1))
+          expect(Math.hypot(one.x - other.x, one.y - other.y) * px).toBeGreaterThan(one.px + other.px);
+      });
+    }
+  });
+
+  it('points from where a corner should be the way it went', () => {
+    for (const count of [-3, 3]) {
+      const all = rings(wholeWith(late(count)));
+      const [front, back, both] = ['front', 'back', 'both'].map(
+        (which) => all.find(({ key }) => key.endsWith(`.${which}`))!,
+      ) as [Ringed, Ringed, Ringed];
+      const [dx, dy] = [back.x - front.x, back.y - front.y];
+      expect(dx * Math.cos(both.towards!) + dy * Math.sin(both.towards!)).toBeGreaterThan(0);
+    }
+  });
+
+  it('points from where the join should begin the way it went', () => {
+    const [two, minusTwo] = [2, -2].map(
+      (count) => rings(wholeWith(begun(count))).find(({ towards }) => towards !== undefined)!,
+    );
+    // On the upper side the join runs to the left.
+    expect(Math.cos(two!.towards!)).toBeCloseTo(-1, 1);
+    expect(Math.cos(minusTwo!.towards!)).toBeCloseTo(1, 1);
   });
 
   it('draws a band along each side where all are off alike, and says what is off in the middle only', () => {

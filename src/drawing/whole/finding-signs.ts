@@ -14,6 +14,8 @@ const BAND = -1.35;
 /** Thickness of a band in CSS px, and of the one in hand. */
 const BAND_PX = { plain: 5, inHand: 9 };
 const RING_PX = { plain: 13, inHand: 18 };
+/** What the lines of two rings and their halos take, in CSS px. */
+const HALO = 10;
 const MOST_STEPS = 64;
 
 export type FindingLanes = { band: Lane; front: Lane; seam: Lane; back: Lane };
@@ -24,6 +26,19 @@ export const findingLanes = (panel: Panel, mirrored: boolean, aside = 0): Findin
   seam: panel.lane(panel.partner / 2, mirrored, aside),
   back: panel.lane(panel.edging(panel.ring.rounds.length - 2), mirrored, aside),
 });
+
+/** A ring shows from the zoom at which it lies clear of all louder ones. */
+export function clearOfLouder(rings: readonly Sign[], louder: readonly Sign[]): Sign[] {
+  return rings.map((ring) => {
+    if (ring.kind !== 'ring') return ring;
+    const clear = louder.map((other) =>
+      other.kind === 'ring'
+        ? (ring.px + other.px + HALO) / Math.hypot(ring.x - other.x, ring.y - other.y)
+        : 0,
+    );
+    return { ...ring, minPx: Math.max(ring.minPx ?? 0, ...clear) };
+  });
+}
 
 /** Where a finding is drawn, as a slot; undefined where it is about the whole. */
 export function slotOfFinding(drawn: Drawn, ring: Ring, finding: Finding): number | undefined {
@@ -68,6 +83,11 @@ export function findingSigns(
         const late = drawn.pairing.clashes.find((clash) => clash.frontCorner === frontCorner)?.late ?? -by;
         return cornersApart(ring, lanes, { corner: frontCorner, late, key: `${key}.${frontCorner}`, held });
       });
+    if (finding.code === 'offset') {
+      // Where the join should begin on the back, and from there the way to where it does.
+      const { shift } = ring.slots;
+      return [ringTowards(lanes.back, shift - finding.by, shift, { key, held })];
+    }
     const slot = slotOfFinding(drawn, ring, finding);
     return slot === undefined ? [] : [ringAt(lanes.seam, slot, { key, held })];
   });
@@ -94,21 +114,32 @@ function cornersApart(ring: Ring, lanes: FindingLanes, { corner, late, key, held
   const half = ring.slots.count / 2;
   const to = from + Math.max(-half, Math.min(half, late));
   const steps = Math.min(MOST_STEPS, Math.max(2, Math.abs(late) * 2));
-  return [
-    {
-      kind: 'ruler',
-      key,
-      points: lineBetween(lanes.seam, from, to, steps),
-      tone: Tone.gap,
-      text: '',
-    },
+  const [front, back] = [
     ringAt(lanes.front, from, { key: `${key}.front`, held }),
     ringAt(lanes.back, to, { key: `${key}.back`, held }),
   ];
+  // Nearer to each other than this they would lie on one another: one ring, and an arrow from where it should be.
+  const apartPx = (2.4 * ringPx(held)) / Math.hypot(front.x - back.x, front.y - back.y);
+  return [
+    { kind: 'ruler', key, points: lineBetween(lanes.seam, from, to, steps), tone: Tone.gap, text: '' },
+    { ...front, minPx: apartPx },
+    { ...back, minPx: apartPx },
+    { ...ringTowards(lanes.seam, from, to, { key: `${key}.both`, held }), maxPx: apartPx },
+  ];
 }
 
-function ringAt(lane: Lane, slot: number, { key, held }: Shown): Sign {
+const ringPx = (held: boolean): number => (held ? RING_PX.inHand : RING_PX.plain);
+
+/** A ring about where something should be, with an arrow the way it went. */
+function ringTowards(lane: Lane, from: number, to: number, shown: Shown): Ringed {
+  const points = lineBetween(lane, from, to, MOST_STEPS);
+  const towards = Math.atan2(points[3]! - points[1]!, points[2]! - points[0]!);
+  return { ...ringAt(lane, from, shown), towards };
+}
+
+type Ringed = Extract<Sign, { kind: 'ring' }>;
+
+function ringAt(lane: Lane, slot: number, { key, held }: Shown): Ringed {
   const points = lineBetween(lane, slot, slot, 1);
-  const px = held ? RING_PX.inHand : RING_PX.plain;
-  return { kind: 'ring', key, x: points[0]!, y: points[1]!, px, tone: Tone.gap, strong: true };
+  return { kind: 'ring', key, x: points[0]!, y: points[1]!, px: ringPx(held), tone: Tone.gap, strong: true };
 }

@@ -28,11 +28,28 @@ export function boxesOfSigns(signs: readonly Sign[]): Taken[] {
     const size = sign.kind === 'ring' ? [sign.px, sign.px] : sign.kind === 'arrow' ? [17, 11] : undefined;
     if (!size || !('x' in sign)) return [];
     const [across, down] = size as [number, number];
-    const box = { left: -across, right: across, up: -down, down };
+    const [tipX, tipY] = tipOf(sign);
+    const box = {
+      left: Math.min(-across, tipX - HALF_TIP),
+      right: Math.max(across, tipX + HALF_TIP),
+      up: Math.min(-down, tipY - HALF_TIP),
+      down: Math.max(down, tipY + HALF_TIP),
+    };
     return [
       { x: sign.x, y: sign.y, ...box, from: sign.minPx ?? 0, to: sign.maxPx ?? Number.POSITIVE_INFINITY },
     ];
   });
+}
+
+/** CSS px from a ring's edge to the tip of an arrow that leaves it, and half the breadth of that tip. */
+const ARROW = 28;
+const HALF_TIP = 10;
+
+/** Where the arrow that leaves a ring ends, in CSS px from the ring's middle. */
+function tipOf(sign: Sign): [number, number] {
+  if (sign.kind !== 'ring' || sign.towards === undefined) return [0, 0];
+  const far = sign.px + ARROW;
+  return [far * Math.cos(sign.towards), far * Math.sin(sign.towards)];
 }
 
 /** Zooms at which `by * zoom` lies between two numbers. */

@@ -20,7 +20,7 @@ import {
   PARTNER,
   type Panel,
 } from './build.ts';
-import { findingLanes, findingSigns } from './finding-signs.ts';
+import { clearOfLouder, findingLanes, findingSigns } from './finding-signs.ts';
 import { finder, type Lane, lineBetween } from './lanes.ts';
 import { boxesOfSigns, type Item, placeLabels } from './placing.ts';
 import { boxOf, type LaneStretch, linePoints } from './shape.ts';
@@ -110,7 +110,8 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
     ...marker.labels.map((label): Item => ({ places: [[label]] })),
   ];
   const loud = findingSigns(drawn, ring, lanes, undefined);
-  const rings = gapRings(gapsToTell(drawn), panel, { front, back: partner });
+  const gaps = gapRings(gapsToTell(drawn), panel, { front, back: partner });
+  const rings = clearOfLouder(gaps, loud);
   const told = new Set(
     findings
       .flatMap((one) => (one.code === 'corner-moved' ? one.corners : []))

@@ -37,6 +37,8 @@ export function signShape(sign: Sign, inks: Inks, px: number, paper: string): Si
 }
 
 const FRAME_PX = 3;
+/** Half the length of an arrow, and of its barbs, in CSS px. */
+const ARROW = { shaft: 14, barb: 8 };
 
 /** A halo of paper beneath keeps a sign apart from whatever yarn it crosses. */
 const haloed = (stroke: Stroke, paper: string): Stroke[] => [
@@ -61,7 +63,16 @@ function frame(sign: Extract<Sign, { kind: 'frame' }>, colour: string, paper: st
 
 function ring(sign: Extract<Sign, { kind: 'ring' }>, colour: string, paper: string, px: number): Stroke[] {
   const points = arc({ x: sign.x, y: sign.y, radius: sign.px / px }, 0, 2 * Math.PI, 40).slice(0, -2);
-  return haloed({ points, widthPx: sign.strong ? 5 : 2.5, colour, closed: true }, paper);
+  const around = haloed({ points, widthPx: sign.strong ? 5 : 2.5, colour, closed: true }, paper);
+  if (sign.towards === undefined) return around;
+  // It sets out from the ring's edge.
+  const middle = (sign.px + ARROW.shaft) / px;
+  const leaving = {
+    x: sign.x + middle * Math.cos(sign.towards),
+    y: sign.y + middle * Math.sin(sign.towards),
+    angle: sign.towards,
+  };
+  return [...arrow(leaving, colour, px, paper), ...around];
 }
 
 /** How far a bracket's feet reach along the lanes, in CSS px. */
@@ -86,10 +97,12 @@ function brackets(points: ArrayLike<number>, colour: string, px: number, paper: 
   });
 }
 
-/** Half the length of an arrow, and of its barbs, in CSS px. */
-const ARROW = { shaft: 14, barb: 8 };
-
-function arrow(sign: Extract<Sign, { kind: 'arrow' }>, colour: string, px: number, paper: string): Stroke[] {
+function arrow(
+  sign: { x: number; y: number; angle: number },
+  colour: string,
+  px: number,
+  paper: string,
+): Stroke[] {
   const [shaft, barb] = [ARROW.shaft / px, ARROW.barb / px];
   const lines = [
     [-shaft, 0, shaft, 0],
