@@ -5,7 +5,7 @@ import { type Stretch, slotsBelow, stretchesOf } from './rounds.ts';
 import { backSlots, frontSlots, ringOf, type Slots } from './slots.ts';
 
 /** What the drawing needs of a making. */
-export type Drawn = Pick<Making, 'edge' | 'plan' | 'worked' | 'pairing' | 'known'>;
+export type Drawn = Pick<Making, 'edge' | 'plan' | 'acts' | 'worked' | 'pairing' | 'known'>;
 
 export type LaidRound = {
   name: 'foundation' | 'edging';

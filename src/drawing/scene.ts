@@ -28,7 +28,8 @@ import { buildWhole, type Fixture } from './whole/whole.ts';
 /** What the drawing is a function of; a snapshot is one. */
 export type SceneInput = {
   making: Drawn;
-  settings: Pick<Settings, 'hand' | 'arrangement'>;
+  /** UK terms where no dialect is given. */
+  settings: Pick<Settings, 'hand' | 'arrangement'> & Partial<Pick<Settings, 'dialect'>>;
   step: Step;
   pointed: Pointed | null;
   /** Shows all as made and joined, wherever the walk stands. */
@@ -48,6 +49,7 @@ type Memory = {
   drawn: Drawn;
   hand: Settings['hand'];
   arrangement: Settings['arrangement'];
+  dialect: Settings['dialect'];
   ring: Ring;
   fixture: Fixture;
   close: Close;
@@ -67,7 +69,7 @@ const memories = new WeakMap<Scene, Memory>();
 export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const before = previous && memories.get(previous);
   const { making, settings, step, pointed, hasClose = true } = input;
-  const { hand, arrangement } = settings;
+  const { hand, arrangement, dialect = 'uk' } = settings;
   const ring = ringFor(making);
   const sameRing = before?.ring === ring && before.drawn.plan === making.plan && before.hand === hand;
   const held = input.preview ? making.pairing.findings[input.finding ?? 0] : undefined;
@@ -79,9 +81,9 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
   const progress = input.preview ? EVERYTHING : progressAt(step);
 
   const fixture =
-    sameRing && before.arrangement === arrangement
+    sameRing && before.arrangement === arrangement && before.dialect === dialect
       ? before.fixture
-      : builders[arrangement](making, ring, hand);
+      : builders[arrangement](making, ring, hand, dialect);
   const look = input.look === undefined ? focus.slot : onRing(ring, input.look);
   const window = windowFor(ring, look, hand, focus.working);
   const close =
@@ -98,7 +100,7 @@ export function buildScene(input: SceneInput, previous?: Scene): Scene {
       closeView(ring, close, closeParts, moment),
     ],
   };
-  memories.set(scene, { drawn: making, hand, arrangement, ring, fixture, close, whole, closeParts });
+  memories.set(scene, { drawn: making, hand, arrangement, dialect, ring, fixture, close, whole, closeParts });
   return scene;
 }
 

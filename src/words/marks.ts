@@ -28,7 +28,7 @@ export const sayBackCorner = (corner: number): string => `back corner ${corner +
 /** Said at a hole in the braid. */
 export const sayNoPartner = (count = 1): string => (count === 1 ? 'no partner' : `${count} without partner`);
 
-/** Said where the hand did otherwise, told apart from where the gap that comes of it is drawn. */
+/** Said where the hand did otherwise and there is no room for what it did, told apart from where the gap that comes of it is drawn. */
 export const sayHappened = (): string => 'it happened here';
 
 /** Said where a pair belongs together and was left unjoined. */

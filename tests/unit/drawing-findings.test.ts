@@ -68,7 +68,7 @@ describe('what is wrong on the whole panel', () => {
     expect(view.labels.filter(({ key }) => key.startsWith('off.'))).toEqual([]);
   });
 
-  it('says where it happened, apart from where the gap is drawn, and only of what is known', () => {
+  it('says where what happened, apart from where the gap is drawn, and only of what is known', () => {
     const missed: Mishap = { kind: 'stitch-missed', round: 'foundation', side: 2, place: 20 };
     const making = makingOf(RECTANGLE, { mishaps: [missed] });
     const of = (known?: number) => {
@@ -80,7 +80,7 @@ describe('what is wrong on the whole panel', () => {
         standardSettings,
       );
       return {
-        words: texts(wholeOf(scene)).includes('it happened here'),
+        words: texts(wholeOf(scene)).includes('A stitch missed'),
         rings: ofKind(wholeOf(scene), 'ring').filter(({ key }) => key.startsWith('happened')).length,
         // The walk's close-up at the place.
         looks: scene.views

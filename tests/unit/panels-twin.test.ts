@@ -50,7 +50,7 @@ describe('the steps and the list', () => {
   const start = { start: worked.join, manner: 'corner-to-corner' as const };
   const pairing = pair(edge, worked.edgings.at(-1)!, start);
   const all = steps(plan);
-  const making = { edge, plan, worked, pairing, steps: all, mishaps: [], seen: {} };
+  const making = { edge, plan, worked, pairing, steps: all, acts: [], seen: {} };
   const speech = { dialect: 'uk', hand: 'right', units: 'cm' } as const;
 
   test('every step that makes a stitch has a cell, and the cell leads back to a step there', () => {

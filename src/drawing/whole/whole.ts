@@ -3,9 +3,10 @@
  * Front braid outermost, then the seam, the edgings, the posts of the foundation; one outline for all.
  */
 import type { Gap } from '../../../core/index.ts';
-import type { Hand } from '../../state/snapshot.ts';
+import type { Dialect, Hand } from '../../state/snapshot.ts';
 import { type Box, Glyph, type Label, Look, type Part, type Sign, Tone } from '../../table/draw-list.ts';
 import * as say from '../../words/marks.ts';
+import { mishapTitle } from '../../words/wrong/mishaps.ts';
 import { type Mark, makeMarks, makePart, putMark } from '../parts.ts';
 import type { Source } from '../progress.ts';
 import type { Drawn, Ring } from '../ring.ts';
@@ -69,7 +70,7 @@ export function joinBuilt(...all: Built[]): Built {
   };
 }
 
-export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
+export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand, dialect: Dialect): Fixture {
   const panel = layPanel(drawn, ring, PARTNER);
   const mirrored = hand === 'left';
   const placing = { mirrored, aside: 0, vees: mirrored };
@@ -89,7 +90,7 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand): Fixture {
   );
   const piece = layPiece(drawn, panel, { mirrored });
   const marker = markers(drawn, panel, mirrored);
-  const happened = happenedAt(piece);
+  const happened = happenedAt(piece, dialect);
   const arrows = startSigns(panel, mirrored);
   const lanes = findingLanes(panel, mirrored);
   const { findings } = drawn.pairing;
@@ -216,9 +217,9 @@ export function gapRings(gaps: readonly Gap[], panel: Panel, lanes: { front: Lan
   });
 }
 
-/** Where the hand is known to have done otherwise, first the foundation: rings in ink, and words inside. */
-function happenedAt(piece: LaidPiece): { signs: Sign[]; words: Item[] } {
-  const { panel, mirrored } = piece;
+/** Where the hand is known to have done otherwise, first the foundation: rings in ink, and inside what it did. */
+function happenedAt(piece: LaidPiece, dialect: Dialect): { signs: Sign[]; words: Item[] } {
+  const { drawn, panel, mirrored } = piece;
   const within = finder(panel.lane(panel.depth + 0.3, mirrored));
   const signs: Sign[] = [];
   const words: Item[] = [];
@@ -229,7 +230,7 @@ function happenedAt(piece: LaidPiece): { signs: Sign[]; words: Item[] } {
     );
     const find = finder(lane);
     let told = Number.NaN;
-    for (const { node, asked } of marks) {
+    for (const { node, mishap, asked } of marks) {
       const slot = panel.ring.roundSlots(index)[node];
       if (asked || slot === undefined || signs.length === MOST_HAPPENED) continue;
       const { x, y } = find(slot);
@@ -237,8 +238,10 @@ function happenedAt(piece: LaidPiece): { signs: Sign[]; words: Item[] } {
       signs.push({ kind: 'ring', key, x, y, px: 10, tone: Tone.ink });
       if (Math.abs(slot - told) < CLOSE_BY) continue;
       told = slot;
-      const line: Line = { key, text: say.sayHappened(), px: 14, tone: Tone.ink, bold: true };
-      words.push({ places: inwards(piece, within(slot), [line]) });
+      const act = drawn.acts[mishap];
+      const texts = [...(act ? [mishapTitle(act, drawn.plan, { dialect })] : []), say.sayHappened()];
+      const lines = texts.map((text): Line => ({ key, text, px: 14, tone: Tone.ink, bold: true }));
+      words.push({ places: lines.flatMap((line) => inwards(piece, within(slot), [line])) });
     }
   });
   return { signs, words };

@@ -32,7 +32,7 @@ export function mishapStory(kind: ActKind, round: ActRound, plan: Plan, speech: 
 }
 
 /** The title of one mishap: sharper than its kind's where its number is known. */
-export function mishapTitle(mishap: Mishap, plan: Plan, speech: Speech): string {
+export function mishapTitle(mishap: Mishap, plan: Plan, speech: Pick<Speech, 'dialect'>): string {
   const { kind, round = 'foundation', edging = 0, corner = 0, count = 0 } = mishap;
   const telling: Telling = { plan, dialect: speech.dialect, round };
   if (kind === 'corner-moved')
