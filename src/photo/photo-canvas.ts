@@ -210,7 +210,7 @@ function paintGap(context: CanvasRenderingContext2D, along: () => void): void {
   context.beginPath();
   along();
   context.strokeStyle = getComputedStyle(context.canvas).getPropertyValue('--gap');
-  context.globalAlpha = 0.65;
+  context.globalAlpha = 0.5;
   context.lineWidth = 26;
   context.lineCap = 'round';
   context.stroke();

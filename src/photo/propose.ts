@@ -26,9 +26,9 @@ export type Proposed = {
 };
 
 /**
- * Places whose mean likeness is less than this are not proposed as alike. Pictures with no V in them reach up to 0.35;
- * and on rendered edges below it, marks at an even distance took fewer taps on one in three, above it on none
- * (`npm run photos:report` counts them anew).
+ * Places whose mean likeness is less than this are not proposed as alike. Pictures with no V in them reach up to 0.35.
+ * On rendered edges below it, marks at an even distance took fewer taps on one in three, above it on one in ninety:
+ * `npm run photos:report` counts them anew.
  */
 export const leastAlike = 0.35;
 

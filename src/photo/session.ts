@@ -108,6 +108,7 @@ export function openSession(of: Of, onChange: () => void): Session {
       counted: kept?.counted ?? null,
       panel: kept?.panel ?? of.snapshot.project.name,
     });
+    change({ left: -pitchIn(view) });
     straighten();
     if (!kept) keepSoon();
   };

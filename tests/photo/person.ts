@@ -5,12 +5,13 @@
  */
 import { savesNothing, stretchSize } from '../../src/photo/counting.ts';
 import { type Line, lineThrough, nearestOn } from '../../src/photo/line.ts';
+import type { Pixels } from '../../src/photo/strip.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import type { Point } from './edge.ts';
 import type { Picture } from './render.ts';
 
 /** What a way of proposing answers: places in pixels along the line, and whether they look like the marks. */
-export type Way = (asked: { pixels: Picture; line: Line; marks: readonly number[]; lookedTo: number }) => {
+export type Way = (asked: { pixels: Pixels; line: Line; marks: readonly number[]; lookedTo: number }) => {
   places: number[];
   isAlike: boolean;
 };

@@ -5,9 +5,10 @@
  * the page took more taps than either. `npm run photos:report -- 40 5000` takes forty edges of each difficulty from seed 5000; without a seed
  * they are fresh ones.
  */
+import { lineThrough, nearestOn } from '../../src/photo/line.ts';
 import { everyDifficulty } from './difficulty.ts';
 import { workWith } from './person.ts';
-import { renderEdge } from './render.ts';
+import { type Picture, renderEdge } from './render.ts';
 import { byLikeness, evenly } from './ways.ts';
 
 const [words = '20', seed = `${Date.now() % 1_000_000}`] = process.argv.slice(2);
@@ -58,3 +59,33 @@ for (const difficulty of everyDifficulty) {
     outcomes.filter(({ page }) => !page.isAlike),
   );
 }
+
+/** The picture as wide as a camera of twelve megapixels makes it. */
+function asTwelveMegapixels({ width, height, data }: Picture): {
+  pixels: Omit<Picture, 'vees' | 'look'>;
+  scale: number;
+} {
+  const [wide, tall] = [4000, 3000];
+  const scale = wide / width;
+  const from = new Uint32Array(data.buffer, data.byteOffset, width * height);
+  const to = new Uint32Array(wide * tall);
+  for (let y = 0; y < Math.min(tall, Math.floor(height * scale)); y++)
+    for (let x = 0; x < wide; x++)
+      to[y * wide + x] = from[Math.floor(y / scale) * width + Math.floor(x / scale)] ?? 0;
+  return { pixels: { width: wide, height: tall, data: new Uint8ClampedArray(to.buffer) }, scale };
+}
+
+let large = renderEdge('fair', first);
+for (let seed = first + 1; large.vees.length < 100; seed++) large = renderEdge('fair', seed);
+const { pixels, scale } = asTwelveMegapixels(large);
+const vees = large.vees.map(({ x, y }) => ({ x: x * scale, y: y * scale }));
+const along = lineThrough(vees.filter((_, i) => i % 20 === 0 || i === vees.length - 1));
+const marks = vees.slice(0, 3).map((vee) => nearestOn(along, vee).along);
+const times = Array.from({ length: 5 }, () => {
+  const begun = performance.now();
+  byLikeness({ pixels, line: along, marks, lookedTo: marks[2] ?? 0 });
+  return Math.round(performance.now() - begun);
+});
+console.log(
+  `\n${vees.length} Vs along ${Math.round(along.length)} pixels of 12 megapixels: ${times.join(', ')} ms`,
+);

@@ -1,0 +1,4 @@
+/** The command: `npm run photos -- FOLDER`. */
+import { report } from './own.ts';
+
+await report(process.argv[2]);
