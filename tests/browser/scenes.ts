@@ -8,6 +8,7 @@ import type { Device, OpenOptions } from './app.ts';
 import { clothScenes } from './scenes-cloth.ts';
 import { panelScenes } from './scenes-panels.ts';
 import { photoScenes } from './scenes-photo.ts';
+import { takeAlongScenes } from './scenes-take-along.ts';
 import { walkScenes } from './scenes-walk.ts';
 
 export type PictureScene = {
@@ -131,4 +132,5 @@ export const scenes: PictureScene[] = [
   ...walkScenes,
   ...panelScenes,
   ...photoScenes,
+  ...takeAlongScenes,
 ];
