@@ -1,6 +1,7 @@
 /** What the page does beside showing the work: keeps it, and opens the panels and the lessons. Fetched after the first look. */
 import type { Store as Simple } from './keep/device.ts';
 import type { Opened } from './keep/keep-types.ts';
+import { keptLessonPlace } from './keep/lesson-place.ts';
 import type { offerWaysOn } from './keep/sent.ts';
 import { watchOver } from './keep/watch.ts';
 import type { Store } from './state/store.ts';
@@ -36,6 +37,11 @@ export function lookAfter(store: Store, device: Simple | null, cares: Cares): Lo
       .then(([part, kept]) => part.openPanels(store, kept, file))
       .catch(onMissing);
   const keeping = watchOver(store, device, { notify, early, sent, saveText, openPanels });
+  const openLessons = (): Promise<unknown> => {
+    lessons ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
+    return lessons.then((open) => open()).catch(onMissing);
+  };
+  if (keptLessonPlace()) void openLessons();
   if (sent.notice) notify(sent.notice);
   // Not before: a first keeping takes whatever the store tells for a change.
   const cloth = Promise.all([import('./state/cloth.ts'), keeping.catch(() => {})])
@@ -44,9 +50,6 @@ export function lookAfter(store: Store, device: Simple | null, cares: Cares): Lo
   return {
     ready: Promise.all([keeping, cloth]),
     openPanels,
-    openLessons: () => {
-      lessons ??= import('./lessons/open-lessons.ts').then(({ offerLessons }) => offerLessons(store, device));
-      return lessons.then((open) => open()).catch(onMissing);
-    },
+    openLessons,
   };
 }

@@ -1,8 +1,9 @@
 /** The end of a lesson: how many were right, each step marked, and where to go from here. */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import type { Answer } from '../state/lesson-progress.ts';
 import { LEVELS, type LessonId, lessonOf } from './lesson.ts';
 import type { LessonsView } from './lessons.ts';
-import type { Answer, LessonEvent } from './machine.ts';
+import type { LessonEvent } from './machine.ts';
 import { countRight, isRight, type Question } from './questions.ts';
 import { sayLesson, sayLevel } from './say.ts';
 

@@ -1,12 +1,12 @@
 /** Holds the lessons for the page: the machine, the day, and the movement between two rests. */
 import { createActor } from 'xstate';
-import type { Progress } from '../state/lesson-progress.ts';
+import type { Answer, LessonPlace, Progress } from '../state/lesson-progress.ts';
 import { movesOf } from '../stitch/moves.ts';
 import { browserMotion, MOVE_MS, type Motion } from '../stitch/stitch.ts';
 import { type Variant, variantOf } from '../stitch/variant.ts';
 import type { Speech } from '../words/words.ts';
 import { type Item, itemsAt, type LessonId, type Level, lessonOf } from './lesson.ts';
-import { type Answer, type LessonContext, type LessonEvent, lessonMachine } from './machine.ts';
+import { type LessonContext, type LessonEvent, lessonMachine } from './machine.ts';
 
 export type LessonStage = 'choosing' | 'showing' | 'asking' | 'told' | 'finished';
 
@@ -39,11 +39,15 @@ export type Lessons = {
   send(event: LessonEvent): void;
   /** To be kept; changes when a lesson is finished. */
   progress(): Progress;
+  /** Where the lesson under way stands; null while one is chosen. */
+  place(): LessonPlace | null;
   stop(): void;
 };
 
 export type LessonsOptions = {
   progress?: Progress;
+  /** Where to go on. */
+  place?: LessonPlace | null;
   /** The person's day, `YYYY-MM-DD`; asked for whenever something is sent. */
   today: () => string;
   /** Called whenever the view is another. */
@@ -54,11 +58,12 @@ export type LessonsOptions = {
 /** Nothing moves by itself: a movement follows NEXT and OPEN where a stitch is shown, and is over in seconds. */
 export function createLessons({
   progress = {},
+  place = null,
   today,
   onChange,
   motion = browserMotion(),
 }: LessonsOptions): Lessons {
-  const actor = createActor(lessonMachine, { input: { progress } });
+  const actor = createActor(lessonMachine, { input: { progress, place } });
   let t = 1;
   let callOff = (): void => {};
   actor.start();
@@ -120,6 +125,10 @@ export function createLessons({
       onChange();
     },
     progress: () => context().progress,
+    place: () => {
+      const { lesson, level, at, answers } = context();
+      return lesson && { lesson, level, at, answers };
+    },
     stop: () => {
       rest();
       actor.stop();

@@ -3,12 +3,9 @@
  * once. Skipping and asking for the worked step are always possible. The day comes with the event.
  */
 import { assign, setup } from 'xstate';
-import type { Progress } from '../state/lesson-progress.ts';
+import type { Answer, LessonPlace, Progress } from '../state/lesson-progress.ts';
 import { type Item, isAsked, itemsAt, type LessonId, type Level, lessonOf } from './lesson.ts';
 import { finish, mayRemember } from './progress.ts';
-
-/** What became of an asked step: an option chosen, or the worked step asked for, or left out. */
-export type Answer = { option: string } | 'shown' | 'skipped';
 
 export type LessonEvent =
   | { type: 'OPEN'; lesson: LessonId; level: Level; day?: string }
@@ -53,13 +50,22 @@ function mayOpen(context: LessonContext, event: LessonEvent): boolean {
   return event.level !== 'memory' || mayRemember(context.progress, event.lesson, event.day ?? '');
 }
 
+/** A place of another version's lesson is no place of this one's. */
+const isOf = (place: LessonPlace): boolean =>
+  place.answers.length === items(place).length && place.at <= place.answers.length;
+
 const dayOf = (event: LessonEvent): string => ('day' in event && event.day) || '';
 
 export const lessonMachine = setup({
-  types: { context: {} as LessonContext, events: {} as LessonEvent, input: {} as { progress: Progress } },
+  types: {
+    context: {} as LessonContext,
+    events: {} as LessonEvent,
+    input: {} as { progress: Progress; place?: LessonPlace | null },
+  },
   guards: {
     mayOpen: ({ context, event }) => mayOpen(context, event),
     isOption: ({ context, event }) => event.type === 'ANSWER' && isOption(context, event.option),
+    isUnderWay: ({ context }) => context.lesson !== null,
     isPast: ({ context }) => context.at >= items(context).length,
     isUnanswered: ({ context }) =>
       context.lesson !== null &&
@@ -97,20 +103,22 @@ export const lessonMachine = setup({
   },
 }).createMachine({
   id: 'lessons',
-  context: ({ input }) => ({
+  context: ({ input: { progress, place } }) => ({
     lesson: null,
     level: 'show',
     at: 0,
     nudgedAt: null,
     answers: [],
-    progress: input.progress,
+    ...(place && isOf(place) ? place : {}),
+    progress,
   }),
-  initial: 'choosing',
+  initial: 'opening',
   on: {
     OPEN: { guard: 'mayOpen', target: '.doing', actions: 'open' },
     LEAVE: { target: '.choosing', actions: 'leave' },
   },
   states: {
+    opening: { always: [{ guard: 'isUnderWay', target: 'doing' }, { target: 'choosing' }] },
     choosing: {},
     doing: {
       initial: 'placing',

@@ -5,6 +5,7 @@
 import { html, render } from 'lit-html';
 import { readProgressText } from '../input/lesson-progress.ts';
 import type { Store as Device } from '../keep/device.ts';
+import { keepLessonPlace, keptLessonPlace } from '../keep/lesson-place.ts';
 import type { Progress } from '../state/lesson-progress.ts';
 import type { Store } from '../state/store.ts';
 import type { Lessons } from './index.ts';
@@ -73,9 +74,13 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
     fetched = await import('./index.ts');
     const made = fetched.createLessons({
       progress: readProgressText(readText(device)),
+      place: keptLessonPlace(),
       today,
       onChange: () => {
-        if (lessons) keepProgress(device, lessons.progress());
+        if (lessons) {
+          keepProgress(device, lessons.progress());
+          keepLessonPlace(lessons.place());
+        }
         draw();
       },
     });
@@ -83,6 +88,7 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
     sheet = document.createElement('dialog');
     sheet.className = 'sheet sheet-lessons';
     sheet.setAttribute('aria-labelledby', 'lessons-heading');
+    sheet.addEventListener('close', () => keepLessonPlace(null));
     document.body.append(sheet);
     store.subscribe(draw);
   };
@@ -91,7 +97,9 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
     begun ??= begin();
     return begun.then(() => {
       draw();
-      if (sheet && !sheet.open) sheet.showModal();
+      if (!sheet || sheet.open) return;
+      sheet.showModal();
+      if (lessons) keepLessonPlace(lessons.place());
     });
   };
 }

@@ -22,3 +22,14 @@ export type Level = (typeof LEVELS)[number];
 export type LessonProgress = { levels: readonly Level[]; lastDay: string };
 
 export type Progress = Readonly<Partial<Record<LessonId, LessonProgress>>>;
+
+/** What became of an asked step: an option chosen, or the worked step asked for, or left out. */
+export type Answer = { option: string } | 'shown' | 'skipped';
+
+/** Where a lesson stands. `answers`: one for each item, null until it is answered. */
+export type LessonPlace = {
+  lesson: LessonId;
+  level: Level;
+  at: number;
+  answers: readonly (Answer | null)[];
+};

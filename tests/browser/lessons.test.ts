@@ -367,6 +367,27 @@ describe('what was learnt', () => {
     app.expectClean();
   });
 
+  test('a reload leads back into the lesson, at the step where it was left, and not once it was left', async () => {
+    const app = await openApp({ fresh: true, reducedMotion: true });
+    const { page } = app;
+    const reload = async () => {
+      await page.reload();
+      await page.waitForFunction(() => window.ringtrue !== undefined);
+      await page.evaluate(() => window.ringtrue?.ready);
+    };
+    await openLessons(app);
+    await card(page, 'foundation').getByRole('button', { name: 'Watch' }).click();
+    for (let i = 0; i < 3; i++) await press(page, 'Next').click();
+    const before = await read(page);
+    await reload();
+    await sheet(page).locator('.lesson-place').waitFor();
+    expect(await read(page)).toEqual(before);
+    await press(page, 'Back to your work').click();
+    await reload();
+    expect(await page.locator('dialog[open]').count()).toBe(0);
+    app.expectClean();
+  });
+
   test('odd things in its place on the device do no harm', async () => {
     const app = await openApp({
       storage: { 'ringtrue.lessons': '{"foundation":{"levels":["show",7],"lastDay":"soon"},"__proto__":1' },

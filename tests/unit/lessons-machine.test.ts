@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createActor, type SnapshotFrom } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
-import { readProgress, readProgressText } from '../../src/input/lesson-progress.ts';
+import { readLessonPlace, readProgress, readProgressText } from '../../src/input/lesson-progress.ts';
 import { sayScore } from '../../src/lessons/finished.ts';
 import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from '../../src/lessons/lesson.ts';
 import { createLessons, stageOf } from '../../src/lessons/lessons.ts';
@@ -62,6 +62,16 @@ function holds(shot: Shot): void {
   if (stage === 'told') expect(answers[at]).not.toBeNull();
 }
 
+/** A lesson that was left is gone on with where it stood. */
+function goesOn(shot: Shot): void {
+  const { lesson, level, at, answers, progress } = shot.context;
+  const kept = readLessonPlace(JSON.stringify({ lesson, level, at, answers }));
+  const again = createActor(lessonMachine, { input: { progress, place: kept } }).start();
+  expect(key(again.getSnapshot())).toBe(
+    lesson === null ? key(createActor(lessonMachine, input(progress)).start().getSnapshot()) : key(shot),
+  );
+}
+
 describe.each([
   ['mirrored', 'all-hidden'],
   ['closing', 'last-hidden'],
@@ -82,6 +92,7 @@ describe.each([
         holds(actor.getSnapshot());
         actor.send(event);
         holds(actor.getSnapshot());
+        goesOn(actor.getSnapshot());
         taken.add(`${here} ${event.type} ${stageOf(actor.getSnapshot().value)}`);
       }
     }
@@ -104,6 +115,20 @@ describe.each([
       ).toBe(true);
     if (level === 'show') expect([...taken].some((one) => one.startsWith('asking'))).toBe(false);
   }, 60_000);
+});
+
+test.each([
+  null,
+  '',
+  '{',
+  '{"lesson":"knitting","level":"show","at":0,"answers":[]}',
+  '{"lesson":"closing","level":"show","at":0,"answers":[null]}',
+  '{"lesson":"closing","level":"show","at":99,"answers":[]}',
+  '{"lesson":"closing","level":"show","at":-1,"answers":[]}',
+  '{"lesson":"closing","level":"show","at":0,"answers":"all"}',
+])('a place kept as %j is no place to go on from', (text) => {
+  const actor = createActor(lessonMachine, { input: { progress: {}, place: readLessonPlace(text) } }).start();
+  expect(stageOf(actor.getSnapshot().value)).toBe('choosing');
 });
 
 describe('a lesson', () => {
