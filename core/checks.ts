@@ -6,7 +6,7 @@ import type { Corner } from './types.ts';
 export type Bounds = { min: number; max: number; like: number };
 
 /** What is wrong with a whole number; null where nothing is. `like`: the number told as an example. */
-export function numberProblem(value: number, at: string, { min, max, like }: Bounds): Problem | null {
+function numberProblem(value: number, at: string, { min, max, like }: Bounds): Problem | null {
   if (Number.isNaN(value)) return { at, code: 'not-a-number', params: { like } };
   if (!Number.isInteger(value) && Number.isFinite(value)) return { at, code: 'not-whole', params: { like } };
   if (value < min) return { at, code: 'too-low', params: { min } };

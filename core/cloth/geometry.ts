@@ -11,7 +11,7 @@ const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 const around = <T>(list: readonly T[], index: number): T => list[(index + list.length) % list.length] as T;
 
-export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** Length of side i, which ends in corner i. */
 export const sidesOf = (corners: readonly Point[]): number[] =>

@@ -7,7 +7,7 @@ export type LengthUnit = 'cm' | 'inch';
 export const mmPerInch = 25.4;
 
 /** Steps that a tape shows: 1 mm, or an eighth of an inch. */
-export const tapeStep: Record<LengthUnit, number> = { cm: 1, inch: mmPerInch / 8 };
+const tapeStep: Record<LengthUnit, number> = { cm: 1, inch: mmPerInch / 8 };
 
 export type Rounding = 'nearest' | 'up' | 'down';
 

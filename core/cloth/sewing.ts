@@ -7,7 +7,7 @@
  * seam, the rule in print).
  */
 
-export type SewnSide = { stitches: number; seam: number };
+type SewnSide = { stitches: number; seam: number };
 
 export type SewingInput = {
   /** In the order in which they are sewn; the sewing begins in the middle of the first. */
@@ -22,7 +22,7 @@ export type SewingInput = {
 };
 
 /** Where one thread ends and the next begins: so many stitches into a side, as the sewing goes. */
-export type ThreadChange = { side: number; stitch: number };
+type ThreadChange = { side: number; stitch: number };
 
 export type SewingPlan = {
   seam: number;
@@ -40,7 +40,7 @@ export type SewingPlan = {
 };
 
 /** mm kept between a change of thread and a corner: our own choice. */
-export const clearOfCorner = 30;
+const clearOfCorner = 30;
 
 export function sewByHand(input: SewingInput): SewingPlan {
   const { sides, hasCorners, working, tail } = input;

@@ -30,7 +30,7 @@ export type YarnNeed = {
 const timesTheEdge: Record<YarnPart, Band | null> = { foundation: [13, 19], edging: [9, 11], join: null };
 
 /** For ends and for a second try: 10 %, our own choice. */
-export const spare = 1.1;
+const spare = 1.1;
 
 export type YarnAsked = {
   part: YarnPart;

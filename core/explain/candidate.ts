@@ -26,7 +26,7 @@ export type Candidate = {
 export type Moves = { edging: number; isFollowed: boolean };
 
 /** `order`: where it comes in the working order. */
-export type Ordered = Settled & { order: number };
+type Ordered = Settled & { order: number };
 
 export type Telling = {
   habit?: boolean;
@@ -75,7 +75,7 @@ export function candidateOf(mishaps: Mishap[], telling: Telling = {}): Candidate
 const countMeansSize = (kind: Cause['kind']): boolean =>
   kind === 'front-miscounted' || entryOf(kind).sized === true;
 
-export const placeNames = (mishap: Mishap): string =>
+const placeNames = (mishap: Mishap): string =>
   [
     mishap.round,
     mishap.edging,
@@ -89,7 +89,7 @@ export const placeNames = (mishap: Mishap): string =>
     .filter((part) => part !== undefined && part !== false)
     .join(' ');
 
-export function keyOf({ kind, habit, mishaps, front, backMadeFor }: Cause): string {
+function keyOf({ kind, habit, mishaps, front, backMadeFor }: Cause): string {
   const places =
     kind === 'front-miscounted' ? '' : mishaps.map((one) => `${one.kind} ${placeNames(one)}`).join(', ');
   const sides = front.map(({ side, by }) => `front ${side} by ${by}`).join(', ');

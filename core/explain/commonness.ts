@@ -44,7 +44,7 @@ const habitCosts = 0.3;
 /** Leaving a corner's whole count to be found again from the total is less usual than counting on from it. */
 const thenFromTotal = 0.2;
 /** Each cause more: two slips in one making are far rarer than one, whatever they are. */
-export const eachCause = 4;
+const eachCause = 4;
 /** The same slip again, by the same hand: less of a surprise. */
 const sameAgain = 0.6;
 

@@ -157,7 +157,7 @@ function closing(at: At): Question {
 }
 
 /** Nothing there but what the recipe asks for. */
-export const asAsked = 'as asked';
+const asAsked = 'as asked';
 
 const seenAlong: readonly string[] = ['stitch-missed', 'stitch-doubled', 'stitch-between'];
 

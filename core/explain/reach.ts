@@ -10,7 +10,7 @@ import { mod } from '../whole.ts';
 import type { Candidate } from './candidate.ts';
 
 /** Bits of sides or corners; `from` is the first round changed: 0 the foundation, n + 1 edging n. */
-export type Span = { from: number; sides: number; corners: number };
+type Span = { from: number; sides: number; corners: number };
 
 export type Reach = {
   spans: Span[];

@@ -11,7 +11,7 @@ import type { Corner, Counted, Edge, EdgeInput } from '../types.ts';
 import { sum } from '../whole.ts';
 
 /** How many positions of its two corners a side's count took in. */
-export function cornersTakenIn(corners: readonly Corner[], sideIndex: number, counted: Counted): number {
+function cornersTakenIn(corners: readonly Corner[], sideIndex: number, counted: Counted): number {
   const after = corners[sideIndex]?.size ?? 0;
   const before = corners[(sideIndex + corners.length - 1) % corners.length]?.size ?? 0;
   if (counted === 'stitches-only') return 0;

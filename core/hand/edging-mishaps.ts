@@ -12,7 +12,7 @@ import { type Below, placesBetween, type RoundBelow } from './attach.ts';
 import type { Making } from './graph.ts';
 
 /** Something done at one ordinary target that is not one stitch: `makes` stitches there. */
-export type Special = { target: number; makes: number; act: number };
+type Special = { target: number; makes: number; act: number };
 
 /** A round of edging as it is worked, and what it is worked from. */
 export type EdgingWork = {

@@ -28,7 +28,7 @@ export const taskOf = (plan: Plan, acts: readonly Settled[]): Task => ({
   acts,
 });
 
-export function ordersOf(plan: Plan, acts: readonly Settled[]): Orders {
+function ordersOf(plan: Plan, acts: readonly Settled[]): Orders {
   const { edge, choices } = plan;
   const { addsCorners, dropsCorners, allowsForArms, mirrors } = readingWith(acts);
   const believed = edge.sides.map((stitches, i) => {

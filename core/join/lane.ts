@@ -32,7 +32,7 @@ export function laneOf(sides: number[], sizes: number[], offset = 0): Lane {
   return { sides, sizes, total: sum(sides) + sum(sizes), sideFrom, cornerFrom, offset };
 }
 
-export const laneOfShape = (edge: Shape): Lane =>
+const laneOfShape = (edge: Shape): Lane =>
   laneOf(
     edge.sides,
     edge.corners.map((corner) => corner.size),

@@ -30,7 +30,7 @@ function sidesOf(meeting: Meeting): SideMeeting[] {
 }
 
 /** Where a corner is lacking: what lies between the pinned corners, the start side's two parts as one. */
-export function pinnedSides(meeting: Meeting, stretches: Stretch[] | null): SideMeeting[] {
+function pinnedSides(meeting: Meeting, stretches: Stretch[] | null): SideMeeting[] {
   const { front, back, frontSide, backSide } = meeting;
   const surplus = back.total - front.total;
   if (stretches === null)

@@ -5,7 +5,7 @@ import type { Problem } from '../problems.ts';
 import type { Arm, Choices, Corner, Edge, EdgingChoice, JoinStart } from '../types.ts';
 import { isWhole, mod } from '../whole.ts';
 
-export type SettledEdging = { arm: Arm; increase: number; corners: Corner[] };
+type SettledEdging = { arm: Arm; increase: number; corners: Corner[] };
 
 /** All that can be settled before the foundation's counts are known. */
 export type EarlyChoices = {
@@ -58,7 +58,7 @@ function checkSide(edge: Edge, side: number, at: string, problems: Problem[]): b
 }
 
 /** The front's corners in the back's own working order. */
-export const mirroredCorners = (edge: Edge, startSide: number): Corner[] =>
+const mirroredCorners = (edge: Edge, startSide: number): Corner[] =>
   edge.corners.map((_, j) => ({ ...(edge.corners[mod(startSide - j - 1, edge.corners.length)] as Corner) }));
 
 function readEdgings(
@@ -127,7 +127,7 @@ function readJoinStart(
 }
 
 /** Positions of a front side at which a join can begin, its nearest corner position included. */
-export const joinPlaces = (edge: Edge, side: number): number => {
+const joinPlaces = (edge: Edge, side: number): number => {
   const corners = edge.corners;
   const before = corners.length > 0 ? (corners[mod(side - 1, corners.length)] as Corner).size : 0;
   return (edge.sides[side] as number) + (before > 0 ? 1 : 0);

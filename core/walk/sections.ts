@@ -1,8 +1,6 @@
 /** The making cut into sections: so many steps of one stage, each made only when asked for. */
 import type { Stage, Step, StepKind, StepTarget } from '../types.ts';
 
-export type Stretch = { from: number; stage: Stage; edging: number; side: number; corner: number };
-
 export type Section = {
   length: number;
   stage: Stage;

@@ -12,7 +12,7 @@ import { sayClothProblem } from '../words/cloth/problems.ts';
 import type { Place } from './place.ts';
 
 /** The text as typed; in the other unit, what it comes to there, and the text stays until it is typed over. */
-export function shownText(text: string, units: Units): string {
+function shownText(text: string, units: Units): string {
   const { typed, unit } = withoutUnit(text);
   if (unit === null || unit === units) return typed;
   const read = readLength(text, unit);

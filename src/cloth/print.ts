@@ -26,13 +26,13 @@ import { type PinGroup, pinGroups } from './pins.ts';
 import type { Place } from './place.ts';
 
 /** mm of strip in a row, and rows on a sheet: what both papers hold within margins of 12 mm. */
-export const rowLength = 170;
-export const rowsOnSheet = 7;
+const rowLength = 170;
+const rowsOnSheet = 7;
 
 type Row = RowSaid & { pins: Pin[] };
 
 /** A side's strip in rows. A pin on a seam between two rows stands on both. */
-export function rowsOf({ sides, pins }: PinGroup, length: number, isRound: boolean): Row[] {
+function rowsOf({ sides, pins }: PinGroup, length: number, isRound: boolean): Row[] {
   const count = Math.max(1, Math.ceil(length / rowLength - 1e-9));
   return Array.from({ length: count }, (_, i) => {
     const [from, to] = [i * rowLength, Math.min(length, (i + 1) * rowLength)];

@@ -5,7 +5,7 @@ import { firstOfEach, PROBLEM_HEADING, sayInApp } from '../words/problems-view.t
 import { fieldId } from './fields.ts';
 import { goToField } from './go-to.ts';
 
-export const SUMMARY_ID = 'problem-summary';
+const SUMMARY_ID = 'problem-summary';
 
 export function problemSummary(snapshot: Snapshot, send: Send): TemplateResult | typeof nothing {
   const { problems, isChecked } = snapshot;

@@ -26,7 +26,7 @@ export function chain({ x, y, angle, size }: LaidStitch, tone: string): SVGTempl
 }
 
 /** Vs from one point to another, evenly, leaving room for a corner at both ends. */
-export function braid({ from, to }: Segment, size: number, tone: string, room = size): SVGTemplateResult[] {
+function braid({ from, to }: Segment, size: number, tone: string, room = size): SVGTemplateResult[] {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const angle = Math.atan2(to.y - from.y, to.x - from.x);
   const count = Math.max(1, Math.floor((length - room) / size));

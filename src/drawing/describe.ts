@@ -32,7 +32,7 @@ const FRONT_KINDS = { stitch: 'stitch', chain: 'chain' } as const;
 /** A node by the index of its round in `ring.rounds`; -1 is the front. */
 export type RingNode = { index: number; node: number };
 
-export function standingOnFront(drawn: Drawn, node: number): Standing {
+function standingOnFront(drawn: Drawn, node: number): Standing {
   const stretches = frontStretches(drawn.edge);
   const stretch =
     stretches[
@@ -46,7 +46,7 @@ export function standingOnFront(drawn: Drawn, node: number): Standing {
   return standing(stretch, node, kind);
 }
 
-export function standingOnRound(ring: Ring, { index, node }: RingNode): Standing {
+function standingOnRound(ring: Ring, { index, node }: RingNode): Standing {
   const { round, stretches, name } = ring.rounds[index]!;
   const stretch =
     stretches[
@@ -79,7 +79,7 @@ function standing(stretch: Stretch, node: number, kind: say.PositionKind): Stand
 }
 
 /** Index in `ring.rounds`, or -1 for the front. */
-export const roundIndex = (pointed: Pick<Pointed, 'round' | 'edging'>): number =>
+const roundIndex = (pointed: Pick<Pointed, 'round' | 'edging'>): number =>
   pointed.round === 'front' ? -1 : pointed.round === 'foundation' ? 0 : pointed.edging + 1;
 
 export const standingAt = (drawn: Drawn, ring: Ring, at: RingNode): Standing =>

@@ -64,7 +64,7 @@ function fingerprint(hash: number, bytes: ArrayBufferView): number {
   return mixed >>> 0;
 }
 
-export function revisionOf(marks: Marks, ribbons: readonly Ribbon[], mirrored: boolean): number {
+function revisionOf(marks: Marks, ribbons: readonly Ribbon[], mirrored: boolean): number {
   let hash = fingerprint(0x811c9dc5 + (mirrored ? 1 : 0), Uint32Array.of(marks.count, ribbons.length));
   for (const column of [marks.x, marks.y, marks.angle, marks.scale, marks.glyph, marks.tone, marks.look]) {
     hash = fingerprint(hash, column);

@@ -7,7 +7,7 @@ import { backSlots, frontSlots, ringOf, type Slots } from './slots.ts';
 /** What the drawing needs of a making. */
 export type Drawn = Pick<Making, 'edge' | 'plan' | 'acts' | 'worked' | 'pairing' | 'known'>;
 
-export type LaidRound = {
+type LaidRound = {
   name: 'foundation' | 'edging';
   edging: number;
   round: Round;

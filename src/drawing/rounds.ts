@@ -11,7 +11,7 @@ import { NodeKind, type Round } from '../../core/index.ts';
 const wrap = (value: number, size: number) => ((value % size) + size) % size;
 
 /** The shorter way from one place on the ring to another, signed. */
-export function ringStep(from: number, to: number, count: number): number {
+function ringStep(from: number, to: number, count: number): number {
   const step = wrap(to - from, count);
   return step > count / 2 ? step - count : step;
 }

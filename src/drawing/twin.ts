@@ -21,7 +21,7 @@ export type TwinCell = {
   lines: string[];
 };
 
-export type TwinRow = {
+type TwinRow = {
   key: string;
   round: Pointed['round'];
   edging: number;
@@ -79,7 +79,7 @@ export function twinOf({ making, step }: Source, speech: Speech): Twin {
   };
 }
 
-export function pointedAt({ index, node }: RingNode): Pointed {
+function pointedAt({ index, node }: RingNode): Pointed {
   if (index < 0) return { round: 'front', edging: 0, node };
   return index === 0
     ? { round: 'foundation', edging: 0, node }

@@ -3,7 +3,7 @@
 import { isPatternField } from '../state/pattern-fields.ts';
 import type { Field } from '../state/snapshot.ts';
 
-export const longestText = 200;
+const longestText = 200;
 
 /** Without control characters and those that turn the direction of writing around, and not endless. */
 export const cleanText = (text: string): string =>

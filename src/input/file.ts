@@ -22,7 +22,7 @@ export type Panel = Pick<Start, 'project' | 'place' | 'fewerSteps' | 'answered'>
 export type FileProblem = 'huge' | 'no-json' | 'strange' | 'newer' | 'damaged';
 
 /** `as-saved`: the sum fits. `changed`: it does not. `unsummed`: an earlier format without one. */
-export type FileTrust = 'as-saved' | 'changed' | 'unsummed';
+type FileTrust = 'as-saved' | 'changed' | 'unsummed';
 
 /** `unread`: how many panels of it are damaged, and left out. */
 export type ReadFile =

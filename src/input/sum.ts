@@ -1,5 +1,5 @@
 /** A sum by which a change on the way is noticed: CRC-32 (ISO 3309), in seven signs of base 36. */
-export const sumSigns = 7;
+const sumSigns = 7;
 
 const table = Uint32Array.from({ length: 256 }, (_, byte) => {
   let sum = byte;

@@ -5,7 +5,7 @@
  * number could be meant, nothing is taken. What is read is shown to the person before it is used.
  */
 
-export type WrittenCount = { of: 'side' | 'all'; count: number };
+type WrittenCount = { of: 'side' | 'all'; count: number };
 
 export type WrittenRound = {
   /** As the pattern numbers it. */

@@ -67,7 +67,7 @@ export const deviceOn = (store: Store | null): Device => ({
 });
 
 /** Another tab kept newer work: calls back, so that neither is lost silently. Gives back how to stop. */
-export function whenKeptElsewhere(then: () => void): () => void {
+function whenKeptElsewhere(then: () => void): () => void {
   const listen = (event: StorageEvent): void => {
     if (event.key === key) then();
   };

@@ -15,7 +15,7 @@ type Side = { x: number; y: number; dx: number; dy: number };
  * Side j of the back as it is seen from its own right side: the first on top, as in every drawing, then on along
  * the way the round runs. Right-handed work runs anticlockwise, so side 2 lies on the left; left-handed on the right.
  */
-export function sideOf(j: number, half: number, hand: Speech['hand']): Side {
+function sideOf(j: number, half: number, hand: Speech['hand']): Side {
   const way = hand === 'right' ? 1 : -1;
   const centre = WIDE / 2;
   const sides: Side[] = [

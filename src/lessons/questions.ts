@@ -8,7 +8,7 @@ import type { Told } from '../words/walk/telling.ts';
 import { CHOICES, type ChoiceId } from './choices.ts';
 
 /** Places a hook or needle can go, as answers. */
-export const PLACE_OPTIONS = {
+const PLACE_OPTIONS = {
   'first-treble': ['first-chain', 'next-chain', 'last-chain'],
   foundation: ['base-chain', 'post', 'top'],
   corner: ['base-chain', 'post', 'corner-chain'],
@@ -132,7 +132,7 @@ function sidesMade(plan: Plan, mishap: Mishap): SideMeeting[] {
 }
 
 /** Back sides, from 1, that do not meet. */
-export const sidesThatGap = (plan: Plan, mishap: Mishap): string[] =>
+const sidesThatGap = (plan: Plan, mishap: Mishap): string[] =>
   sidesMade(plan, mishap)
     .filter(({ surplus }) => surplus !== 0)
     .map(({ backSide }) => `${backSide + 1}`)

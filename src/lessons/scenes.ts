@@ -14,7 +14,7 @@ import type { Item } from './lesson.ts';
 import type { PlaceId, Question } from './questions.ts';
 
 /** What part of the scene is shown, so that places near each other can be tapped apart. */
-export type Frame = { x: number; y: number; width: number; height: number };
+type Frame = { x: number; y: number; width: number; height: number };
 
 export type Spot = { option: string; centre: Point };
 

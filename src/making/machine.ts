@@ -9,7 +9,7 @@ import type { Step, Steps } from '../../core/index.ts';
 import type { WalkEvent } from '../state/snapshot.ts';
 import { backward, forward, furthest, type Question, questionsOf } from './moving.ts';
 
-export type Asks = NonNullable<Step['asks']>;
+type Asks = NonNullable<Step['asks']>;
 
 export type MakingContext = {
   steps: Steps;
@@ -115,7 +115,7 @@ const leaves = Object.entries(makingStates).flatMap(([parent, children]) =>
 );
 
 /** The place an event leads to, never past an open question. */
-export function destination(context: MakingContext, event: MakingEvent): number {
+function destination(context: MakingContext, event: MakingEvent): number {
   const { steps, questions, place, answered } = context;
   const wanted = wantedPlace(context, event);
   const bar = furthest(steps, questions, answered);
@@ -137,7 +137,7 @@ function wantedPlace({ steps, place }: MakingContext, event: MakingEvent): numbe
 }
 
 /** An answer opens the way and takes the step it was asked at. */
-export function answer(context: MakingContext, asks: Asks): Partial<MakingContext> {
+function answer(context: MakingContext, asks: Asks): Partial<MakingContext> {
   const here = context.steps.at(context.place);
   if (here.asks !== asks) return {};
   const answered = context.answered.includes(asks) ? context.answered : [...context.answered, asks];

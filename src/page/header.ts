@@ -11,7 +11,7 @@ import { places } from './places.ts';
 export const tabId = (tab: Tab): string => `tab-${tab}`;
 
 /** Going on to the walk is an action: what cannot be read is told first. */
-export function showTab(snapshot: Snapshot, send: Send, tab: Tab): void {
+function showTab(snapshot: Snapshot, send: Send, tab: Tab): void {
   if (tab === 'walk' && snapshot.isStale) {
     check(snapshot, send);
     if (snapshot.tab !== 'edge') send({ type: 'SHOW', tab: 'edge' });

@@ -59,7 +59,7 @@ export function rowFor(name: string, scope: KeyScope): KeyRow | undefined {
 }
 
 /** In which scope a key press falls. What takes letters and arrows itself is not of the walk. */
-export function scopeOf(target: Element | null): KeyScope {
+function scopeOf(target: Element | null): KeyScope {
   if (target?.closest('input, select, textarea, [contenteditable], [role="grid"], dialog')) return 'anywhere';
   return target?.closest('[data-keys="walk"]') ? 'walk' : 'anywhere';
 }

@@ -11,7 +11,7 @@ import { panelsSay, sayOpened, sayOpenedAlone, sayRefused, saySaved } from '../w
 /** What was done, in a sentence. */
 type Said = string;
 
-export const panelOf = ({ project, place, answered }: Panel): Panel => ({ project, place, answered });
+const panelOf = ({ project, place, answered }: Panel): Panel => ({ project, place, answered });
 
 const saveAs = (panels: readonly Panel[], name: string, day: string): void =>
   saveFile(writeFile(panels, day), 'application/json', name);

@@ -4,7 +4,7 @@
  */
 import { type Line, lineThrough, nearestOn, type Point, pointAt } from './line.ts';
 
-export type Mark = Point & {
+type Mark = Point & {
   /** Nobody has looked it over yet. */
   isProposed: boolean;
 };
@@ -47,7 +47,7 @@ export const stretchSize = 10;
 /** Putting a stretch right took as many taps as marking it by hand: the rest is not proposed. */
 export const savesNothing = (righted: number, stretch: number): boolean => righted > 0 && righted >= stretch;
 
-export const nothingMarked: Marking = { through: [], marks: [], lookedTo: null, openTo: null, righted: 0 };
+const nothingMarked: Marking = { through: [], marks: [], lookedTo: null, openTo: null, righted: 0 };
 export const begun = (now: Marking = nothingMarked): Counting => ({ now, past: [], future: [] });
 
 const lines = new WeakMap<readonly Point[], Line>();

@@ -17,8 +17,8 @@ export function paperOf(canvas: HTMLCanvasElement): Paper | null {
 }
 
 /** Signs on a photo must be seen on any colour: a light line in a dark one. */
-export const light = '#ffffff';
-export const dark = '#14181b';
+const light = '#ffffff';
+const dark = '#14181b';
 
 /** Draws the path twice: wide and dark, then narrow and light. */
 export function outlined(context: CanvasRenderingContext2D, wide: number, draw: () => void): void {

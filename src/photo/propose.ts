@@ -30,7 +30,7 @@ export type Proposed = {
  * On rendered edges below it, marks at an even distance took fewer taps on one in three, above it on one in ninety:
  * `npm run photos:report` counts them anew.
  */
-export const leastAlike = 0.35;
+const leastAlike = 0.35;
 
 /** Columns from V to V, once stretched. */
 const columnsEach = 16;

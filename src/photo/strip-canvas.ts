@@ -4,7 +4,7 @@ import { outlined, type Paper, paperOf } from './paper.ts';
 import { type Acts, heldLeft, pitchIn, reachOf, type View, zoomOf } from './view.ts';
 
 /** Height of the row below the strip, in which marks are taken away. */
-export const flagRow = 44;
+const flagRow = 44;
 
 type Drag = { id: number; x: number; left: number; isMoved: boolean };
 

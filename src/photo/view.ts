@@ -6,8 +6,8 @@ import type { FileProblem } from './file.ts';
 import type { Point } from './line.ts';
 import { pitchOf } from './propose.ts';
 
-export type ShownPhoto = { picture: ImageBitmap; width: number; height: number };
-export type ShownStrip = { picture: ImageBitmap; half: number; step: number };
+type ShownPhoto = { picture: ImageBitmap; width: number; height: number };
+type ShownStrip = { picture: ImageBitmap; half: number; step: number };
 
 export type View = {
   field: Field;

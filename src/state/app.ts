@@ -14,7 +14,7 @@ import { type Settled, settleSides } from './settle.ts';
 import type { AppEvent, Making, Pointed, Project, Settings, Tab } from './snapshot.ts';
 
 /** `project`: what is looked at; and where the walk stood before. */
-export type Preview = { project: Project; place: number; answered: MakingInput['answered'] };
+type Preview = { project: Project; place: number; answered: MakingInput['answered'] };
 
 export type AppContext = {
   project: Project;
@@ -57,7 +57,7 @@ export type AppInput = {
 const mostUndo = 200;
 
 /** The context once the project, or how it is joined, is another; the last good making stays where that fails. */
-export function withProject(context: AppContext, project: Project): AppContext {
+function withProject(context: AppContext, project: Project): AppContext {
   const derived = derive(context.preview?.project ?? project, context.settings, context.derived);
   const making = derived.making ?? context.making;
   return {

@@ -67,7 +67,7 @@ export const clothFields = {
   price: (of: Price): Field => `cloth.price.${of}`,
 } as const;
 
-export const prices = ['foundation-ball', 'edging-ball', 'cloth', 'pad', 'thread', 'hour'] as const;
+const prices = ['foundation-ball', 'edging-ball', 'cloth', 'pad', 'thread', 'hour'] as const;
 export type Price = (typeof prices)[number];
 
 const stretches: readonly Stretch[] = ['front', 'top', 'base'];

@@ -46,7 +46,7 @@ export function ballFor(measures: Measures, part: YarnField): Ball | undefined {
 }
 
 /** The maker's swatch; for the edging also what side 1 weighed, where nothing else was measured. */
-export function swatchFor(measures: Measures, part: YarnField, making: Making): Swatch | undefined {
+function swatchFor(measures: Measures, part: YarnField, making: Making): Swatch | undefined {
   const stitches = measures.value(f.yarnStitches(part));
   const grams = measures.value(f.yarnGrams(part));
   const unravelled = measures.value(f.yarnLength(part));

@@ -49,7 +49,7 @@ export type FieldRow = {
 };
 
 /** `like`: the number shown as an example. Bounds of either sign are those of a number whose way is chosen beside it. */
-export type Bounds = { least: number; most: number; like: number };
+type Bounds = { least: number; most: number; like: number };
 
 type Kind = Pick<FieldRow, 'kind' | 'tabs' | 'bears'> & {
   name(index: number, round: BackRound): Field;

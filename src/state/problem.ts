@@ -3,7 +3,7 @@ import type { ProblemOf, ProblemParams } from '../../core/index.ts';
 
 type None = Record<string, never>;
 
-export type TextProblemParams = {
+type TextProblemParams = {
   /** More than one number where one is asked for. */
   several: { like: number };
   /** Digits in groups, which could be a fraction as well: `like` is the whole number they could be. */

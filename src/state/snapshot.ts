@@ -26,7 +26,7 @@ import type { AppProblem } from './problem.ts';
 export type Dialect = 'uk' | 'us';
 export type Hand = 'right' | 'left';
 export type Units = 'cm' | 'inch';
-export type ThemeChoice = 'auto' | 'light' | 'dark';
+type ThemeChoice = 'auto' | 'light' | 'dark';
 /** The places of the app, in the order of their tabs. */
 export const tabs = ['edge', 'cloth', 'walk', 'wrong', 'take-along'] as const;
 export type Tab = (typeof tabs)[number];

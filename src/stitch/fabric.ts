@@ -6,7 +6,7 @@
 import { type Axes, at, from, heading, type Point } from './point.ts';
 import type { Strand, YarnName } from './scene.ts';
 
-export type Facing = 'along' | 'away';
+type Facing = 'along' | 'away';
 
 export type Veed = {
   key: string;

@@ -20,7 +20,7 @@ export const STITCH_KINDS = [
 ] as const;
 export type StitchKind = (typeof STITCH_KINDS)[number];
 
-export type MoveName =
+type MoveName =
   | 'yarn-round'
   | 'insert'
   | 'draw-up'

@@ -19,9 +19,6 @@ export const between = (a: Point, b: Point, t: number): Point => [
   a[1] + (b[1] - a[1]) * t,
 ];
 
-export const shift = (points: readonly Point[], dx: number, dy: number): Point[] =>
-  points.map(([x, y]) => at(x + dx, y + dy));
-
 /** Unit vector at an angle in degrees, clockwise from +x as y points down. */
 export const heading = (degrees: number): Point => {
   const radians = (degrees * Math.PI) / 180;

@@ -37,7 +37,7 @@ export type Tool = {
   z: number;
 };
 
-export type Mark =
+type Mark =
   /** Where the hook goes in: a ring. */
   | { what: 'place'; key: string; centre: Point; radius: number; z: number }
   | { what: 'arrow'; key: string; points: readonly Point[]; z: number }
@@ -98,7 +98,7 @@ function mirrorItem(item: Item): Item {
 }
 
 /** Scene at t (0–1) on the way between two scenes; items with the same key move, others appear or go half way. */
-export function tween(before: Scene, after: Scene, t: number): Scene {
+function tween(before: Scene, after: Scene, t: number): Scene {
   if (t <= 0) return before;
   if (t >= 1) return after;
   const goals = new Map(after.map((item) => [item.key, item]));

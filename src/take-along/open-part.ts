@@ -9,7 +9,7 @@ import type { Place } from './place.ts';
 type Trouble = LinkProblem | 'nothing';
 
 /** The fragment that a text stands for. */
-export async function fragmentIn(text: string, words: LineWords): Promise<string | Trouble> {
+async function fragmentIn(text: string, words: LineWords): Promise<string | Trouble> {
   const address = new RegExp(`${linkMark}[\\w-]*`).exec(text)?.[0];
   const read: ReadLink | null = address ? await readLink(address) : readLines(text, words);
   if (read === null) return 'nothing';

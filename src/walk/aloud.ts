@@ -159,7 +159,7 @@ export function textAloud(step: Step, before: Step | null, making: Told, speech:
 }
 
 /** The browser's own voice. */
-export function browserAloud(): AloudDevice {
+function browserAloud(): AloudDevice {
   const synth = 'speechSynthesis' in globalThis ? globalThis.speechSynthesis : null;
   return {
     voices: () => synth?.getVoices() ?? [],

@@ -13,7 +13,7 @@ export type AwakeState = {
   trouble: 'none' | 'missing' | 'refused';
 };
 
-export type Sentinel = {
+type Sentinel = {
   readonly released: boolean;
   release(): Promise<unknown>;
   addEventListener(type: 'release', listener: () => void): void;
@@ -107,7 +107,7 @@ export function sayAwake({ wanted, held, trouble }: AwakeState): string {
   return 'The screen stays on as soon as this page is in sight.';
 }
 
-export const browserAwake = (): AwakeDevice => ({
+const browserAwake = (): AwakeDevice => ({
   request: 'wakeLock' in navigator ? () => navigator.wakeLock.request('screen') : null,
   visible: () => document.visibilityState === 'visible',
   onSight: (listener) => {

@@ -6,7 +6,7 @@ import type { Language, Speaker } from './speaker.ts';
 
 const catalogues: Record<Language, Catalogue> = { en: english };
 
-export const catalogueOf = ({ language }: Speaker): Catalogue => catalogues[language];
+const catalogueOf = ({ language }: Speaker): Catalogue => catalogues[language];
 
 /** One sentence for the person, without its full stop. */
 export function sayProblem(problem: AppProblem, speaker: Speaker, label: string): string {

@@ -31,14 +31,14 @@ type Standing = {
 };
 
 /** "front", "foundation", "edging" or "edging 2". `index`: -1 front, 0 foundation, then the edgings. */
-export function sayRound(index: number, { edgings }: PositionWords): string {
+function sayRound(index: number, { edgings }: PositionWords): string {
   if (index < 0) return 'front';
   if (index === 0) return 'foundation';
   return edgings > 1 ? `edging ${index}` : 'edging';
 }
 
 /** "side 3, stitch 31", "corner 2, chain 1"; the tail of the first side is told as after the last corner. */
-export function sayPlace(at: Standing, words: PositionWords): string {
+function sayPlace(at: Standing, words: PositionWords): string {
   if (at.corner >= 0) {
     const thing = at.kind === 'corner-stitch' ? 'stitch' : 'chain';
     return at.of > 1 ? `corner ${at.corner + 1}, ${thing} ${at.place + 1}` : `corner ${at.corner + 1}`;
@@ -62,7 +62,7 @@ export function sayKind(at: Standing, words: PositionWords): string {
   return `${capital}, ${at.place + 1} of ${at.of}.`;
 }
 
-export function sayName(kind: PositionKind, { speech: { dialect } }: PositionWords): string {
+function sayName(kind: PositionKind, { speech: { dialect } }: PositionWords): string {
   switch (kind) {
     case 'stitch':
       return 'stitch';
@@ -92,7 +92,7 @@ export const sayAlone = (): string => 'No partner.';
 export const sayMishap = (): string => 'Made otherwise than the recipe asks.';
 
 /** Short states for the list of stitches. */
-export const STATES = {
+const STATES = {
   made: 'made',
   'to-come': 'to come',
   alone: 'no partner',

@@ -3,7 +3,6 @@ import { type BackRound, type FieldRow, rowOf } from '../state/fields.ts';
 import type { AppProblem } from '../state/problem.ts';
 import type { Field, Snapshot } from '../state/snapshot.ts';
 import { sayProblem } from './catalogue.ts';
-import { many } from './numbers.ts';
 import { speakerOf } from './speaker.ts';
 
 /** Heading of the list, also where there is one problem only. */
@@ -70,9 +69,6 @@ export function firstOfEach(problems: readonly AppProblem[]): AppProblem[] {
   const seen = new Set<string>();
   return problems.filter(({ at }) => !seen.has(at) && seen.add(at));
 }
-
-export const sayHowMany = (problems: readonly AppProblem[]): string =>
-  many(firstOfEach(problems).length, 'problem');
 
 /** The name as it stands in a list of many fields, with the piece it belongs to. */
 function nameInFull(field: Field, { project, making }: Speaking): string {

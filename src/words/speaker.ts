@@ -7,7 +7,7 @@ import { type TermForm, type TermId, term } from './terms.ts';
 
 export type Language = 'en';
 
-export type Formatting = {
+type Formatting = {
   /** A number that is told: 2,400,000. */
   grouped(value: number): string;
   /** One that the person could type back: 100000. */

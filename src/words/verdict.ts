@@ -226,7 +226,7 @@ function sayTaken({ frontSide, taken }: SideOff, sideCount: number): SaidFinding
 export const SCALE: readonly Severity[] = ['eases-in', 'shows', 'puckers', 'cannot-join'];
 
 /** The worst of all; nothing where a hole is open: that must be closed, however little the rest is off. */
-export function worstOf(findings: readonly Finding[]): Severity | undefined {
+function worstOf(findings: readonly Finding[]): Severity | undefined {
   const steps = findings.map(({ severity }) => (severity === null ? -1 : SCALE.indexOf(severity)));
   return steps.includes(-1) ? undefined : SCALE[Math.max(...steps)];
 }

@@ -24,7 +24,7 @@ import { focusSoon } from './focus.ts';
 import { walkTo } from './showing.ts';
 import type { Answered } from './view.ts';
 
-export const DONE_ID = 'wrong-done';
+const DONE_ID = 'wrong-done';
 
 export function curesOf(view: Answered, cures: readonly Cure[]): TemplateResult | typeof nothing {
   if (cures.length === 0) return nothing;

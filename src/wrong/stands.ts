@@ -5,7 +5,7 @@ import type { Send, Snapshot } from '../state/snapshot.ts';
 import { askStands, sayAsCounted, sayStand } from '../words/wrong/stands.ts';
 
 /** In the order of the making. The join goes round from the side where it begins. */
-export function standsOf({ edgings, edge, choices }: Plan): Stand[] {
+function standsOf({ edgings, edge, choices }: Plan): Stand[] {
   const k = edge.sides.length;
   const sides = Array.from({ length: k }, (_, n) => (choices.joinStart.side + n) % k);
   return [

@@ -5,7 +5,7 @@ import type { Bounds, Spot, WhyNot } from './entry.ts';
 type Shape = Pick<Plan['foundation'], 'sides' | 'corners'>;
 
 /** The round of the plan in which an act happens: its sides and corners. */
-export const shapeAt = (plan: Plan, { round, edging }: Pick<Spot, 'round' | 'edging'>): Shape =>
+const shapeAt = (plan: Plan, { round, edging }: Pick<Spot, 'round' | 'edging'>): Shape =>
   round === 'edging' ? (plan.edgings[edging] ?? plan.foundation) : plan.foundation;
 
 /** Which stitch of the side, from 1. The stitches worked into corners are another kind's. */

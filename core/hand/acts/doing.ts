@@ -6,13 +6,10 @@ import { asRecipe, type Reading, type RoundIntent } from './intent.ts';
 /** An act with its round settled, and its place in the list given. */
 export type Settled = Act & { round: ActRound; edging: number; index: number };
 
-export const settled = (act: Act, index: number, round = act.round ?? roundsOf(act.kind)[0]): Settled =>
+const settled = (act: Act, index: number, round = act.round ?? roundsOf(act.kind)[0]): Settled =>
   Object.assign({}, act, { round, edging: act.edging ?? 0, index });
 
 export const settle = (acts: readonly Act[]): Settled[] => acts.map((act, index) => settled(act, index));
-
-export const inRound = (acts: readonly Settled[], round: ActRound, edging = 0): Settled[] =>
-  acts.filter((act) => act.round === round && (round !== 'edging' || act.edging === edging));
 
 export function readingWith(acts: readonly Settled[]): Reading {
   const reading: Reading = { addsCorners: false, dropsCorners: false, allowsForArms: true, mirrors: true };

@@ -8,7 +8,7 @@ import type { ActRound, Joining, Plan, StepKind } from '../../types.ts';
 import type { Reading, RoundIntent } from './intent.ts';
 
 /** Everything an act may have to say about itself. Sides, corners and places are the back's, from 0. */
-export type Fields = {
+type Fields = {
   side: number;
   /** Which stitch of the side as planned, in working order after the corner. */
   place: number;
@@ -71,7 +71,7 @@ export type WhyNot =
 export type Commonness = { rarity: number; source: 'reports' | 'judgement' };
 
 /** Where in the walk it shows, if not at the stitch that is marked with it. */
-export type Shows =
+type Shows =
   | { at: 'mark' }
   | { at: StepKind }
   | { at: 'second-side' }

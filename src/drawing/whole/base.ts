@@ -20,7 +20,7 @@ export type Arc = {
   angle: number;
   sweep: number;
 };
-export type Bend = { corner: number; at: Point; angle: number; sweep: number };
+type Bend = { corner: number; at: Point; angle: number; sweep: number };
 
 export type Base = {
   stretches: (Line | Arc)[];

@@ -12,9 +12,9 @@ import type { Stretch } from '../rounds.ts';
 import { finder, type Lane, lineAlong } from './lanes.ts';
 
 /** Stitches of a side above which the whole panel draws ribbons only. */
-export const MOST_MARKS = 5000;
+const MOST_MARKS = 5000;
 /** Places on a ring above which it draws ribbons only: four lanes of so many marks are built in some 50 ms. */
-export const MOST_ON_RING = 30_000;
+const MOST_ON_RING = 30_000;
 /** Rounds of the back that may hold so many each; more rounds share what these two may hold. */
 const ROUNDS = 2;
 
@@ -78,7 +78,7 @@ export function laneParts(lane: Lane, inner: Lane, content: LaneContent, look: L
     );
 }
 
-export function kindAt(content: LaneContent, stretch: Stretch, node: number): number {
+function kindAt(content: LaneContent, stretch: Stretch, node: number): number {
   if (content.kinds) return content.kinds[node]!;
   if (node < stretch.cornerFrom) return NodeKind.stitch;
   return content.cornerIsStitch(stretch.corner) ? NodeKind.cornerStitch : NodeKind.cornerChain;

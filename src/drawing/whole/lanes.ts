@@ -5,7 +5,7 @@ import type { LaneStretch } from './shape.ts';
 import { cut, type LaneCorners, spread } from './spread.ts';
 
 /** `outX`, `outY`, `tilt`: the way out and the angle of a glyph where a stretch is straight. */
-export type LaneCell = LaneStretch & {
+type LaneCell = LaneStretch & {
   first: number;
   last: number;
   outX: number;

@@ -14,7 +14,7 @@ export type Item = {
   must?: true;
 };
 
-export const takenBy = (label: Label): Taken => ({
+const takenBy = (label: Label): Taken => ({
   x: label.x,
   y: label.y,
   ...reachOf(label),

@@ -187,7 +187,7 @@ function straightAcross(line: Float32Array, towards: { x: number; y: number }, f
 }
 
 /** Slot of the first place of a gap, in the middle of its stretch. */
-export function gapSlot(panel: Panel, run: number): number {
+function gapSlot(panel: Panel, run: number): number {
   const { starts, shift, count, runs } = panel.ring.slots;
   return (starts[run]! + (runs[run]!.count - 1) / 2 + shift) % Math.max(1, count);
 }

@@ -55,7 +55,7 @@ function standsClear({ outer, inner }: Yarn, box: Box): boolean {
   return isWithin(inner, x, y) && !crosses(inner, box);
 }
 
-export function isWithin(line: ArrayLike<number>, x: number, y: number): boolean {
+function isWithin(line: ArrayLike<number>, x: number, y: number): boolean {
   let within = false;
   for (let i = 0, j = line.length - 2; i < line.length; j = i, i += 2) {
     const ax = line[j]!;
@@ -68,7 +68,7 @@ export function isWithin(line: ArrayLike<number>, x: number, y: number): boolean
 }
 
 /** Whether any piece of a closed line comes into a box. */
-export function crosses(line: ArrayLike<number>, box: Box): boolean {
+function crosses(line: ArrayLike<number>, box: Box): boolean {
   for (let i = 0, j = line.length - 2; i < line.length; j = i, i += 2)
     if (pieceCrosses(box, line, j, i)) return true;
   return false;

@@ -93,7 +93,7 @@ export function settingsDialog(
   </dialog>`;
 }
 
-export function closeDialog(event: Event): void {
+function closeDialog(event: Event): void {
   (event.target as Element).closest('dialog')?.close();
 }
 

@@ -15,7 +15,7 @@ const ROWS_AROUND = 1;
 const CELLS_AROUND = 6;
 const PAGE_OF_CELLS = 10;
 
-export const TWIN_ID = 'twin';
+const TWIN_ID = 'twin';
 const CELL_ID = 'twin-cell';
 
 type Focus = { row: number; cell: number };

@@ -8,7 +8,7 @@ import { BALL, COLUMNS, FAR, LAST, NEW, outOf, rest } from './short.ts';
 
 const NEAR = 198;
 const BEYOND = 152;
-export const BETWEEN = (NEAR + BEYOND) / 2;
+const BETWEEN = (NEAR + BEYOND) / 2;
 
 export type Edges = {
   /** Two loops of the new place are picked out: the inner ones, or by mistake the outer. */

@@ -215,7 +215,7 @@ const LINE = 196;
 const POSTS = [0, 1, 2, 3, 4, 5, 6].map((i) => WIDE - 20 - i * STITCH);
 
 /** The strip face down on the cloth: its base on the cloth's cut edge, the edging towards the middle. */
-export function stripOnCloth(): Item[] {
+function stripOnCloth(): Item[] {
   return [
     {
       what: 'area',
@@ -259,7 +259,7 @@ const dash = (from: number, hidden: boolean): Strand => ({
 });
 
 /** Thread already sewn from the right up to hole `to`: over one stitch, under the next. */
-export const sewn = (to: number, second: boolean): Strand[] =>
+const sewn = (to: number, second: boolean): Strand[] =>
   Array.from({ length: to }, (_, i) => dash(i, (i % 2 === 1) !== second));
 
 const FIRST_PASS = holes.length - 1;

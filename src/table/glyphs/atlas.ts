@@ -8,7 +8,7 @@ import { type CellKey, cellBounds, cellLayers, cellPlan } from './cells.ts';
 import type { Inks } from './inks.ts';
 
 /** A cell in the texture. `unit` is texture px a stitch width; anchors are shares of the frame. */
-export type Cell = { texture: Texture; unit: number; anchorX: number; anchorY: number };
+type Cell = { texture: Texture; unit: number; anchorX: number; anchorY: number };
 
 export type Atlas = {
   cell(key: CellKey): Cell;

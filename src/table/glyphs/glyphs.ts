@@ -152,7 +152,7 @@ const oval: GlyphDrawing = {
 // --- A treble on its base chain ---------------------------------------------------------------------
 
 /** Length at which a post is drawn; `scale` stretches it. */
-export const POST_LENGTH = 1.5;
+const POST_LENGTH = 1.5;
 
 const legWidth: Thickness = (share) => 0.098 - 0.022 * share;
 const LEFT_LEG: Strand = {

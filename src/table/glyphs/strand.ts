@@ -14,7 +14,7 @@ const round = (value: number): number => Math.round(value * 1e4) / 1e4;
 const at = ([x, y]: Vertex): string => `${round(x)} ${round(y)}`;
 
 /** The point of a cubic curve at `share`. */
-export function pointOn([a, b, c, d]: Spine, share: number): Vertex {
+function pointOn([a, b, c, d]: Spine, share: number): Vertex {
   const rest = 1 - share;
   const weigh = (index: 0 | 1) =>
     rest ** 3 * a[index] +

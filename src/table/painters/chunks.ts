@@ -12,7 +12,7 @@ export type Chunk = { first: number; count: number; bounds: Box };
 export const CHUNK_SIZE = 512;
 
 /** How far a mark reaches from its place, in world units. */
-export function reachOf(marks: Marks, index: number): number {
+function reachOf(marks: Marks, index: number): number {
   const scale = marks.scale[index]!;
   const long = marks.glyph[index] === Glyph.post || marks.glyph[index] === Glyph.bar;
   return long ? scale + 0.5 : scale;

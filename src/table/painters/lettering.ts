@@ -12,7 +12,7 @@ type Setting = { pieces: { text: string; x: number }[]; width: number };
 const isFigure = (text: string): boolean => text >= '0' && text <= '9' && text.length === 1;
 
 /** Sets text with tabular figures in the context's present font. */
-export function setText(context: CanvasRenderingContext2D, text: string): Setting {
+function setText(context: CanvasRenderingContext2D, text: string): Setting {
   const figure = Math.max(...'0123456789'.split('').map((digit) => context.measureText(digit).width));
   const pieces: Setting['pieces'] = [];
   let x = 0;

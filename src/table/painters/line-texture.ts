@@ -7,7 +7,7 @@ import { CanvasSource, Rectangle, Texture } from 'pixi.js';
 export type LineShape = 'bar' | 'disc' | 'wedge';
 
 /** A shape to stretch: `inside` is how many texture px of the frame the shape itself takes, per side. */
-export type LineCell = { texture: Texture; insideX: number; insideY: number };
+type LineCell = { texture: Texture; insideX: number; insideY: number };
 
 export type LineTexture = {
   source: CanvasSource;

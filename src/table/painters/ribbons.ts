@@ -49,8 +49,7 @@ const RUNG_GAP_PX = 3.5;
 const STEPS = [1, 2, 5, 10, 50, 100, 500, 1000, 5000, 10_000];
 
 /** How many stitches lie between two strokes that are to be `gapPx` apart, with a stitch `px` wide. */
-export const stepFor = (px: number, gapPx: number): number =>
-  STEPS.find((step) => step * px >= gapPx) ?? 50_000;
+const stepFor = (px: number, gapPx: number): number => STEPS.find((step) => step * px >= gapPx) ?? 50_000;
 
 /** Ticks stand at counts that a person would choose: every fifth stitch, or every tenth … */
 export const tickStep = (px: number): number => Math.max(5, stepFor(px, TICK_GAP_PX));

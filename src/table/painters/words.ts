@@ -7,7 +7,7 @@ import { type Box, type Label, reachOf, type ToneCode } from '../draw-list.ts';
 import { overlaps, type Point, toScreen, type Viewport } from '../view/camera.ts';
 import { showsAt } from '../view/detail.ts';
 
-export const FAMILY = 'Atkinson Hyperlegible Next Variable';
+const FAMILY = 'Atkinson Hyperlegible Next Variable';
 export const FONT_STACK = `'${FAMILY}', 'Atkinson Hyperlegible Next', system-ui, sans-serif`;
 
 export type Words = {

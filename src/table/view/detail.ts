@@ -7,9 +7,9 @@ import { Glyph, Look, type Marks, type Part } from '../draw-list.ts';
 import type { Detail } from '../glyphs/cells.ts';
 
 /** Below this a stitch is too small to be told from its neighbour: parts with ribbons show those. */
-export const RIBBON_BELOW_PX = 4;
+const RIBBON_BELOW_PX = 4;
 /** From here on both loops, plies and folds can be seen. */
-export const FULL_FROM_PX = 14;
+const FULL_FROM_PX = 14;
 /**
  * However far out the view is, a place without partner is never smaller than this, in CSS px; nor a stitch
  * too many or a mishap; nor, on a ribbon, a corner.

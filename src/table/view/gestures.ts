@@ -32,7 +32,7 @@ const KEY_PAN_PX = 72;
 const KEY_ZOOM = 1.25;
 
 /** Keys on a focused view, and what they do; a list of keys for people reads from here. */
-export const TABLE_KEYS = {
+const TABLE_KEYS = {
   ArrowLeft: [KEY_PAN_PX, 0],
   ArrowRight: [-KEY_PAN_PX, 0],
   ArrowUp: [0, KEY_PAN_PX],

@@ -43,7 +43,7 @@ export function extentAt({ bounds, labels }: SceneView, px: number, marginPx: nu
 const fitted = new WeakMap<SceneView['labels'], { view: SceneView; region: Rect; camera: Camera }>();
 
 /** The camera that shows all of a view's bounds, and every word that shows at that zoom. */
-export function fitWords(view: SceneView, region: Rect): Camera {
+function fitWords(view: SceneView, region: Rect): Camera {
   const known = fitted.get(view.labels);
   if (known?.region === region && sameBounds(known.view, view)) return known.camera;
   const camera = searchFit(view, region);

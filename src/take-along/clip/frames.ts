@@ -4,7 +4,7 @@ import type { Snapshot } from '../../state/snapshot.ts';
 /** px. 720p. */
 export const clipSize = { width: 1280, height: 720 } as const;
 
-export type Frames = {
+type Frames = {
   canvas: HTMLCanvasElement;
   /** Paints a step of the walk, with what is to be done burnt in. @param step index into the steps */
   paint(step: number): void;

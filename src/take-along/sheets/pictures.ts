@@ -4,7 +4,7 @@ import type { Snapshot } from '../../state/snapshot.ts';
 /** What a picture may take of a page, in CSS px. */
 export type Room = { width: number; height: number };
 
-export type Printed = {
+type Printed = {
   /** An element of its own each time, drawn for its room: words have the size of those around it. */
   element(room: Room): SVGElement;
   /** As a document with a title. */

@@ -6,7 +6,7 @@ import qrcode from 'qrcode-generator';
 const QUIET = 4;
 
 /** Dark modules as runs along each row: `M x y h n v 1 h -n z`. */
-export function qrOf(text: string): { size: number; path: string } {
+function qrOf(text: string): { size: number; path: string } {
   const code = qrcode(0, 'M');
   code.addData(text, 'Byte');
   code.make();

@@ -16,7 +16,7 @@ import { stitchSheet } from './stitch-sheet.ts';
 import { tickSheet } from './tick-sheet.ts';
 
 /** Signs of an address that a phone reads off a small code with ease. */
-export const longestPrinted = 300;
+const longestPrinted = 300;
 
 export type Handed = {
   place: Place;

@@ -9,7 +9,7 @@ import type { Block, Sheet } from './paging.ts';
 import { boxesIn, type TickRound, type TickStretch, tickRounds } from './ticks.ts';
 
 /** More would be a book. Our own choice. */
-export const mostBoxes = 1500;
+const mostBoxes = 1500;
 
 /** mm. A box has room for a tick and its number. */
 const box = { width: 11, height: 8, step: 12.5 } as const;

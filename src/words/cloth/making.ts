@@ -6,7 +6,7 @@ import { dialectName, term } from '../terms.ts';
 import { lengthText, listed, sayLength, sayLong } from './lengths.ts';
 
 /** "the 41st stitch", "between the 40th and 41st stitch". */
-export const sayPinStitch = ({ stitch, isBetween, kind }: Pin): string => {
+const sayPinStitch = ({ stitch, isBetween, kind }: Pin): string => {
   if (kind === 'corner') return 'the corner';
   if (!isBetween) return `the ${ordinal(stitch)} stitch`;
   return stitch === 0
@@ -23,7 +23,7 @@ export const sayPin = (pin: Pin, units: Units, from: string): string =>
 export const sayPinCount = (pins: readonly Pin[]): string => many(pins.length, 'pin');
 
 /** "Out 40, back 40." */
-export const sayPasses = ({ over }: SewingPlan, side: number): string =>
+const sayPasses = ({ over }: SewingPlan, side: number): string =>
   `out over ${over.out[side]}, back over ${over.back[side]}`;
 
 export const sayThread = ({ lengths, cut }: SewingPlan, working: number, units: Units): string =>

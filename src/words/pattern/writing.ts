@@ -9,7 +9,7 @@ import { type TermForm, type TermId, term } from '../terms.ts';
 /** A number a size. */
 export type Amount = readonly number[];
 
-export type WrittenTerms = Dialect | 'both';
+type WrittenTerms = Dialect | 'both';
 
 export type WriteOptions = {
   terms: WrittenTerms;

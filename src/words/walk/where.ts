@@ -1,6 +1,5 @@
 /** Where a step stands in the making: "Edging · side 3 · stitch 31 of 56 · 9 to the next marker". */
 import type { CornerMade, Stage, Step } from '../../../core/index.ts';
-import { many } from '../numbers.ts';
 import type { Told } from './telling.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -122,6 +121,3 @@ function leftOfLast({ kind, toCorner, of, place: at, ofRound, done }: Step): num
   if (toCorner >= 0 || !STITCHES.has(kind)) return 0;
   return kind === 'slip-stitch' ? ofRound - 1 - done : of - 1 - at;
 }
-
-/** How much of the round is made once this step is done: "118 of 232 stitches". */
-export const sayDone = (step: Step): string => `${step.done} of ${many(step.ofRound, 'stitch', 'stitches')}`;
