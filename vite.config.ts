@@ -196,7 +196,7 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           // Polling ends with the first success; a busy machine may take more than the usual second.
-          expect: { poll: { timeout: 10_000 } },
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],
