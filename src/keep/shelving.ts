@@ -96,6 +96,12 @@ export async function startShelving(
     const there = await shelf.get(panel).catch(() => null);
     const theirs = there && device.read(there.text);
     const base = known === null ? null : device.read(known);
+    // Here it was only walked: nothing told is lost, and no panel of its own is asked for.
+    if (theirs && base && sameProject(kept, base) && !sameProject(theirs, base)) {
+      apart = panel;
+      notify(elsewhere(panel));
+      return true;
+    }
     isDirty = true;
     if (there && theirs && [kept, base].some((one) => one && sameProject(theirs, one))) known = there.text;
     else {
@@ -182,7 +188,8 @@ export async function startShelving(
     const panel = id;
     const there = panel === null ? null : await shelf.get(panel);
     const theirs = there && device.read(there.text);
-    if (panel === null || panel !== id || !there || there.text === known || isDirty) return;
+    if (panel === null || panel !== id || panel === apart || isDirty) return;
+    if (!there || there.text === known) return;
     if (theirs && sameProject(theirs, kept)) return;
     apart = panel;
     notify(theirs ? elsewhere(panel) : panelOfNewer());

@@ -84,6 +84,7 @@ describe('your panels', () => {
     // The one in hand: another takes its place.
     await press(page, 'Delete: Long kite');
     await expect.poll(() => nameInHand(page)).not.toBe('Long kite');
+    await sheet(page).getByRole('button', { name: 'Undo: Deleted: Long kite.' }).waitFor();
     await reopen(page);
     await openPanels(page);
     expect((await names(page)).sort()).toEqual(

@@ -345,6 +345,19 @@ describe('two tabs', () => {
     expect([a.told, sides(on)]).toEqual([[], ['70']]);
   });
 
+  test('of which one walks while the other types leaves one panel, whoever is first on the disk', async () => {
+    const { on, a, b } = await both();
+    a.type('70');
+    b.store.send({ type: 'JUMP', to: 9 });
+    await a.shelving.flush();
+    await soon();
+    expect(sides(on)).toEqual(['70']);
+    expect([a.told, b.keys()]).toEqual([[], ['kept-elsewhere']]);
+    b.type('80');
+    await soon();
+    expect(sides(on).sort()).toEqual(['70', '80']);
+  });
+
   test('of which one deletes what the other has in hand: it is kept again with the next change', async () => {
     const { on, a } = await both();
     await on.shelf.remove(a.shelving.inHand() ?? '');
