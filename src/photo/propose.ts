@@ -27,7 +27,7 @@ export type Proposed = {
 
 /**
  * Places whose mean likeness is less than this are not proposed as alike. Pictures with no V in them reach up to 0.35.
- * On rendered edges below it, marks at an even distance took fewer taps on one in three, above it on one in ninety:
+ * On rendered edges below it, marks at an even distance took fewer taps on nearly one in two, above it on one in ninety:
  * `npm run photos:report` counts them anew.
  */
 const leastAlike = 0.35;
