@@ -6,7 +6,7 @@
  */
 
 import { entryOf } from '../hand/acts/acts.ts';
-import type { Settled } from '../hand/acts/doing.ts';
+import { intentFor, type Settled } from '../hand/acts/doing.ts';
 import type { Making } from '../hand/graph.ts';
 import type { ActRound, Plan } from '../types.ts';
 import { lastNotAbove, mod } from '../whole.ts';
@@ -42,8 +42,9 @@ export function placeOfMishap(
   if (wholeRound) return { round, node: 0 };
   if (changesStitches && round === 0) {
     // The start side ends in the closing.
-    const off = Math.abs(one.count ?? 1) + (one.side === 0 ? 2 : 0);
-    return { round, node: Math.max(0, endOfSide(making, one.side ?? 0) - off) };
+    const off = tooMany(one) + (one.side === 0 ? 2 : 0);
+    const side = one.side ?? 0;
+    return { round, node: Math.max(startOfSide(making, side), endOfSide(making, side) - off) };
   }
   const mark = markOf(making, one) ?? last;
   if (changesStitches && one.side !== 0)
@@ -55,6 +56,13 @@ export function placeOfMishap(
   const late = isLate ? (one.count ?? 0) + (plan.edgings[round - 1]?.arm[0] ?? 0) : 0;
   return { round, node: Math.max(0, mark - late) };
 }
+
+/** Stitches that a slip on the foundation makes too many of; where it makes too few, none has to come off for it. */
+const tooMany = (one: Settled): number =>
+  intentFor([one], 'foundation').slips.reduce(
+    (all, { does, times }) => all + (does === 'makes' ? times : 0),
+    0,
+  );
 
 /** Where an act left its mark, if it did. */
 export const markOf = ({ marks }: Making, { index }: Settled): number | undefined =>
