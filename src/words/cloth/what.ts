@@ -24,7 +24,7 @@ export const sayForm = (pad: string): string =>
 
 export const FRONT_OF_CLOTH = 'The front is cloth too, with a strip of its own';
 export const FRONT_OF_CLOTH_DONE =
-  "Cut 2 pieces alike and work 2 strips. Each has a recipe in Your edge: the front's runs the other way round. Where it says panel, measure the front's cloth between its seams.";
+  "Cut 2 pieces, one the mirror image of the other, and work 2 strips. The recipe in Your edge is for the back. The front's strip has the same counts, with the sides in the front's own order: 1, 2, 3 and on. Where it says panel, measure the front's cloth between its seams.";
 
 export const UNITS_HEADING = 'Lengths in';
 export const UNIT_NAMES: Record<Units, string> = { cm: 'cm', inch: 'inches' };
