@@ -13,6 +13,7 @@ import { choose, type Place } from './place.ts';
 
 const SUMMARY_ID = 'cloth-problems';
 export const RESULT_ID = 'cloth-result';
+export const MEASURE_ID = 'measure-heading';
 
 /** All that is in the way of a cut, each leading to its field. */
 export function measureSummary({ told, problems, snapshot, pad }: Place): TemplateResult | typeof nothing {
@@ -54,9 +55,9 @@ export function measurePart(place: Place, check: () => void): TemplateResult {
     event.preventDefault();
     check();
   };
-  return html`<form class="cloth-part" novalidate aria-labelledby="measure-heading" @submit=${submit}>
+  return html`<form class="cloth-part" novalidate aria-labelledby=${MEASURE_ID} @submit=${submit}>
     <div class="cloth-row">
-      <h3 id="measure-heading">${MEASURE.heading}</h3>
+      <h3 id=${MEASURE_ID} tabindex="-1">${MEASURE.heading}</h3>
       ${segmented<Units>(
         UNITS_HEADING,
         units,

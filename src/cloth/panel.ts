@@ -10,17 +10,17 @@ import { savedAs } from '../words/cloth/figures.ts';
 import { sayInside } from '../words/cloth/stock.ts';
 import { PLACE_HEADING, WAYS } from '../words/cloth/what.ts';
 import { term } from '../words/terms.ts';
+import { answerPart } from './answer.ts';
 import { afterCare, beforeCare } from './care.ts';
 import { liesPart } from './lies.ts';
 import { costFold, timeFold, toolsFold } from './lists.ts';
-import { checkMeasures, measurePart, measureSummary, onceDrawn, RESULT_ID } from './measure.ts';
+import { checkMeasures, MEASURE_ID, measurePart, measureSummary, onceDrawn } from './measure.ts';
 import { PINS_ID, pinsPart } from './pins.ts';
 import type { Look, Place } from './place.ts';
 import { printSheets } from './print.ts';
-import { resultPart } from './result.ts';
+import { DRAWN_ID, resultPart } from './result.ts';
 import { fileOf } from './saving.ts';
 import { sewingPart } from './sewing.ts';
-import { SHOPPING_ID, shoppingPart } from './shopping.ts';
 import { wantedPart } from './wanted.ts';
 import { whatPart } from './what.ts';
 
@@ -36,8 +36,13 @@ export function openCloth(
   let told = false;
   let look: Look = 'laid';
   let saved: Place['saved'] = null;
+  // Who comes back finds the answer first. While one types it stays below: nothing moves under a finger.
+  let isAnswerFirst = false;
   return (snapshot, send) => {
     const cloth = clothOfSnapshot(snapshot);
+    const isOpening = document.querySelector('.cloth') === null;
+    if (isOpening) isAnswerFirst = cloth.plan !== null;
+    else if (!cloth.plan && !isBegun(snapshot)) isAnswerFirst = false;
     if (told && cloth.problems.length === 0) told = false;
     const pad = term('cushion-pad', snapshot.settings.dialect);
     const place: Place = {
@@ -65,44 +70,48 @@ export function openCloth(
     };
     const check = (): void => {
       told = cloth.problems.length > 0;
+      isAnswerFirst ||= cloth.plan !== null;
       onChange();
       checkMeasures(cloth.problems.length === 0);
     };
     if (startsFromSize()) onceDrawn(() => goDown(fieldId(f.wantedWidth)));
-    return clothPanel(place, check);
+    return clothPanel(place, isAnswerFirst, check);
   };
 }
 
-function clothPanel(place: Place, check: () => void): TemplateResult {
+const isBegun = ({ project }: Snapshot): boolean =>
+  Object.entries(project.texts).some(([field, text]) => field.startsWith('cloth.') && text !== '');
+
+function clothPanel(place: Place, isAnswerFirst: boolean, check: () => void): TemplateResult {
   const { plan } = place.cloth;
-  return html`<div class="cloth">
+  return html`<div class="cloth ${isAnswerFirst ? 'answer-first' : ''}">
     ${measureSummary(place)}
     <h2 class="unseen">${PLACE_HEADING}</h2>
-    ${plan ? waysDown() : nothing}
-    <div class="cloth-column">
+    ${isAnswerFirst ? html`${answerPart(place)} ${plan ? waysDown() : nothing}` : nothing}
+    <div class="cloth-column cloth-asked">
       ${whatPart(place)}
       <div class="folds">${wantedPart(place)} ${beforeCare()}</div>
       ${measurePart(place, check)}
     </div>
-    <div class="cloth-column">
+    <div class="cloth-column cloth-rest">
+      ${isAnswerFirst ? nothing : answerPart(place)}
       ${resultPart(place)}
       ${plan ? html`<div class="folds">${pinsPart(place)} ${sewingPart(place)} ${liesPart(place, plan)}</div>` : nothing}
-      ${shoppingPart(place)}
       <div class="folds">${toolsFold(place)} ${timeFold(place)} ${costFold(place)} ${afterCare(place)}</div>
     </div>
     ${plan ? printSheets(place) : nothing}
   </div>`;
 }
 
-/** Where the measures are already in, nobody scrolls past them. */
+/** Ways down a long page, past what is known. */
 const waysDown = (): TemplateResult => html`<nav class="cloth-ways" aria-label=${WAYS.heading}>
-  ${(['cut', 'pins', 'shopping'] as const).map(
+  ${(['measures', 'drawing', 'pins'] as const).map(
     (way) =>
       html`<button type="button" class="button cloth-way" @click=${() => goDown(WAY_IDS[way])}>${WAYS[way]}</button>`,
   )}
 </nav>`;
 
-const WAY_IDS = { cut: RESULT_ID, pins: PINS_ID, shopping: SHOPPING_ID } as const;
+const WAY_IDS = { measures: MEASURE_ID, drawing: DRAWN_ID, pins: PINS_ID } as const;
 
 /** To a heading, or to a fold, which opens. */
 function goDown(id: string): void {

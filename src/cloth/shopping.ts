@@ -24,21 +24,21 @@ import { measureField } from './measure-field.ts';
 import { padRuleChoice } from './pad.ts';
 import { choose, type Place } from './place.ts';
 import { figureOf } from './saving.ts';
-import { yarnAmount, yarnDetails } from './yarn.ts';
+import { yarnAmounts, yarnDetails } from './yarn.ts';
 
-export const SHOPPING_ID = 'shopping-heading';
+const SHOPPING_ID = 'shopping-heading';
 
 /** One thing to buy: how much, and what is asked to know it better. */
-type Line = { name: string; amount: string; more: TemplateResult };
+type Line = { name: string; amounts: readonly string[]; more: TemplateResult };
 
 export function shoppingPart(place: Place): TemplateResult {
   return html`<section class="cloth-part" aria-labelledby=${SHOPPING_ID}>
-    <h3 id=${SHOPPING_ID} tabindex="-1">${SHOPPING.heading}</h3>
+    <h3 id=${SHOPPING_ID}>${SHOPPING.heading}</h3>
     <p class="muted">${SHOPPING.how}</p>
     <div class="folds shopping">
       ${shopping(place).map(
-        ({ name, amount, more }) => html`<details class="fold buy">
-          <summary><span class="buy-name">${name}</span> <span class="buy-amount">${amount}</span></summary>
+        ({ name, amounts, more }) => html`<details class="fold buy">
+          <summary><span class="buy-name">${name}</span> <span class="buy-amount">${amounts.map((amount) => html`<span>${amount}</span> `)}</span></summary>
           ${more}
         </details>`,
       )}
@@ -50,14 +50,14 @@ function shopping(place: Place): Line[] {
   const { cloth } = place;
   const yarn = (part: 'foundation' | 'edging'): Line => ({
     name: SHOPPING[part],
-    amount: yarnAmount(place, part),
+    amounts: yarnAmounts(place, part),
     more: yarnDetails(place, part),
   });
   return [
     yarn('foundation'),
     yarn('edging'),
-    { name: SHOPPING.cloth, amount: clothAmount(place), more: clothDetails(place) },
-    { name: SHOPPING.thread, amount: threadAmount(place), more: threadDetails(place) },
+    { name: SHOPPING.cloth, amounts: [clothAmount(place)], more: clothDetails(place) },
+    { name: SHOPPING.thread, amounts: [threadAmount(place)], more: threadDetails(place) },
     ...(cloth.becomes === 'bag' ? [] : [padLine(place)]),
   ];
 }
@@ -128,7 +128,7 @@ function padLine(place: Place): Line {
   const found = padOf(cloth, units);
   return {
     name: opening(inside),
-    amount: found ? sayPadSize(found.pad, units) : SHOPPING.measureFirst,
+    amounts: [found ? sayPadSize(found.pad, units) : SHOPPING.measureFirst],
     more: html`${padRuleChoice(place)}
       <p class=${found ? 'consequence' : 'muted'}>${found ? `${opening(inside)}: ${sayPad(found.pad, units)}` : PAD_WAITS}</p>`,
   };

@@ -22,11 +22,11 @@ export const needsOf = ({ cloth, snapshot }: Place, colour: Colour): YarnNeed[] 
       cloth.plan || need.from === 'measured' ? need : { ...need, from: 'nothing', metres: null, grams: null },
     );
 
-/** "2 balls", or metres and grams where no ball band is known. */
-export function yarnAmount(place: Place, colour: Colour): string {
+/** "2 balls", or metres and grams where no ball band is known: of each part that takes the colour. */
+export function yarnAmounts(place: Place, colour: Colour): string[] {
   const needs = needsOf(place, colour);
   const balls = sayBalls(needs, ballFor(place.cloth.measures, colour));
-  return balls || sayNeeds(needs, place.snapshot.settings.units);
+  return balls ? [balls] : sayNeeds(needs, place.snapshot.settings.units);
 }
 
 export function yarnDetails(place: Place, colour: Colour): TemplateResult {

@@ -6,9 +6,10 @@ import type { PictureScene } from './scenes.ts';
 const typed = (texts: Record<string, string>): AppEvent[] =>
   Object.entries(texts).map(([field, text]) => ({ type: 'TYPE', field, text }));
 
+/** Coming back to a place that is measured. */
 const measured = (texts: Record<string, string>): AppEvent[] => [
-  { type: 'SHOW', tab: 'cloth' },
   ...typed(texts),
+  { type: 'SHOW', tab: 'cloth' },
 ];
 
 const cushion = {
@@ -98,6 +99,13 @@ export const clothScenes: PictureScene[] = [
     name: 'cloth-front-of-cloth-whole',
     events: [...inCushion, ...typed({ 'cloth.front': 'cloth' })],
     whole: true,
+    themes: ['light'],
+  },
+  {
+    name: 'cloth-just-measured-whole',
+    events: [...four, { type: 'SHOW', tab: 'cloth' }, ...typed(cushion)],
+    whole: true,
+    devices: ['phone'],
     themes: ['light'],
   },
   {

@@ -33,6 +33,7 @@ export function sayOutline(piece: Piece, units: Units): string {
 export const CUT = {
   heading: 'Cut the cloth',
   waiting: 'The cut',
+  drawn: 'What it comes to',
   waits: 'It stands here once the panel and the depth of the foundation are measured.',
   seam: 'seam',
   back: 'finished back',
@@ -52,6 +53,12 @@ export function sayCut({ cut }: ClothPlan, units: Units): { size: string; isRoun
   const isRounded = Math.abs(up(width) - width) > 0.05 || Math.abs(up(height) - height) > 0.05;
   return { size: sayPiece(rounded, units), isRounded };
 }
+
+/** More than 1 piece. Of a front of cloth, half are for fronts. */
+export const sayPieces = (pieces: number, isMirrored: boolean): string => {
+  if (!isMirrored) return `${pieces} pieces.`;
+  return pieces === 2 ? '2 pieces, mirror images.' : `${pieces} pieces, half of them mirrored.`;
+};
 
 export const ROUNDED_UP: Record<Units, string> = {
   cm: 'Rounded up to the next mm. Too large can be trimmed.',

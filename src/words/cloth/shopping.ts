@@ -29,17 +29,13 @@ export const SHOPPING = {
   layoutUnread: 'Check the width, the number and the pattern.',
 } as const;
 
-/** "edging 15.7–19.2 m, join by swatch": the needs of one colour on a line. */
-export function sayNeeds(needs: readonly YarnNeed[], units: Units): string {
-  const [first] = needs;
-  if (!first) return '';
-  if (needs.length === 1) return first.from === 'nothing' ? SHOPPING.swatch : sayNeedShort(first, units);
-  if (needs.every(({ from }) => from === 'nothing')) return SHOPPING.swatch;
-  return needs
-    .map((need) =>
-      need.from === 'nothing' ? `${need.part} by swatch` : `${need.part} ${sayNeedShort(need, units)}`,
-    )
-    .join(', ');
+/** "edging 15.7–19.2 m", "join by swatch": the needs of one colour. */
+export function sayNeeds(needs: readonly YarnNeed[], units: Units): string[] {
+  if (needs.every(({ from }) => from === 'nothing')) return [SHOPPING.swatch];
+  return needs.map((need) => {
+    if (needs.length === 1) return sayNeedShort(need, units);
+    return need.from === 'nothing' ? `${need.part} by swatch` : `${need.part} ${sayNeedShort(need, units)}`;
+  });
 }
 
 export const saySelvedge = (mm: number, units: Units): string =>

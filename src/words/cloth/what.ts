@@ -29,10 +29,10 @@ export const FRONT_OF_CLOTH_DONE =
 export const UNITS_HEADING = 'Lengths in';
 export const UNIT_NAMES: Record<Units, string> = { cm: 'cm', inch: 'inches' };
 
-/** Ways down the place, in the order of the work. */
+/** Ways down the place, below the answer. */
 export const WAYS = {
   heading: 'In this place',
-  cut: 'The cut',
+  measures: 'Measures',
+  drawing: 'Drawing',
   pins: 'Pins',
-  shopping: 'Shopping list',
 } as const;
