@@ -34,6 +34,7 @@ export { ease } from './join/ease.ts';
 export { type PairOptions, pair } from './join/pair.ts';
 export { takenInJoin } from './join/taken-in.ts';
 export { limits } from './limits.ts';
+export { planFrontStrip } from './planning/front-strip.ts';
 export { planBack } from './planning/plan.ts';
 export { checkRounds, type PrintedRounds, type RoundsGiven } from './planning/printed.ts';
 export type { Problem, ProblemOf, ProblemParams, Result } from './problems.ts';

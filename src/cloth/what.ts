@@ -5,13 +5,13 @@ import { clothFields as f } from '../state/cloth-fields.ts';
 import type { Becomes } from '../state/cloth-types.ts';
 import {
   FRONT_OF_CLOTH,
-  FRONT_OF_CLOTH_DONE,
   NO_SIDE_TO_OPEN,
   OPEN_SIDE,
   OPEN_SIDE_DONE,
   optionSide,
   sayBecomes,
   sayForm,
+  sayFrontOfCloth,
   WHAT_HEADING,
 } from '../words/cloth/what.ts';
 import { choose, type Place } from './place.ts';
@@ -43,7 +43,7 @@ export function whatPart(place: Place): TemplateResult {
         @change=${(event: Event) => choose(place, f.front, (event.target as HTMLInputElement).checked ? 'cloth' : 'panel')} />
       <span>${FRONT_OF_CLOTH}</span>
     </label>
-    ${cloth.isMirrored ? html`<p class="consequence">${FRONT_OF_CLOTH_DONE}</p>` : nothing}
+    ${cloth.isMirrored ? html`<p class="consequence">${sayFrontOfCloth(snapshot.making.edge.corners.length)}</p>` : nothing}
   </section>`;
 }
 

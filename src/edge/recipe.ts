@@ -2,9 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { countedNumbers } from '../controls/fields.ts';
 import { RECIPE_ID } from '../controls/ids.ts';
+import { clothFields } from '../state/cloth-fields.ts';
 import type { Send, Snapshot } from '../state/snapshot.ts';
 import { sayAdjusted } from '../words/adjustments.ts';
-import { type SaidEdging, type SaidLeg, sayRecipe, saySums } from '../words/recipe.ts';
+import { type SaidEdging, type SaidLeg, sayFrontStrip, sayRecipe, saySums } from '../words/recipe.ts';
 import { dialectName } from '../words/terms.ts';
 
 export function recipePanel(snapshot: Snapshot, send: Send): TemplateResult {
@@ -24,6 +25,7 @@ export function recipePanel(snapshot: Snapshot, send: Send): TemplateResult {
     ${said.why ? html`<p class="muted">${said.why}</p>` : nothing}
     ${said.asked.map(line)}
     ${said.edgings.map(edging)}
+    ${snapshot.project.texts[clothFields.front] === 'cloth' ? frontStrip(snapshot) : nothing}
     <div class="recipe-part"><h3>The join</h3>${said.join.map((says) => html`<p>${says}</p>`)}${said.joinAsked.map(line)}</div>
     ${sums(snapshot)}
   </section>`;
@@ -56,6 +58,16 @@ function edging({ title, lines, asked, legs }: SaidEdging): TemplateResult {
     <p class="legs edging-legs">${legs.map(leg)}</p>
     ${asked.map(line)}
     <ol class="acts">${lines.map((line) => html`<li>${line}</li>`)}</ol>
+  </div>`;
+}
+
+function frontStrip({ making, settings }: Snapshot): TemplateResult {
+  const { heading, how, legs, edgings } = sayFrontStrip(making, settings);
+  return html`<div class="recipe-part">
+    <h3>${heading}</h3>
+    ${how.map((says) => html`<p>${says}</p>`)}
+    ${legs.length > 0 ? html`<p class="legs">${legs.map(leg)}</p>` : nothing}
+    ${edgings.map(({ title, legs: own }) => html`<p>${title}:</p><p class="legs edging-legs">${own.map(leg)}</p>`)}
   </div>`;
 }
 

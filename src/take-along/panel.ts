@@ -3,6 +3,7 @@ import './handing.css';
 import './take-along.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { fetchedPart } from '../controls/fetched-part.ts';
+import { clothFields } from '../state/cloth-fields.ts';
 import { patternFields as f } from '../state/pattern-fields.ts';
 import type { Field, Send, Snapshot } from '../state/snapshot.ts';
 import { takeAlongIn } from '../words/pattern/catalogue.ts';
@@ -128,6 +129,7 @@ function writtenFrom({ snapshot, sizes, speaker }: Place): Written {
     title: fieldText(snapshot, f.title) || project.name,
     designer: fieldText(snapshot, f.designer),
     notes: fieldText(snapshot, f.notes),
+    isOfCloth: project.texts[clothFields.front] === 'cloth',
     ...(making.becomes && { becomes: making.becomes }),
   };
   const good = sizes.flatMap((size) => ('plan' in size ? [size] : []));

@@ -6,6 +6,7 @@ import {
   countRound,
   type EdgingPlan,
   type Plan,
+  planFrontStrip,
   type Round,
 } from '../../core/index.ts';
 import type { Making } from '../state/snapshot.ts';
@@ -87,14 +88,15 @@ export function sayRecipe(making: Adjusted, speech: Speech): SaidRecipe {
 /** The legs as they come out, where something is worked otherwise. */
 const legsMade = (made: Round): SaidLeg[] => grouped(edgingLegs(countRound(made)));
 
-function sayStart({ faces, foundation, edge }: Plan): string {
-  if (edge.corners.length === 0) return 'Start anywhere. The ring has no corners.';
-  const side = `the side that faces front side ${(faces[0] ?? 0) + 1}`;
-  const inTheMiddle = Math.abs(foundation.lead - foundation.tail) <= 2;
-  return inTheMiddle
-    ? `Start in the middle of ${side}.`
-    : `Start on ${side}, ${foundation.lead} before its corner.`;
+function sayStart(plan: Plan): string {
+  if (plan.edge.corners.length === 0) return 'Start anywhere. The ring has no corners.';
+  return sayStartOn(plan, `the side that faces front side ${(plan.faces[0] ?? 0) + 1}`);
 }
+
+const sayStartOn = ({ foundation: { lead, tail } }: Plan, side: string): string =>
+  Math.abs(lead - tail) <= 2
+    ? `Start in the middle of ${side}.`
+    : `Start on ${side}, ${lead} before its corner.`;
 
 function sayChains({ choices }: Plan, { dialect }: Speech): string {
   const rest = STARTING_CHAINS - 1;
@@ -189,10 +191,12 @@ function sayCorners(
   return `${sizes} ${term(stitch, speech.dialect, 'short')}`;
 }
 
+const edgingTitle = ({ edgings }: Plan, index: number): string =>
+  edgings.length > 1 ? `Edging round ${index + 1}` : 'The edging';
+
 function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech): Omit<SaidEdging, 'asked'> {
   const dc = term('double-crochet', speech.dialect, 'short');
   const below = index === 0 ? term('treble', speech.dialect) : term('double-crochet', speech.dialect);
-  const round = plan.edgings.length > 1 ? `Edging round ${index + 1}` : 'The edging';
   const first = plan.choices.edgingClosing.adds ? 'next' : 'same';
   const lines = [
     `Attach the yarn in any stitch, right side facing. Chain 1.`,
@@ -207,7 +211,7 @@ function sayEdging(plan: Plan, edging: EdgingPlan, index: number, speech: Speech
   if (edging.increase > 0) lines.push(`Add ${many(edging.increase, 'stitch', 'stitches')}, spread evenly.`);
   if (plan.choices.edgingClosing.adds)
     lines.push('The closing covers the attach stitch and makes the last one.');
-  return { title: round, lines, legs: grouped(edgingLegs(edging)) };
+  return { title: edgingTitle(plan, index), lines, legs: grouped(edgingLegs(edging)) };
 }
 
 /** What a side's number takes in, so that nobody adds the corners' stitches to it. */
@@ -262,6 +266,39 @@ function sayJoinStart({ choices, edge }: Plan): string {
   const before = (side - 1 + edge.corners.length) % edge.corners.length;
   return `Begin on front side ${side + 1}, ${fromCorner} in from corner ${before + 1}: ${sayNearest(edge.corners[before])} is 1.`;
 }
+
+/** The second strip, where the front is cloth too. Only what differs from the back's is told: nothing where all is alike. */
+export type SaidFrontStrip = {
+  heading: string;
+  how: string[];
+  legs: SaidLeg[];
+  edgings: Pick<SaidEdging, 'title' | 'legs'>[];
+};
+
+export function sayFrontStrip({ plan }: Pick<Making, 'plan'>, speech: Speech): SaidFrontStrip {
+  const made = planFrontStrip(plan);
+  const heading = 'Strip for the front';
+  if (!made.ok || isSameStrip(made.value, plan))
+    return { heading, how: ['The same once more, stitch for stitch.'], legs: [], edgings: [] };
+  const front = made.value;
+  const from = plan.choices.start.side;
+  return {
+    heading,
+    how: [
+      'The mirror image: its sides come in the order of the front. All else is worked as above.',
+      sayStartOn(front, `front side ${from + 1}`),
+    ],
+    legs: legsOf(front, speech),
+    edgings: front.edgings.map((edging, index) => ({
+      title: edgingTitle(front, index),
+      legs: grouped(edgingLegs(edging)),
+    })),
+  };
+}
+
+/** Whether two strips are worked alike from beginning to end. */
+export const isSameStrip = (one: Plan, other: Plan): boolean =>
+  JSON.stringify([one.foundation, one.edgings]) === JSON.stringify([other.foundation, other.edgings]);
 
 /** One line of the sums: whose, and the working. */
 export type SaidSum = { whose: string; steps: string[] };

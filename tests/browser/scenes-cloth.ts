@@ -102,6 +102,15 @@ export const clothScenes: PictureScene[] = [
     themes: ['light'],
   },
   {
+    name: 'cloth-front-of-cloth-recipe',
+    events: [
+      ...typed({ 'side.0': '60', 'side.1': '40', 'side.2': '52', 'side.3': '30', 'cloth.front': 'cloth' }),
+      { type: 'SHOW', tab: 'edge' },
+    ],
+    steps: (page) => page.locator('.recipe-part').last().scrollIntoViewIfNeeded(),
+    devices: ['phone'],
+  },
+  {
     name: 'cloth-just-measured-whole',
     events: [...four, { type: 'SHOW', tab: 'cloth' }, ...typed(cushion)],
     whole: true,

@@ -1,8 +1,15 @@
 /** The recipe on one page, under the drawing of both rounds. */
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { clothFields } from '../../state/cloth-fields.ts';
 import type { Snapshot } from '../../state/snapshot.ts';
 import type { SheetMessages } from '../../words/pattern/sheet-messages.ts';
-import { type SaidLeg, type SaidRecipe, sayRecipe } from '../../words/recipe.ts';
+import {
+  type SaidFrontStrip,
+  type SaidLeg,
+  type SaidRecipe,
+  sayFrontStrip,
+  sayRecipe,
+} from '../../words/recipe.ts';
 import { sayVerdict } from '../../words/verdict.ts';
 import type { Section, Sheet } from './paging.ts';
 import type { Drawn } from './pictures.ts';
@@ -24,7 +31,9 @@ export type Recipe = {
 
 export function recipeSheet({ snapshot, title, say, drawing, scan }: Recipe): Sheet {
   const { making, settings } = snapshot;
-  const parts = partsOf(sayRecipe(making, settings), say);
+  const isOfCloth = snapshot.project.texts[clothFields.front] === 'cloth';
+  const front = isOfCloth ? frontParts(sayFrontStrip(making, settings)) : [];
+  const parts = partsOf(sayRecipe(making, settings), front, say);
   const { head, body } = sayVerdict(making, settings);
   const verdict = html`<p class="sheet-verdict"><b>${head}</b> ${body}</p>`;
   const picture = (size: Size): TemplateResult =>
@@ -52,7 +61,7 @@ export function recipeSheet({ snapshot, title, say, drawing, scan }: Recipe): Sh
   return { title, tries: [onOne('large'), onOne('small'), onOne('tiny'), [flowing]] };
 }
 
-function partsOf(said: SaidRecipe, say: SheetMessages): Part[] {
+function partsOf(said: SaidRecipe, front: readonly Part[], say: SheetMessages): Part[] {
   return [
     {
       heading: say.foundation,
@@ -66,9 +75,21 @@ function partsOf(said: SaidRecipe, say: SheetMessages): Part[] {
       lines: asked,
       acts: lines,
     })),
+    ...front,
     { heading: say.join, legs: [], lines: said.joinAsked, acts: said.join },
   ];
 }
+
+/** What differs from the back's strip. */
+const frontParts = ({ heading, how, legs, edgings }: SaidFrontStrip): Part[] => [
+  { heading, legs, lines: [], acts: how },
+  ...edgings.map(({ title, legs: own }) => ({
+    heading: `${heading}: ${title}`,
+    legs: own,
+    lines: [],
+    acts: [],
+  })),
+];
 
 /** Two columns of about the same length, in order: the code to scan takes as much of the second as a part of `scanned` lines. */
 function halved(parts: readonly Part[]): [Part[], Part[]] {

@@ -23,8 +23,13 @@ export const sayForm = (pad: string): string =>
   `The form takes the place of the ${pad}: it goes in before the last side is joined.`;
 
 export const FRONT_OF_CLOTH = 'The front is cloth too, with a strip of its own';
-export const FRONT_OF_CLOTH_DONE =
-  "Cut 2 pieces, one the mirror image of the other, and work 2 strips. The recipe in Your edge is for the back. The front's strip has the same counts, with the sides in the front's own order: 1, 2, 3 and on. Where it says panel, measure the front's cloth between its seams.";
+/** `sides`: of the panel. The front's side n lies where the back's, counted the other way round, does. */
+export const sayFrontOfCloth = (sides: number): string =>
+  `Cut 2 pieces, one the mirror image of the other, and work 2 strips: the recipe has both. ${
+    sides > 2
+      ? `Pins and sewing are listed for the back. For the front, read its sides in the order 1, ${Array.from({ length: sides - 1 }, (_, i) => sides - i).join(', ')}. `
+      : ''
+  }Where it says panel, measure the front's cloth between its seams.`;
 
 export const UNITS_HEADING = 'Lengths in';
 export const UNIT_NAMES: Record<Units, string> = { cm: 'cm', inch: 'inches' };

@@ -77,6 +77,7 @@ const headings: Record<Exclude<PatternHeading, 'tension'>, string> = {
   counting: 'Notes on counting',
   foundation: 'Foundation',
   edging: 'Edging',
+  'front-strip': 'Strip for the front',
   sewing: 'Cloth and sewing',
   join: 'Joining',
   notes: 'Notes',
@@ -194,6 +195,12 @@ export const pattern: PatternMessages = {
     adds === 1
       ? `Cut the yarn and close with the needle over the place where it was joined: this makes the last stitch${cornered ? ' of side 1' : ''}. Weave the ends in.`
       : 'Cut the yarn and close with the needle over the first stitch: this makes no stitch. Weave the ends in.',
+
+  frontSame: () => 'The front is cloth too. Work foundation and edging once more for it, stitch for stitch.',
+  frontMirrored: ({ side }) =>
+    `The front is cloth too. Its strip is the mirror image of the back's: foundation and edging as above, with these numbers. Its side 1 is panel side ${number(side)}.`,
+  frontSewn: () =>
+    "Cut 2 pieces, mirror images, and sew a strip to each. The front's piece with its strip is what is called the panel here.",
 
   cut: ({ cut }) =>
     cut

@@ -24,6 +24,7 @@ export type PatternHeading =
   | 'counting'
   | 'foundation'
   | 'edging'
+  | 'front-strip'
   | 'sewing'
   | 'join'
   | 'notes';
@@ -69,6 +70,11 @@ export type PatternMessages = {
   intoCorner: Message<{ arm: Arm; corner: WrittenCorner['made'] }>;
   increase: Message<{ count: Amount }>;
   closeEdging: Message<{ adds: 0 | 1; cornered: boolean }>;
+
+  /** The strip of a front of cloth. `side`: the panel's side that its side 0 is. */
+  frontSame: Message;
+  frontMirrored: Message<{ side: number }>;
+  frontSewn: Message;
 
   /** How large, and how that lies to the panel; null where it is not measured. */
   cut: Message<{ cut: { size: string; allowance: string } | null }>;

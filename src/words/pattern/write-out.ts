@@ -2,9 +2,18 @@
  * The whole recipe as a pattern that can be printed. For several sizes the numbers stand in the usual bracketed
  * order; the counts at the end of every round are read off what `work` makes, adjustments carried out.
  */
-import { type Corner, countRound, type Plan, type Round, type Shape, work } from '../../../core/index.ts';
+import {
+  type Corner,
+  countRound,
+  type Plan,
+  planFrontStrip,
+  type Round,
+  type Shape,
+  work,
+} from '../../../core/index.ts';
 import { adjustmentsIn, sayAdjustments } from '../adjustments.ts';
 import { sayAllowance, sayCut } from '../cloth/cut.ts';
+import { isSameStrip } from '../recipe.ts';
 import { STARTING_CHAINS } from '../walk/acts-round.ts';
 import { takeAlongIn } from './catalogue.ts';
 import type { Block, Section, Written } from './document.ts';
@@ -31,7 +40,7 @@ export const writeOut = (plan: Plan, options: WriteOptions): Written =>
 export function writeSizes(sizes: Sizes, options: WriteOptions): Written {
   const job = jobOf(sizes, options);
   const { say, writer } = job;
-  const body = [foundation(job), ...edgings(job), sewing(job), join(job)];
+  const body = [foundation(job), ...edgings(job), ...frontStrip(job), sewing(job), join(job)];
   const special = section(
     job,
     'special',
@@ -81,7 +90,7 @@ const section = ({ say, writer }: Job, of: PatternHeading, blocks: Block[]): Sec
   blocks,
 });
 
-const each = ({ plans }: Job, of: (plan: Plan) => number): Amount => plans.map(of);
+const each = ({ plans }: Pick<Job, 'plans'>, of: (plan: Plan) => number): Amount => plans.map(of);
 
 /** The counts of rounds that are alike but for the size. */
 function countsOf(shapes: readonly Shape[]): Counts {
@@ -195,7 +204,7 @@ function foundation(job: Job): Section {
           },
           writer,
         ),
-        say.legs({ legs: legsOf(job) }, writer),
+        say.legs({ legs: legsOf(job.plans) }, writer),
         say.markers({ every: markerEvery, cornered }, writer),
         ...adjustments(job, 'foundation', 0),
         say.closeFoundation({ adds: foundationClosing.adds, cornered }, writer),
@@ -206,11 +215,12 @@ function foundation(job: Job): Section {
 }
 
 /** Lead, the whole sides, tail; legs that are alike on end are told once. */
-function legsOf(job: Job): WrittenLeg[] {
-  const { corners, sides } = job.first.foundation;
-  const whole = sides.slice(1).map((_, i) => each(job, ({ foundation: of }) => of.sides[i + 1] ?? 0));
-  const lead = each(job, ({ foundation: of }) => of.lead);
-  const tail = each(job, ({ foundation: of }) => of.tail);
+function legsOf(plans: Job['plans']): WrittenLeg[] {
+  const { corners, sides } = plans[0].foundation;
+  const all = { plans };
+  const whole = sides.slice(1).map((_, i) => each(all, ({ foundation: of }) => of.sides[i + 1] ?? 0));
+  const lead = each(all, ({ foundation: of }) => of.lead);
+  const tail = each(all, ({ foundation: of }) => of.tail);
   const counts = corners.length > 0 ? [lead, ...whole, tail] : [lead];
   const legs: WrittenLeg[] = [];
   counts.forEach((count, i) => {
@@ -226,6 +236,42 @@ const isAlike = (one: WrittenLeg, other: WrittenLeg): boolean =>
   one.corner?.size === other.corner?.size &&
   one.corner?.made === other.corner?.made &&
   one.count.every((count, i) => count === other.count[i]);
+
+/** The second strip, where the front is cloth too: only its numbers, which `work` makes, and only where they differ. */
+function frontStrip(job: Job): Section[] {
+  const { say, writer, plans, options, first } = job;
+  if (!options.isOfCloth) return [];
+  const turned = plans.flatMap((plan) => {
+    const made = planFrontStrip(plan);
+    return made.ok ? [made.value] : [];
+  });
+  const [one, ...others] = turned;
+  if (!one || turned.every((strip, i) => isSameStrip(strip, plans[i] as Plan)))
+    return [section(job, 'front-strip', paragraphs([say.frontSame(writer)]))];
+  const rounds = turned.map((plan) => work(plan));
+  const edgingRounds = first.edgings.map((_, round) =>
+    countsOf(rounds.map(({ edgings: of }) => countRound(of[round] as Round))),
+  );
+  return [
+    section(job, 'front-strip', [
+      { kind: 'paragraph', text: say.frontMirrored({ side: first.choices.start.side }, writer) },
+      {
+        kind: 'list',
+        items: [
+          say.legs({ legs: legsOf([one, ...others]) }, writer),
+          say.counts(
+            { counts: countsOf(rounds.map(({ foundation: of }) => countRound(of))), of: 'foundation' },
+            writer,
+          ),
+          ...edgingRounds.map(
+            (counts, round) =>
+              `${say.edgingRound({ round, rounds: edgingRounds.length }, writer)}: ${say.counts({ counts, of: 'edging' }, writer)}`,
+          ),
+        ],
+      },
+    ]),
+  ];
+}
 
 function edgings(job: Job): Section[] {
   const { first } = job;
@@ -295,6 +341,7 @@ const sewing = (job: Job): Section =>
       kind: 'acts',
       items: [
         job.say.cut({ cut: cutOf(job) }, job.writer),
+        ...(job.options.isOfCloth ? [job.say.frontSewn(job.writer)] : []),
         ...job.say.sewing.map((act) => act({ cornered: job.cornered }, job.writer)),
       ],
     },

@@ -23,6 +23,8 @@ export type WriteOptions = {
   adjustments?: readonly Adjustment[];
   /** What it is to be: what goes inside. Default a cushion. */
   becomes?: Becomes;
+  /** The front is cloth too, with a strip of its own. */
+  isOfCloth?: boolean;
   /** The cloth of a panel that was measured. */
   cloth?: ClothPlan;
 };

@@ -67,6 +67,7 @@ const seen = {
 export const usual: Record<string, unknown[]> = {
   readEdge: [input],
   planBack: [edge, choices],
+  planFrontStrip: [plan],
   work: [plan, mishaps],
   countRound: [worked.edgings[0]],
   pair: [edge, worked.edgings[1]!, { start: worked.join, manner: 'corner-to-corner', easing: 'spread' }],
