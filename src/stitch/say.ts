@@ -60,7 +60,7 @@ export function sayMove(variant: Variant, index: number, speech: Speech): string
     case 'draw-through':
       return `${round}, ${through(variant.kind, move, speech)}.`;
     case 'pull-out':
-      return "Cut the yarn a hand's length on, and draw it through.";
+      return "Cut the yarn a hand's length from the hook; draw it through.";
     case 'snug':
       return 'Draw it in to the size of a stitch.';
     case 'needle-down':

@@ -12,7 +12,7 @@ const CLOTH: RuleFor[] = [
     hands.stage = 'cloth';
     doing(hands, 'lay the strip');
   }),
-  rule('Cut it first: the place Cloth says how large\\.'),
+  rule('Cut the cloth first: the place Cloth says how large\\.'),
   rule('Base chains on the raw edge, edging towards the middle\\.', (hands) =>
     doing(hands, 'turn the base outwards', 'lay the strip'),
   ),
@@ -31,8 +31,9 @@ const CLOTH: RuleFor[] = [
     doing(hands, 'pin corners', 'pin middles');
   }),
   rule('Pin halfway between the 4 quarters\\.', (hands) => doing(hands, 'pin corners', 'pin middles')),
-  rule('Pin from each corner towards the middle\\.', (hands) => doing(hands, 'pin all', 'pin corners')),
-  rule('Pin between those, all the way round\\.', (hands) => doing(hands, 'pin all', 'pin corners')),
+  rule('Pin halfway between those pins, then halfway again\\.', (hands) =>
+    doing(hands, 'pin all', 'pin corners'),
+  ),
   rule('Pat any looseness flat, evenly between the pins\\.'),
   rule('Count the pins and write the number down\\.', (hands) =>
     doing(hands, 'write the pins down', 'pin all'),
@@ -40,7 +41,7 @@ const CLOTH: RuleFor[] = [
   rule('Running stitch all round: over 1 stitch, under the next\\.', (hands) =>
     doing(hands, 'sew', 'pin all'),
   ),
-  rule('Through strip and cloth, just below the edging\\.'),
+  rule('Strong thread, its end made fast; through strip and cloth, just below the edging\\.'),
   rule('Sew back the other way and fill the gaps\\.', (hands) => doing(hands, 'sew back', 'sew')),
   rule('No gap is left on either side\\.'),
   rule("Weave the thread's end through the {tallMany}, and make it fast\\.", (hands) =>
@@ -132,16 +133,26 @@ const JOIN: RuleFor[] = [
     doing(hands, 'say how far in', 'lay together');
     hands.inFromCorner = number(count);
   }),
-  rule('Count from corner (\\d+) into side (\\d+), front and back alike\\.', (hands, [corner, side]) => {
-    must(hands.done.has('say how far in'), 'nobody said how far in');
-    must(
-      (number(corner) % hands.front.sides.length) + 1 === number(side),
-      'that corner leads to another side',
-    );
-    startAt(hands, hands.inFromCorner, number(corner));
+  rule(
+    '(?:Its nearest chain|The corner stitch) is 1: count from corner (\\d+) into front side (\\d+)\\.',
+    (hands, [corner, side]) => {
+      must(hands.done.has('say how far in'), 'nobody said how far in');
+      must(
+        (number(corner) % hands.front.sides.length) + 1 === number(side),
+        'that corner leads to another side',
+      );
+      startAt(hands, hands.inFromCorner, number(corner));
+    },
+  ),
+  rule('That is its stitch (\\d+)\\.', (hands, [which]) => {
+    const front = (hands.start?.front ?? -1) % hands.frontPlaces.length;
+    const from = cornersOf(hands.frontPlaces)
+      .filter((corner) => corner.from + corner.size <= front)
+      .at(-1);
+    const first = from === undefined ? 0 : from.from + from.size;
+    must(front - first + 1 === number(which), 'that is another stitch');
   }),
-  rule('Its nearest chain is 1\\.'),
-  rule('The corner stitch is 1\\.'),
+  rule('On the back, mark the one behind it\\.'),
   rule('Mark the last stitch of side (\\d+), on both pieces\\.', (hands, [side]) => {
     doing(hands, 'mark the start', 'lay together');
     startBeside(hands, number(side));
@@ -154,7 +165,7 @@ const JOIN: RuleFor[] = [
     hands.open = number(side) - 1;
   }),
   rule('On the back it is the stitch that lies behind\\.'),
-  rule('This pair stays open with its side\\.', (hands) => must(hands.open !== null, 'no side stays open')),
+  rule('The pair stays open with its side\\.', (hands) => must(hands.open !== null, 'no side stays open')),
   rule('Only side (\\d+) is open, from corner to corner\\.', (hands, [side]) =>
     must(hands.open === number(side) - 1, 'another side is open'),
   ),
@@ -170,20 +181,21 @@ const JOIN: RuleFor[] = [
     hands.start = { front: number(stitch) - 1, back: 0 };
   }),
   rule('On a round piece the join may begin anywhere\\.'),
-  rule("Attach the yarn through the marked pair's inner 2 loops\\.", (hands) => {
+  rule("Attach the edging's colour through the marked pair's inner 2 loops\\.", (hands) => {
     must(hands.start !== null, 'no pair is marked');
     must(hands.loops === 0 && hands.ends === 0, 'the yarn hangs there already');
     Object.assign(hands, { loops: 1, ends: 1 });
   }),
-  rule("The edging's colour shows least; the picture takes another\\."),
-  rule('This pair gets its own {slip} at the very end\\.'),
+  rule('Of its 4 loops these 2 touch\\.'),
+  rule('The picture shows another colour\\.'),
+  rule('The pair gets its own {slip} at the very end\\.'),
   rule("1 {slip} through the next pair's inner 2 loops\\.", (hands) => joinNext(hands, 'stitch', null)),
   rule('Of the 4 loops side by side, the outer 2 stay free\\.'),
   rule('1 {slip} through the (\\w+) (?:chain|stitch) you meet on each piece\\.', (hands, [which]) =>
     joinNext(hands, 'corner', ordinalOf(which ?? '')),
   ),
   rule('1 {slip} through both corner (?:chains|stitches)\\.', (hands) => joinNext(hands, 'corner', null)),
-  rule('Join corner to corner, so that they meet\\.'),
+  rule('Corner lies on corner\\.'),
   // Asked for beyond the recipe.
   rule('1 {slip} goes through the inner loops of all 3\\.'),
   rule('Take 2 of the back with 1 of the front\\.', (hands) => {
@@ -198,7 +210,7 @@ const JOIN: RuleFor[] = [
     must(hands.loops === 1, 'there is no loop');
     doing(hands, 'draw the loop long');
   }),
-  rule('Nothing runs back\\.'),
+  rule('A long loop cannot slip out\\.'),
   rule('The last (side|quarter) (?:stays|is still) open\\.', (hands, [part]) => {
     must((part === 'side') === hands.front.sides.length > 1, 'there is no such part');
     if (part === 'side')

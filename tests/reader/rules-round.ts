@@ -40,6 +40,7 @@ const FRONT: RuleFor[] = [
     countCorner(hands, ordinalOf(which ?? ''), 'chain'),
   ),
   rule('Count the stitch that is the corner\\.', (hands) => countCorner(hands, 1, 'stitch')),
+  rule('A V is the 2 loops on top of a stitch\\.'),
   rule('The first V can hide under the corner\\.'),
   rule('Put a marker in this V\\.'),
   rule('Put a marker in this V, so that you know where to stop\\.'),
@@ -103,11 +104,20 @@ const FOUNDATION: RuleFor[] = [
   }),
   rule('That is the base chain of the last {tall}: under 2 strands\\.'),
   rule('1 {foundationStitch} in the last base chain, not the post\\.', (hands) => {
-    must(last(hands) === 'corner', 'no corner was made');
+    must(last(hands) === 'corner' && hands.round.at(-1)?.made === 'chain', 'no corner of chains was made');
     foundationStitch(hands);
   }),
-  rule('The hook goes below the corner chains, into the base of the last {tall}\\.'),
-  rule('1 {foundationStitch} in the same place: the corner\\.', (hands) => makeCorner(hands, 1, 1, 'stitch')),
+  rule("The hook goes below the corner chains?, into the base of the last {tall}'s upright post\\."),
+  rule("1 {foundationStitch} at the last one's foot: the corner\\.", (hands) => {
+    must(last(hands) === 'stitch', 'a corner is made already');
+    makeCorner(hands, 1, 1, 'stitch');
+  }),
+  rule('1 {foundationStitch} in the same chain as the corner\\.', (hands) => {
+    must(last(hands) === 'corner' && hands.round.at(-1)?.made === 'stitch', 'no corner stitch was made');
+    foundationStitch(hands);
+  }),
+  rule('Corner and side share this chain, and the row turns\\.'),
+  rule('This stitch is the corner\\.', (hands) => must(last(hands) === 'corner', 'it is no corner')),
   rule('Chain 1: (\\w+) of (\\d+) for the corner\\.', (hands, [which, of]) =>
     makeCorner(hands, ordinalOf(which ?? ''), number(of), 'chain'),
   ),
@@ -222,15 +232,15 @@ const EDGING: RuleFor[] = [
   rule('Attach the yarn in the back loop of the last stitch\\.', (hands) =>
     attach(hands, hands.below.length - 1),
   ),
-  rule('It is stitch (\\d+)(?: of side 1)?\\.', (hands, [which]) =>
-    must(attachNumber(hands) === number(which), 'the yarn hangs in another stitch'),
-  ),
-  rule('Another of this side will do: its count stays the same\\.', (hands) =>
-    must(cornersOf(hands.below).length > 0, 'there are no sides'),
-  ),
-  rule('Any other will do: the count stays the same\\.', (hands) =>
-    must(cornersOf(hands.below).length === 0, 'there are sides'),
-  ),
+  rule('Of its top 2 loops the one away from you\\.'),
+  rule('It is stitch (\\d+) of side 1; another of this side will do\\.', (hands, [which]) => {
+    must(cornersOf(hands.below).length > 0, 'there are no sides');
+    must(attachNumber(hands) === number(which), 'the yarn hangs in another stitch');
+  }),
+  rule('It is stitch (\\d+); any other will do\\.', (hands, [which]) => {
+    must(cornersOf(hands.below).length === 0, 'there are sides');
+    must(attachNumber(hands) === number(which), 'the yarn hangs in another stitch');
+  }),
   rule('It counts as no stitch\\.', (hands) => must(hands.attachChain, 'there is no chain')),
   rule('The first stitch goes in the next place\\.', (hands) => {
     hands.firstGoes = 'next';
@@ -265,7 +275,7 @@ const EDGING: RuleFor[] = [
   rule('1 {short} in the same place: the corner\\.', (hands) => makeCorner(hands, 1, 1, 'stitch')),
   rule('The corner (?:chains come|chain comes|stitch comes) next\\.'),
   rule('The corner stitch stands before it\\.'),
-  rule('It goes past the chains? you just made\\.'),
+  rule('The (?:chains you just made lie|chain you just made lies) before it\\.'),
   // Asked for beyond the recipe.
   rule('The corner comes here\\.', (hands) => must(last(hands) === 'corner', 'no corner comes here')),
   rule('The corner comes here: 1 {short} in the next stitch\\.', cornerHere),
@@ -340,9 +350,10 @@ const needle =
   };
 
 const CLOSING: RuleFor[] = [
-  rule("Cut the yarn a hand's length on; draw it through the loop\\.", endRound),
-  rule('The last loop is closed, and the end hangs free\\.'),
-  rule('Tape both ends to the table, all posts to one side\\.', (hands) => {
+  rule("Cut the yarn a hand's length from the hook; draw it through\\.", endRound),
+  rule('The last loop is closed\\.'),
+  rule('You sew with this end: have a blunt needle ready\\.'),
+  rule('Tape both ends to the table, all {tallMany} to one side\\.', (hands) => {
     must(hands.ends === 2, 'there are not two ends');
     doing(hands, 'tape the ends');
   }),

@@ -256,8 +256,8 @@ describe('the acts', () => {
     const asked = everyStep(plain).findIndex(({ kind }) => kind === 'check-twist');
     const before = [2, 1].map((by) => sayStep(plain.steps.at(asked - by), plain, speech('uk')).act);
     expect(before).toEqual([
-      "Cut the yarn a hand's length on; draw it through the loop.",
-      'Tape both ends to the table, all posts to one side.',
+      "Cut the yarn a hand's length from the hook; draw it through.",
+      'Tape both ends to the table, all trebles to one side.',
     ]);
     const { answers } = sayStep(plain.steps.at(asked), plain, speech('uk'));
     expect(answers?.no).toBe('No, it is twisted');
@@ -270,22 +270,25 @@ describe('the acts', () => {
       sayStep(everyStep(told).find(({ kind }) => kind === 'attach') as Step, told, speech('uk')).check;
     expect([foundation.tail, choices.foundationClosing.adds]).toEqual([4, 1]);
     expect(check(plain)).toBe(
-      'It is stitch 6 of side 1. Another of this side will do: its count stays the same.',
+      'Of its top 2 loops the one away from you. It is stitch 6 of side 1; another of this side will do.',
     );
-    expect(check(rounded)).toBe('It is stitch 1. Any other will do: the count stays the same.');
+    expect(check(rounded)).toBe(
+      'Of its top 2 loops the one away from you. It is stitch 1; any other will do.',
+    );
   });
 
   test('which corner the join is counted from, and what counts as 1', () => {
     const check = (told: Told): string | undefined =>
       sayStep(everyStep(told).find(({ kind }) => kind === 'join-marker') as Step, told, speech('uk')).check;
     const from = (start: number): Told => square({ joinStart: { side: start, fromCorner: 4 } });
+    // The chain is counted, so 4 in is stitch 3.
     expect(check(from(0))).toBe(
-      'Count from corner 4 into side 1, front and back alike. Its nearest chain is 1.',
+      'Its nearest chain is 1: count from corner 4 into front side 1. That is its stitch 3. On the back, mark the one behind it.',
     );
     expect(check(from(2))).toBe(
-      'Count from corner 2 into side 3, front and back alike. Its nearest chain is 1.',
+      'Its nearest chain is 1: count from corner 2 into front side 3. That is its stitch 3. On the back, mark the one behind it.',
     );
-    expect(check(MAKINGS[2]?.[1] as Told)).toContain('The corner stitch is 1.');
+    expect(check(MAKINGS[2]?.[1] as Told)).toContain('The corner stitch is 1: count from');
   });
 
   test('the caution about needles stands once a stage', () => {
@@ -358,12 +361,12 @@ describe('corners on their way', () => {
     const second = '1 double crochet in the second chain of the corner below.';
     expect(acts({})).toEqual([
       [first, 'The corner chains come next.'],
-      [second, 'It goes past the chains you just made.'],
+      [second, 'The chains you just made lie before it.'],
       hidden,
     ]);
     expect(acts({ corner: { made: 'chain', size: 1 } })).toEqual([
       [first, 'The corner chain comes next.'],
-      [second, 'It goes past the chain you just made.'],
+      [second, 'The chain you just made lies before it.'],
       hidden,
     ]);
     expect(acts({ corner: one })).toEqual([

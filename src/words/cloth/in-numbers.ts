@@ -47,7 +47,11 @@ const MORE: Partial<Record<StepKind, More>> = {
   }),
   'cloth-pins': ({ pins, shape, spacing }, units) => {
     const between = ofKind(pins, 'between');
-    if (between.length === 0) return { check: 'The sides are short: no more pins are needed.' };
+    if (between.length === 0)
+      return {
+        act: 'No more pins are needed: the sides are short.',
+        check: 'Pat any looseness flat, evenly between the pins.',
+      };
     if (shape === 'round') return { check: `${many(between.length, 'pin')} more, evenly between.` };
     const says = bySides(
       between,

@@ -16,15 +16,15 @@ const NEEDLE = 'Keep needles and blades away from small children.'; // usual for
 
 export const CLOSING: Record<ClosingKind, (telling: Telling) => Sentences> = {
   'fasten-off': () => ({
-    act: "Cut the yarn a hand's length on; draw it through the loop.",
-    check: 'The last loop is closed, and the end hangs free.',
+    act: "Cut the yarn a hand's length from the hook; draw it through.",
+    check: 'The last loop is closed. You sew with this end: have a blunt needle ready.',
     caution: NEEDLE,
   }),
-  'tape-ends': () => ({
-    act: 'Tape both ends to the table, all posts to one side.', // common practice
+  'tape-ends': ({ t }) => ({
+    act: `Tape both ends to the table, all ${t('treble', 'many')} to one side.`, // common practice
     check: 'It lies as a ring: base chains inside, tops outside.',
   }),
-  'check-twist': () => ({
+  'check-twist': ({ t }) => ({
     act: 'Lay the ring flat and follow the base once round.',
     check: 'All base chains look the same way, from start to end.',
     ask: 'Does the base stay on one side, all the way round?',
@@ -32,7 +32,7 @@ export const CLOSING: Record<ClosingKind, (telling: Telling) => Sentences> = {
       yes: 'Yes, it lies flat',
       no: 'No, it is twisted',
       // Common practice, no source.
-      how: 'Lift the tape at one end. Turn that end over until its posts point as the others do. Tape it down and look again.',
+      how: `Lift the tape at one end. Turn that end over until its ${t('treble', 'many')} point as the others do. Tape it down and look again.`,
     },
     // First row flat, check, then close (read, public reports).
     caution: 'Once the ring is closed, a twist stays.',

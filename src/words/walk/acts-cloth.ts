@@ -25,7 +25,7 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
   'lay-strip': () => ({
     act: "Lay the strip face down on the cloth's right side.",
     check:
-      'Cut it first: the place Cloth says how large. Base chains on the raw edge, edging towards the middle.',
+      'Cut the cloth first: the place Cloth says how large. Base chains on the raw edge, edging towards the middle.',
   }),
   'cloth-centres': ({ making }) => ({
     act: corners(making) > 0 ? 'Pin the middle of each side first.' : 'Pin the 4 quarters first.',
@@ -38,17 +38,14 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
         : 'Pin halfway between the 4 quarters.',
     check: 'Base chains still lie on the raw edge.',
   }),
-  'cloth-pins': ({ making }) => ({
-    act:
-      corners(making) > 0
-        ? 'Pin from each corner towards the middle.'
-        : 'Pin between those, all the way round.',
+  'cloth-pins': () => ({
+    act: 'Pin halfway between those pins, then halfway again.',
     check: 'Pat any looseness flat, evenly between the pins.',
     caution: 'Count the pins and write the number down.', // usual for the trade
   }),
   'sew-out': () => ({
     act: 'Running stitch all round: over 1 stitch, under the next.',
-    check: 'Through strip and cloth, just below the edging.',
+    check: 'Strong thread, its end made fast; through strip and cloth, just below the edging.',
     caution: 'Keep needles and blades away from small children.',
   }),
   'sew-back': () => ({

@@ -1,5 +1,5 @@
 /** The sentences for joining front and back with slip stitches (common practice unless marked). */
-import type { StepKind } from '../../../core/index.ts';
+import type { Step, StepKind } from '../../../core/index.ts';
 import { ordinalWord } from '../numbers.ts';
 import { sayNearest } from './nearest.ts';
 import { neighbour, type Sentences, type Telling } from './telling.ts';
@@ -38,24 +38,24 @@ export const JOIN: Record<JoinKind, (telling: Telling) => Sentences> = {
       : hasCorners(making)
         ? {
             act: `Put a marker ${startWords(making.plan.choices.joinStart.fromCorner)}, on both pieces.`,
-            check: sayFromCorner(making),
+            check: sayFromCorner(making, step),
           }
         : {
             act: `Mark stitch ${step.place + 1} of the front and any stitch of the back.`,
             check: 'On a round piece the join may begin anywhere.',
           },
   'join-attach': ({ making, t }) => ({
-    act: "Attach the yarn through the marked pair's inner 2 loops.",
-    check: `The edging's colour shows least; the picture takes another. ${
+    act: "Attach the edging's colour through the marked pair's inner 2 loops.",
+    check: `Of its 4 loops these 2 touch. ${
       making.plan.choices.open === undefined
-        ? `This pair gets its own ${t('slip-stitch')} at the very end.`
-        : 'This pair stays open with its side.'
-    }`,
+        ? `The pair gets its own ${t('slip-stitch')} at the very end.`
+        : 'The pair stays open with its side.'
+    } The picture shows another colour.`,
   }),
   'slip-stitch': slipStitch,
   'long-loop': ({ making }) => ({
     act: 'Draw the loop about a hand long and take the hook out.',
-    check: `Nothing runs back. The ${openPart(making)} stays open.`,
+    check: `A long loop cannot slip out. The ${openPart(making)} stays open.`,
   }),
   'pad-in': padIn,
   'pin-last': ({ making }) => ({
@@ -143,7 +143,7 @@ function slipStitch({ step, making, t }: Telling): Sentences {
       step.of > 1
         ? `the ${ordinalWord(step.place + 1)} ${thing} you meet on each piece`
         : `both corner ${thing === 'stitch' ? 'stitches' : 'chains'}`;
-    return { act: `1 ${name} through ${which}.`, check: 'Join corner to corner, so that they meet.' };
+    return { act: `1 ${name} through ${which}.`, check: 'Corner lies on corner.' };
   }
   return {
     act: `1 ${name} through the next pair's inner 2 loops.`,
@@ -152,12 +152,13 @@ function slipStitch({ step, making, t }: Telling): Sentences {
 }
 
 /** "Count from corner 4 into side 1": the corner before the side on which the join begins. */
-function sayFromCorner({ plan }: Telling['making']): string {
+function sayFromCorner({ plan }: Telling['making'], step: Step): string {
   const { side } = plan.choices.joinStart;
   const { corners } = plan.edge;
   const before = (side - 1 + corners.length) % corners.length;
   const nearest = capital(sayNearest(corners[before]));
-  return `Count from corner ${before + 1} into side ${side + 1}, front and back alike. ${nearest} is 1.`;
+  const marked = step.corner < 0 && step.place >= 0 ? ` That is its stitch ${step.place + 1}.` : '';
+  return `${nearest} is 1: count from corner ${before + 1} into front side ${side + 1}.${marked} On the back, mark the one behind it.`;
 }
 
 function startWords(fromCorner: number): string {

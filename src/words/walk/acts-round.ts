@@ -29,10 +29,11 @@ export const ROUND: Acts<RoundKind> = {
     ...(step.marker && { check: 'Put a marker in this V.' }),
     // Exactly one per side is missed, tucked under the corner (read, two tutorials).
     ...(step.place === 0 && {
-      check:
+      check: `${step.index === 0 ? 'A V is the 2 loops on top of a stitch. ' : ''}${
         making.plan.edge.corners.length > 0
           ? 'The first V can hide under the corner.'
-          : 'Put a marker in this V, so that you know where to stop.',
+          : 'Put a marker in this V, so that you know where to stop.'
+      }`,
     }),
   }),
   'count-corner': ({ step, making }) =>
@@ -60,10 +61,16 @@ export const ROUND: Acts<RoundKind> = {
   }),
   'foundation-treble': foundationTreble,
   'corner-chain': cornerChain,
-  'corner-stitch': ({ step, t }) => ({
-    act: `1 ${t(step.stage === 'foundation' ? 'foundation-treble' : 'double-crochet')} in the same place: the corner.`,
-    check: 'This middle stitch is the corner. Put a marker in it.', // common practice
-  }),
+  'corner-stitch': ({ step, t }) =>
+    step.stage === 'foundation'
+      ? {
+          act: `1 ${t('foundation-treble')} ${step.place === 0 ? "at the last one's foot" : 'in the same chain'}: the corner.`,
+          check: 'This stitch is the corner. Put a marker in it.', // common practice
+        }
+      : {
+          act: `1 ${t('double-crochet')} in the same place: the corner.`,
+          check: 'This middle stitch is the corner. Put a marker in it.', // common practice
+        },
   'right-side': () => ({
     act: "Take the colour of the front's last round, right side to you.",
     // The right side of a crocheted row shows Vs, the wrong side bars: common practice.
@@ -90,10 +97,16 @@ function foundationTreble(telling: Telling): Sentences {
       check: `It is the first chain you made: under 2 strands.${startMarker(telling)}`,
     };
   }
-  if (isCornerStep(neighbour(telling, -1))) {
+  const before = neighbour(telling, -1);
+  if (before?.kind === 'corner-stitch')
+    return {
+      act: `1 ${name} in the same chain as the corner.`,
+      check: 'Corner and side share this chain, and the row turns.',
+    };
+  if (before?.kind === 'corner-chain') {
     return {
       act: `1 ${name} in the last base chain, not the post.`,
-      check: `The hook goes below the corner chains, into the base of the last ${t('treble')}.`,
+      check: `The hook goes below the corner ${before.of === 1 ? 'chain' : 'chains'}, into the base of the last ${t('treble')}'s upright post.`,
     };
   }
   return {
@@ -173,9 +186,10 @@ function attach(telling: Telling): Sentences {
     act: isFirst
       ? 'Attach the yarn in the back loop under your start marker.'
       : 'Attach the yarn in the back loop of the last stitch.',
-    check: `It is ${place}. ${
-      round ? 'Any other will do: the count' : 'Another of this side will do: its count'
-    } stays the same.`,
+    // The loop is named where it is first worked into.
+    check: `${telling.step.edging === 0 ? 'Of its top 2 loops the one away from you. ' : ''}It is ${place}; ${
+      round ? 'any other will do' : 'another of this side will do'
+    }.`,
   };
 }
 
@@ -227,6 +241,8 @@ function besideCorner(telling: Telling, arm: ArmEnd): Pick<Sentences, 'check'> {
   const chains = next.of === 1 ? 'chain' : 'chains';
   const comes = next.of === 1 ? 'comes' : 'come';
   return {
-    check: isBefore ? `The corner ${chains} ${comes} next.` : `It goes past the ${chains} you just made.`,
+    check: isBefore
+      ? `The corner ${chains} ${comes} next.`
+      : `The ${chains} you just made ${next.of === 1 ? 'lies' : 'lie'} before it.`,
   };
 }

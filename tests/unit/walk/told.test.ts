@@ -93,15 +93,15 @@ describe.each(CASES)(
       }
     });
 
-    test('between the last treble and the question: cut, draw through the loop, tape, posts to one side', () => {
+    test('between the last treble and the question: cut, draw through the loop, tape, all to one side', () => {
       const asked = walk.findIndex(({ kind }) => kind === 'check-twist');
       const last = walk.findLastIndex(({ kind }) => kind === 'foundation-treble');
       const between = walk
         .slice(last + 1, asked)
         .map((step) => both(say(step)))
         .join(' ');
-      expect(between).toMatch(/Cut the yarn a hand's length .*through the loop/);
-      expect(between).toMatch(/Tape both ends .*posts to one side/);
+      expect(between).toMatch(/Cut the yarn a hand's length from the hook; draw it through/);
+      expect(between).toMatch(/Tape both ends .*(?:trebles|double crochets) to one side/);
     });
 
     test('a twisted ring is an answer, and how to untwist it is said', () => {
@@ -133,7 +133,7 @@ describe.each(CASES)(
         `stitch ${side - told.plan.foundation.lead + (counts === 1 ? 0 : 1)} of side 1`,
       );
       expect(attach).toMatch(/under your start marker/);
-      expect(attach).toMatch(/will do: its count stays the same/);
+      expect(attach).toMatch(/another of this side will do/);
       expect(saidAt('attach-chain')).toMatch(edging === 1 ? /next place.*covers this/ : /this same place/);
       const begun = both(say(first(({ kind }) => kind === 'double-crochet')));
       expect(begun).toMatch(edging === 1 ? /Leave the attach place free/ : /in the attach place/);
@@ -165,7 +165,7 @@ describe.each(CASES)(
     });
 
     test('the join: which corner is counted from, the chain met, the loop, the closing, a hole found', () => {
-      expect(saidAt('join-marker')).toMatch(/corner 4 into side 1, front and back alike.*chain is 1/);
+      expect(saidAt('join-marker')).toMatch(/chain is 1: count from corner 4 into front side 1.*On the back/);
       const corner = walk.filter((step) => step.kind === 'slip-stitch' && step.corner === 0);
       expect(
         corner.map((step) => / the (\w+) chain you meet on each piece/.exec(say(step).act)?.[1]),
