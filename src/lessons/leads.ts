@@ -12,7 +12,7 @@ const NUDGES: Record<PlaceQuestion, (t: Terms) => string> = {
   'first-treble': () => 'All the chains but 1 stand up beside it.',
   foundation: (t) => `Each ${t('treble')} made a chain at its foot.`,
   corner: () => 'The row goes on along its base.',
-  'chain-or-on': () => 'The leg is full: the corner is chains and nothing else.',
+  'chain-or-on': () => 'The side is full up to here: the corner is only chains.',
   stitch: () => 'A line of loops must stay free towards you.',
   arms: () => 'The corner must lie in the middle of its chains.',
   hidden: () => 'Push the corner aside.',
@@ -37,7 +37,7 @@ const LEADS: Record<PlaceQuestion, Leads> = {
     'corner-chain': () => 'It would hang from the chain: the ring would open at the corner.',
   },
   'chain-or-on': {
-    'base-chain': () => 'A stitch there would make the leg 1 too long.',
+    'base-chain': () => 'A stitch there would make the side 1 too long.',
     top: () => 'A stitch there would climb over the corner.',
   },
   stitch: {

@@ -4,7 +4,6 @@ import { drawing, forHand, stepDrawing, stillScene, wholeScene } from '../stitch
 import { movesOf } from '../stitch/moves.ts';
 import { rightAndWrong, sayMistake } from '../stitch/pairs.ts';
 import { stitchName } from '../stitch/say.ts';
-import { mirrored } from '../stitch/stages/whole.ts';
 import type { Variant } from '../stitch/variant.ts';
 import { sayOtherTerms } from '../words/other-terms.ts';
 import { dialectName } from '../words/terms.ts';
@@ -29,6 +28,7 @@ import {
   sayQuestion,
   sayWhy,
 } from './say.ts';
+import { bothWays } from './scenes.ts';
 import { sayReason } from './why.ts';
 
 export type SendLesson = (event: LessonEvent) => void;
@@ -139,7 +139,7 @@ function movementOf(variant: Variant, { t, moves, speech }: LessonsView): Templa
 
 /** Both pieces with their sides numbered, each from its own right side, then the back as the front sees it. */
 const facing = ({ speech }: LessonsView): TemplateResult =>
-  figure(drawing(forHand(mirrored('front', 'back', 'back, seen / from the front'), speech.hand)), '');
+  figure(drawing(forHand(bothWays(), speech.hand)), '');
 
 /** What the step is about: the mishap, the facing sides, or simply the act. */
 function title(item: Item, { speech }: LessonsView): string {

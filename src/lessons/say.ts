@@ -28,7 +28,7 @@ export function sayLesson(id: LessonId, speech: Speech): { title: string; about:
     case 'foundation':
       return {
         title: `The ${t('foundation-treble')} and its corner`,
-        about: 'Where the hook goes, and how the leg turns.',
+        about: 'Where the hook goes, and how the row turns.',
       };
     case 'closing':
       return {
@@ -89,7 +89,7 @@ export function sayQuestion(item: Item, speech: Speech): string {
 function placeAsks(item: Item, about: PlaceQuestion, speech: Speech): string {
   if (about === 'needle') return needleAsks(item, speech);
   if (about !== 'corner-pair') return 'Where does the hook go now?';
-  return `Seen from the front: it is at chain ${item.step.place + 1} of its corner. What does it meet on the back?`;
+  return `Seen from the front, the hook is at chain ${item.step.place + 1} of the front's corner. What lies behind it?`;
 }
 
 function needleAsks({ step, making }: Item, { dialect }: Speech): string {
@@ -131,9 +131,9 @@ function placeName(place: PlaceId, speech: Speech): string {
     'front-loops': 'both loops of the front',
     'back-loops': 'both loops of the back',
     'first-stitch': 'the first stitch',
-    'first-place': 'the chain of its corner that you meet first',
-    'second-place': 'the chain of its corner that you meet second',
-    'stitch-before': "the back's last stitch before its corner",
+    'first-place': "the chain of the back's corner that you meet first",
+    'second-place': "the chain of the back's corner that you meet second",
+    'stitch-before': "the back's last stitch before the corner",
   };
   return names[place];
 }
@@ -205,7 +205,7 @@ function placeWhy(item: Item, speech: Speech): string {
     case 'foundation':
       return `Each ${t('foundation-treble')} makes the chain for the next one.`;
     case 'chain-or-on':
-      return `${many(step.of, 'chain')} make this corner before the leg goes on.`;
+      return `${many(step.of, 'chain')} make this corner before the next side begins.`;
     case 'stitch':
       return 'The front loops stay free in a line.';
     case 'arms':

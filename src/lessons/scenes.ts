@@ -126,6 +126,10 @@ function placeScene(item: Item): { scene: Scene; frame: Frame; places: Places } 
 const sceneBefore = ({ step, making }: Item, speech: Speech): Scene =>
   stepScene(making.steps.at(step.index - 1), making, speech);
 
+/** Which way both pieces run; the view is named under each. */
+export const bothWays = (): Scene =>
+  whole.mirrored("the front's / right side", "the back's / right side", 'the back, seen / from the front');
+
 /** The picture for an item's question. */
 export function askedScene(item: Item, speech: Speech): Asked {
   const { question } = item;
@@ -157,7 +161,7 @@ function otherQuestion(question: Exclude<Question, { kind: 'place' | 'choice' }>
   }
   if (question.kind === 'faces')
     return {
-      scene: whole.mirrored('front', 'back', 'back, seen / from the front'),
+      scene: bothWays(),
       frame: MIDDLE_BAND,
       spots: [],
     };
