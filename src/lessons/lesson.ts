@@ -66,6 +66,8 @@ function make(edge: EdgeInput, choices: Choices = CHOICES, mishaps: Mishap[] = [
   return { plan, steps: steps(plan, mishaps), acts: mishaps };
 }
 
+const allSteps = ({ steps }: Told): Step[] => Array.from({ length: steps.length }, (_, i) => steps.at(i));
+
 /** Steps from the first that fits `from`, `count` of them. */
 function stretch(making: Told, from: (step: Step) => boolean, count: number): Item[] {
   const { length } = making.steps;
@@ -232,14 +234,15 @@ function mirrored(): Item[] {
 }
 
 /** Where each mistake happens, so that the step is named beside right and wrong. */
-const PAIR_STEPS: readonly [PairId, StepKind][] = [
-  ['post-picked', 'foundation-treble'],
-  ['twisted', 'check-twist'],
-  ['closing-adds', 'close-tops'],
-  ['both-loops', 'double-crochet'],
-  ['hidden-missed', 'double-crochet'],
-  ['outer-loops', 'slip-stitch'],
-  ['chain-skipped', 'slip-stitch'],
+const PAIR_STEPS: readonly [PairId, (step: Step, before: Step | undefined) => boolean][] = [
+  ['post-picked', ({ kind }, before) => kind === 'foundation-treble' && before?.kind === 'corner-chain'],
+  ['twisted', ({ kind }) => kind === 'check-twist'],
+  ['closing-adds', ({ kind }) => kind === 'close-tops'],
+  ['both-loops', ({ kind }) => kind === 'double-crochet'],
+  // The stitch after the one that goes into the corner.
+  ['hidden-missed', ({ kind, side, place }) => kind === 'double-crochet' && side === 1 && place === 1],
+  ['outer-loops', ({ kind }) => kind === 'slip-stitch'],
+  ['chain-skipped', ({ kind, corner }) => kind === 'slip-stitch' && corner >= 0],
 ];
 
 /** One mishap each; the sides that do not meet are found by working it. */
@@ -254,22 +257,20 @@ const MISHAPS: readonly Mishap[] = [
 /** First the counts, then what each mistake looks like on the work. */
 function miscounts(): Item[] {
   const making = make(SQUARE);
-  const looks = PAIR_STEPS.flatMap(([pair, kind]) =>
-    seen(making, [kind]).map((item): Item => ({ ...item, pair })),
-  );
+  const all = allSteps(making);
+  const looks = PAIR_STEPS.flatMap(([pair, isThere]): Item[] => {
+    const step = all.find((one, i) => isThere(one, all[i - 1]));
+    return step === undefined ? [] : [{ step, making, question: null, pair }];
+  });
   return [...counts(), ...looks];
 }
 
 function counts(): Item[] {
   return MISHAPS.flatMap((mishap): Item[] => {
     const making = make(SQUARE, CHOICES, [mishap]);
-    const { length } = making.steps;
-    const marked = Array.from({ length }, (_, i) => making.steps.at(i)).find(
-      (step) => step.mishap !== undefined,
-    );
-    const close = Array.from({ length }, (_, i) => making.steps.at(i)).find(
-      (step) => step.kind === 'close-tops',
-    );
+    const all = allSteps(making);
+    const marked = all.find((step) => step.mishap !== undefined);
+    const close = all.find((step) => step.kind === 'close-tops');
     const step = marked ?? close ?? making.steps.at(0);
     return [{ step, making, question: gapQuestion(making.plan, mishap) }];
   });

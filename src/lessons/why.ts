@@ -41,7 +41,7 @@ const WHY: Record<StepKind, (t: Terms) => string> = {
   'turn-strip': () => 'Now the edging lies outside, ready to be joined.',
   'wrong-sides': () => 'Both pieces show their best side, and run opposite ways.',
   'join-marker': () => 'In a corner the last hole would be hard to close, and would show.',
-  'join-attach': () => 'No slip stitch is made here yet: the last one of all closes this pair.',
+  'join-attach': () => "Yarn of the edging's colour shows least.",
   'slip-stitch': () => 'The outer loops stay as a fine line on each side.',
   'long-loop': (t) => `A short loop slips out while you work the ${t('cushion-pad')} in.`,
   'pad-in': () => 'Through 1 open side it still goes in, and 3 sides hold it.',

@@ -76,7 +76,7 @@ export function sayPair(id: PairId, { dialect }: Pick<Speech, 'dialect'>): [righ
     case 'hidden-missed':
       return ['The stitch tucked against the corner', `It is ${t('miss', 'done')}: the side is 1 short`];
     case 'post-picked':
-      return ['The base chain: the corner has a base', 'The post: the corner pulls to a point'];
+      return ['The base chain: the base goes on', 'The post: the base ends, and it pulls'];
     case 'twisted':
       return ['The base stays inside all round', 'Turned over once: close it, and it stays'];
     case 'closing-adds':
@@ -107,7 +107,7 @@ export function sayMistake(id: PairId, { dialect }: Pick<Speech, 'dialect'>): { 
     case 'post-picked':
       return {
         act: 'The post picked up instead of the base chain.',
-        why: 'Seen by a corner that will not lie flat.',
+        why: 'Seen by the base: it ends there, and a corner will not lie flat.',
       };
     case 'twisted':
       return {

@@ -1,6 +1,7 @@
 /** Scenes of the walk: every kind of step, every move inside every stitch, and the lessons in each stage. */
 import type { Page } from 'playwright-core';
 import type { StepKind } from '../../core/index.ts';
+import { LESSON_IDS } from '../../src/state/lesson-progress.ts';
 import { movesOf, type StitchKind } from '../../src/stitch/moves.ts';
 import { sendEvent } from './app.ts';
 import type { PictureScene } from './scenes.ts';
@@ -130,9 +131,9 @@ const lessons: PictureScene[] = (
         await page.locator('.lesson-option').first().click();
       },
     ],
-    ['lesson-mirrored', (page) => inLesson(page, 4, 'Do it all', 1)],
-    ['lesson-miscount', (page) => inLesson(page, 5, 'Watch', 0)],
-    ['lesson-finished', (page) => inLesson(page, 5, 'Do it all', 5)],
+    ['lesson-mirrored', (page) => inLesson(page, LESSON_IDS.indexOf('mirrored'), 'Do it all', 1)],
+    ['lesson-miscount', (page) => inLesson(page, LESSON_IDS.indexOf('miscounts'), 'Watch', 0)],
+    ['lesson-finished', (page) => inLesson(page, LESSON_IDS.indexOf('mirrored'), 'Watch', 4)],
   ] satisfies [string, (page: Page) => Promise<unknown>][]
 ).map(([name, open]) => ({ name, steps: open }));
 

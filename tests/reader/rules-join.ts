@@ -31,10 +31,11 @@ const CLOTH: RuleFor[] = [
     doing(hands, 'pin corners', 'pin middles');
   }),
   rule('Pin halfway between the 4 quarters\\.', (hands) => doing(hands, 'pin corners', 'pin middles')),
-  rule('Pin halfway between those pins, then halfway again\\.', (hands) =>
+  rule('Pin halfway between those pins, all the way round\\.', (hands) =>
     doing(hands, 'pin all', 'pin corners'),
   ),
-  rule('Pat any looseness flat, evenly between the pins\\.'),
+  rule('Pat any looseness flat\\.'),
+  rule('Where it still stands up, halve again\\.'),
   rule('Count the pins and write the number down\\.', (hands) =>
     doing(hands, 'write the pins down', 'pin all'),
   ),

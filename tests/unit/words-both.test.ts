@@ -37,7 +37,7 @@ describe('the cloth lesson speaks in numbers', () => {
   // 18 by 14 cm, 1.2 cm deep, cut snug: each edge out by 1.2 and in by 0.6 (model, snug), so 1.2 cm more each way.
   test('of its own piece: 18 by 14 cm is cut 19.2 by 15.2 cm', () => {
     expect(said('cm')).toMatch(/cut 19\.2 (?:cm )?(?:by|×) 15\.2 cm/);
-    expect(said('cm')).toContain('The line runs 1.2 cm in from the raw edge');
+    expect(said('cm')).toContain('The line runs 1.2 cm from the raw edge');
   });
 
   test('in inches where lengths are in inches', () => {

@@ -1,6 +1,8 @@
 /** Every sentence that the walk, the lessons, the recipe and the causes can say, in UK and US terms side by side. */
 import {
+  type Act,
   actKinds,
+  asked,
   type Choices,
   type EdgeInput,
   planBack,
@@ -13,6 +15,10 @@ import { sayNudge } from '../../src/lessons/leads.ts';
 import { LESSON_IDS, lessonOf } from '../../src/lessons/lesson.ts';
 import { sayFeedback, sayJump, sayLesson, sayOption, sayQuestion, sayWhy } from '../../src/lessons/say.ts';
 import { sayReason } from '../../src/lessons/why.ts';
+import { clothOf } from '../../src/state/cloth.ts';
+import { clothFields } from '../../src/state/cloth-fields.ts';
+import { example } from '../../src/state/project.ts';
+import type { Project } from '../../src/state/snapshot.ts';
 import { movesOf, STITCH_KINDS } from '../../src/stitch/moves.ts';
 import { PAIRS, sayMistake, sayPair } from '../../src/stitch/pairs.ts';
 import { sayMove } from '../../src/stitch/say.ts';
@@ -70,10 +76,46 @@ const GIVEN: [EdgeInput, Choices][] = [
   [stitches([12, 9, 12, 9]), { open: 3 }],
 ];
 
-const MAKINGS: Told[] = GIVEN.map(([input, choices]) => {
+const told = (input: EdgeInput, choices: Choices, acts: readonly Act[] = []): Told => {
   const plan = must(planBack(must(readEdge(input)), choices));
-  return { plan, steps: steps(plan) };
-});
+  return { plan, steps: steps(plan, acts), acts };
+};
+
+const MAKINGS: Told[] = GIVEN.map(([input, choices]) => told(input, choices));
+
+/** What is worked otherwise than the recipe has it, because it was asked for. */
+const ASKED: Told[] = [
+  [
+    asked({ kind: 'stitch-doubled', round: 'foundation', side: 1, place: 3 }),
+    asked({ kind: 'stitch-missed', round: 'edging', edging: 0, side: 1, place: 5 }),
+  ],
+  [
+    asked({ kind: 'stitch-missed', round: 'foundation', side: 1, place: 3 }),
+    asked({ kind: 'stitch-doubled', round: 'edging', edging: 0, side: 1, place: 5, count: 2 }),
+  ],
+  [
+    asked({ kind: 'corner-moved', round: 'foundation', corner: 1, count: 1, then: 'from-total' }),
+    asked({ kind: 'corner-moved', round: 'edging', edging: 0, corner: 1, count: -1, then: 'from-total' }),
+  ],
+  [asked({ kind: 'corner-chains', round: 'edging', edging: 0, corner: 1, count: 1 })],
+  [asked({ kind: 'two-with-one', round: 'join', side: 2, place: 4, of: 'back' })],
+  [asked({ kind: 'two-with-one', round: 'join', side: 2, place: 4, of: 'front' })],
+].map((acts) => told(stitches([12, 9, 12, 9]), {}, acts));
+
+/** The cloth measured, as a maker types it: sewn by hand, by machine, round, and too short for more pins. */
+const MEASURED: [Told, Project['texts']][] = [
+  [told(stitches([36, 28, 36, 28]), {}), sized('18 cm', '14 cm')],
+  [told(stitches([36, 28, 36, 28]), {}), { ...sized('18 cm', '14 cm'), [clothFields.sewing]: 'machine' }],
+  [told(stitches([9, 9, 9, 9]), {}), sized('5 cm', '5 cm')],
+  [
+    told(stitches([60], []), {}),
+    { [clothFields.diameter(0)]: '20 cm', [clothFields.outline]: 'round', [clothFields.depth]: '1.2 cm' },
+  ],
+];
+
+function sized(width: string, height: string): Project['texts'] {
+  return { [clothFields.width(0)]: width, [clothFields.height(0)]: height, [clothFields.depth]: '1.2 cm' };
+}
 
 type Saying = (speech: Speech) => readonly (string | undefined)[];
 
@@ -119,6 +161,45 @@ function walk(into: Map<string, Sentence>): void {
       });
     }
   }
+  for (const making of ASKED)
+    for (let i = 0; i < making.steps.length; i++) {
+      const step = making.steps.at(i);
+      collect(into, `Walk: ${stageName(step, making)}, as asked for`, (speech) => {
+        const { act, check } = sayStep(step, making, speech);
+        const plainly = sayStep(step, { ...making, acts: [] }, speech);
+        return act === plainly.act && check === plainly.check ? [] : [act, check];
+      });
+    }
+  for (const [making, texts] of MEASURED)
+    for (const units of ['cm', 'inch'] as const) {
+      const cloth = clothOf({ ...example, texts }, units, { ...making, edge: making.plan.edge });
+      for (let i = 0; i < making.steps.length; i++) {
+        const step = making.steps.at(i);
+        if (step.stage !== 'cloth') continue;
+        collect(into, `Walk: Cloth, measured, in ${units}`, (speech) => {
+          const { act, check, caution } = sayStep(step, making, { ...speech, units }, cloth);
+          return [act, check, caution];
+        });
+      }
+    }
+  for (const becomes of ['bag', 'cover'] as const) {
+    const [making] = MAKINGS;
+    for (let i = 0; making !== undefined && i < making.steps.length; i++)
+      collect(into, `Walk: a ${becomes}`, (speech) => {
+        const { act, check, ask, answers } = sayStep(making.steps.at(i), { ...making, becomes }, speech);
+        const cushion = sayStep(making.steps.at(i), making, speech);
+        return act === cushion.act && check === cushion.check
+          ? []
+          : [act, check, ask, answers?.no, answers?.how];
+      });
+  }
+  const [first] = MAKINGS;
+  for (let i = 0; first !== undefined && i < first.steps.length; i++)
+    collect(into, 'Walk: left-handed', (speech) => {
+      const left = sayStep(first.steps.at(i), first, { ...speech, hand: 'left' });
+      const right = sayStep(first.steps.at(i), first, speech);
+      return left.act === right.act && left.check === right.check ? [] : [left.act, left.check];
+    });
   collect(into, 'Walk', () => [sayHeldBack()]);
   for (const kind of STITCH_KINDS)
     for (const adds of [0, 1] as const)
@@ -171,7 +252,8 @@ function causes(into: Map<string, Sentence>): void {
 export function everySentence(): Sentence[] {
   const into = new Map<string, Sentence>();
   for (const { plan } of MAKINGS) {
-    collect(into, 'Recipe', (speech) => recipeLines(sayRecipe({ plan }, speech)));
+    for (const becomes of ['cushion', 'cover'] as const)
+      collect(into, 'Recipe', (speech) => recipeLines(sayRecipe({ plan, becomes }, speech)));
     collect(into, 'Recipe: the sums', () =>
       saySums({ plan, edge: plan.edge }, plan.edge.sides).flatMap(({ whose, steps: lines }) => [
         whose,

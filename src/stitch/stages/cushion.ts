@@ -77,7 +77,7 @@ const pinsAround = (count: number): Item[] =>
 /** Pins in the order they go in: middles, then corners, then between; on a round piece by halves. */
 export function pinned(upTo: 'middles' | 'corners' | 'all', lying: Lying): Scene {
   const around = { middles: 4, corners: 8, all: 16 }[upTo];
-  const across = (): Item[] => pins(upTo === 'all' ? [-0.66, -0.33, 0, 0.33, 0.66] : [0], upTo !== 'middles');
+  const across = (): Item[] => pins(upTo === 'all' ? [-0.5, 0, 0.5] : [0], upTo !== 'middles');
   return [...clothAndStrip(lying), ...(lying === 'round' ? pinsAround(around) : across())];
 }
 

@@ -9,7 +9,7 @@ import { listed, sayLength } from './lengths.ts';
 
 type More = (cloth: Cloth & { pins: readonly Pin[] }, units: Units) => Partial<Sentences>;
 
-/** Sides of which the same is said, said once: "Sides 1 and 3: 16.8 cm in, …". */
+/** Sides of which the same is said, said once: "Sides 1 and 3: 16.8 cm from the corner, …". */
 function bySides(pins: readonly Pin[], say: (own: readonly Pin[]) => string): string {
   const said = new Map<string, number[]>();
   for (const side of new Set(pins.map((pin) => pin.side))) {
@@ -41,7 +41,7 @@ const MORE: Partial<Record<StepKind, More>> = {
       shape === 'round'
         ? `Every ${sayLength(quarterOf(pins), units)} along the edge.`
         : bySides(ofKind(pins, 'centre'), ([pin]) =>
-            pin ? `${sayLength(pin.distance, units)} in, ${stitchOf(pin)}` : '',
+            pin ? `${sayLength(pin.distance, units)} from the corner, ${stitchOf(pin)}` : '',
           ),
     caution: `${many(pins.length, 'pin')} in all. Count them in.`,
   }),
@@ -52,20 +52,21 @@ const MORE: Partial<Record<StepKind, More>> = {
         act: 'No more pins are needed: the sides are short.',
         check: 'Pat any looseness flat, evenly between the pins.',
       };
-    if (shape === 'round') return { check: `${many(between.length, 'pin')} more, evenly between.` };
+    const act = 'Pin between those pins, all the way round.';
+    if (shape === 'round') return { act, check: `${many(between.length, 'pin')} more, evenly between.` };
     const says = bySides(
       between,
       (own) => `stitches ${listed(own.map(({ stitch }) => stitch).sort((a, b) => a - b))}`,
     );
-    return { check: `About every ${sayLength(spacing, units)}. ${says}` };
+    return { act, check: `About every ${sayLength(spacing, units)}. ${says}` };
   },
   'sew-out': (cloth, units) => {
     const { sewing, depth = 0 } = cloth;
     if (!sewing) return {};
-    const line = `The line runs ${sayLength(depth, units)} in from the raw edge, just below the edging.`;
+    const line = `The line runs ${sayLength(depth, units)} from the raw edge, just below the edging.`;
     if (cloth.isByMachine) return { act: 'Sew all round by machine, just below the edging.', check: line };
     return {
-      check: `${line} Over ${sidesSaid(sewing.over.out)}. ${many(sewing.lengths, 'length')} of thread.`,
+      check: `${line} The thread lies over ${sidesSaid(sewing.over.out)}. ${many(sewing.lengths, 'length')} of thread.`,
     };
   },
   'sew-back': (cloth) => {
@@ -75,7 +76,7 @@ const MORE: Partial<Record<StepKind, More>> = {
         check: 'By machine 1 row may do.',
       };
     return cloth.sewing
-      ? { check: `Over ${sidesSaid(cloth.sewing.over.back)}. No gap is left on either side.` }
+      ? { check: `The thread lies over ${sidesSaid(cloth.sewing.over.back)}. No gap is left on either side.` }
       : {};
   },
   'pins-out': ({ pins }) => ({ check: `There were ${many(pins.length, 'pin')}. Count them.` }),

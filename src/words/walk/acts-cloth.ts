@@ -39,8 +39,8 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
     check: 'Base chains still lie on the raw edge.',
   }),
   'cloth-pins': () => ({
-    act: 'Pin halfway between those pins, then halfway again.',
-    check: 'Pat any looseness flat, evenly between the pins.',
+    act: 'Pin halfway between those pins, all the way round.',
+    check: 'Pat any looseness flat. Where it still stands up, halve again.',
     caution: 'Count the pins and write the number down.', // usual for the trade
   }),
   'sew-out': () => ({

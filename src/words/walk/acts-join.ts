@@ -119,7 +119,7 @@ function padIn({ making, t }: Telling): Sentences {
       no: 'No, it will not go in',
       // Common practice, no source.
       how: isCover
-        ? 'Bend it if it bends. If it does not, undo the join back to the last corner and try 2 open sides.'
+        ? 'Bend the form, if it bends. If it does not, undo the join back to the last corner and try 2 open sides.'
         : `Fold the ${inside} in half and push it in deep. Let it open inside, and pull it into place from there.`,
     },
     // Usual for the trade.

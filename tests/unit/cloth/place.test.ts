@@ -192,10 +192,10 @@ describe('the walk’s cloth stage', () => {
     const half = (foundation.sides[0] ?? 0) / 2;
     expect(said['lay-strip']?.check).toContain('42.5 × 42.5 cm');
     expect(said['cloth-centres']?.check).toContain(
-      `Sides 1 and 3: 21.3 cm in, between stitches ${half} and ${half + 1}.`,
+      `Sides 1 and 3: 21.3 cm from the corner, between stitches ${half} and ${half + 1}.`,
     );
     expect(said['cloth-centres']?.caution).toContain(`${cloth.pins?.length} pins in all`);
-    expect(said['sew-out']?.check).toContain('1.5 cm in from the raw edge');
+    expect(said['sew-out']?.check).toContain('1.5 cm from the raw edge');
     expect(said['pins-out']?.check).toContain(`${cloth.pins?.length} pins`);
     expect(said['turn-strip']?.check).toContain('39.5 × 39.5 cm');
   });
