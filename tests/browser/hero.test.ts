@@ -5,7 +5,7 @@ import { openApp, sendEvent, viewports } from './harness.ts';
 import { answerAll, drawn, middle, outside, setSmallPanel } from './walking.ts';
 
 type Rect = { x: number; y: number; width: number; height: number };
-type Seen = { kind: string; picture: Rect; next: Rect; board: Rect };
+type Seen = { kind: string; picture: Rect; saying: Rect; next: Rect; board: Rect; scrolled: number };
 
 const seen = (page: Page): Promise<Seen> =>
   page.evaluate(() => {
@@ -17,6 +17,8 @@ const seen = (page: Page): Promise<Seen> =>
     return {
       kind: window.ringtrue!.snapshot().step.kind,
       picture: rectOf('.inside-picture'),
+      saying: rectOf('.bar .saying'),
+      scrolled: scrollY,
       next: rectOf('#next'),
       board: rectOf('.board'),
     };
@@ -36,31 +38,38 @@ describe('the picture of the stitch', () => {
     ['a phone', viewports.phone, 0.3, false],
     ['a phone, UK and US words at once', viewports.phone, 0.3, true],
     ['a small phone', { width: 360, height: 640 }, 0.25, false],
-  ] as const)('on %s is large, in view, and keeps its place; so does Next', async (...given) => {
-    const [, viewport, share, bothTerms] = given;
-    const app = await openApp({ viewport, reducedMotion: true });
-    const { page } = app;
-    await sendEvent(page, { type: 'SETTLE', settings: { bothTerms } });
-    await setSmallPanel(page);
-    await answerAll(page);
-    const pictures = new Set<string>();
-    const nexts = new Set<string>();
-    for (const to of await firstOfEachKind(page)) {
-      await sendEvent(page, { type: 'JUMP', to });
-      await drawn(page);
-      const { kind, picture, next } = await seen(page);
-      expect(outside(picture, viewport), kind).toBe('');
-      expect(picture.height / viewport.height, kind).toBeGreaterThan(share);
-      expect(picture.width / viewport.width, kind).toBeGreaterThan(0.9);
-      pictures.add(JSON.stringify(picture));
-      nexts.add(JSON.stringify(next));
-    }
-    // Where there is little height, a caution stands above Next and takes its room.
-    const most = viewport.height > 760 ? 1 : 2;
-    expect(pictures.size).toBeLessThanOrEqual(most);
-    expect(nexts.size).toBeLessThanOrEqual(most);
-    app.expectClean();
-  });
+  ] as const)(
+    'on %s is large, in view, and keeps its place; so does Next; the words stand beside it',
+    async (...given) => {
+      const [, viewport, share, bothTerms] = given;
+      const app = await openApp({ viewport, reducedMotion: true });
+      const { page } = app;
+      await sendEvent(page, { type: 'SETTLE', settings: { bothTerms } });
+      await setSmallPanel(page);
+      await answerAll(page);
+      const pictures = new Set<string>();
+      const nexts = new Set<string>();
+      for (const to of await firstOfEachKind(page)) {
+        await sendEvent(page, { type: 'JUMP', to });
+        await drawn(page);
+        const { kind, picture, saying, next, scrolled } = await seen(page);
+        expect(outside(picture, viewport), kind).toBe('');
+        expect(picture.height / viewport.height, kind).toBeGreaterThan(share);
+        expect(picture.width / viewport.width, kind).toBeGreaterThan(0.9);
+        // From the picture's middle, where the hook is, to the sentence: never scrolled to, never across the screen.
+        expect(outside(saying, viewport), kind).toBe('');
+        expect(saying.y - (picture.y + picture.height), kind).toBeLessThan(viewport.height / 3);
+        expect(scrolled, kind).toBe(0);
+        pictures.add(JSON.stringify(picture));
+        nexts.add(JSON.stringify(next));
+      }
+      // Where there is little height, a caution stands above Next and takes its room.
+      const most = viewport.height > 760 ? 1 : 2;
+      expect(pictures.size).toBeLessThanOrEqual(most);
+      expect(nexts.size).toBeLessThanOrEqual(most);
+      app.expectClean();
+    },
+  );
 
   test('makes room for close-up and whole at one tap each, and comes back', async () => {
     const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });

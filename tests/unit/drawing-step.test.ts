@@ -57,6 +57,19 @@ describe('a step', () => {
     }
   });
 
+  it('frames the place at hand and no other, in each view', () => {
+    for (let place = 0; place < making.steps.length; place += 3) {
+      const scene = sceneOf(making, place);
+      const { stage } = making.steps.at(place);
+      for (const view of scene.views) {
+        const frames = view.signs.filter(({ kind }) => kind === 'frame').length;
+        if (stage === 'front' || stage === 'foundation' || stage === 'edging')
+          expect(frames, `${view.id} at ${place}`).toBe(1);
+        else expect(frames, `${view.id} at ${place}`).toBeLessThanOrEqual(1);
+      }
+    }
+  });
+
   it('joins the bar of the pair at hand', () => {
     for (const node of [10, 60, 150]) {
       const place = making.steps.stepOf('join', node);

@@ -31,6 +31,7 @@ describe('the table of quality checks', () => {
       Array.from({ length: count }, (_, i) => `${letter}${i + 1}`);
     expect(rows.map(({ check }) => check)).toEqual([
       ...all('A', 30),
+      ...all('B', 14),
       ...all('C', 15),
       ...all('H', 6),
       ...all('I', 11),

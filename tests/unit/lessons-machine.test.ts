@@ -3,7 +3,14 @@ import { createActor, type SnapshotFrom } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
 import { readLessonPlace, readProgress, readProgressText } from '../../src/input/lesson-progress.ts';
 import { sayScore } from '../../src/lessons/finished.ts';
-import { LESSON_IDS, LEVELS, type LessonId, type Level, lessonOf } from '../../src/lessons/lesson.ts';
+import {
+  type Item,
+  LESSON_IDS,
+  LEVELS,
+  type LessonId,
+  type Level,
+  lessonOf,
+} from '../../src/lessons/lesson.ts';
 import { createLessons, stageOf } from '../../src/lessons/lessons.ts';
 import { type LessonEvent, lessonMachine } from '../../src/lessons/machine.ts';
 import { lessonsPanel } from '../../src/lessons/panel.ts';
@@ -12,6 +19,7 @@ import { isRight } from '../../src/lessons/questions.ts';
 import type { Progress } from '../../src/state/lesson-progress.ts';
 import type { Motion } from '../../src/stitch/stitch.ts';
 import { wordsOnlyIn } from '../../src/words/terms.ts';
+import { sayStep } from '../../src/words/walk/step.ts';
 import type { Speech } from '../../src/words/words.ts';
 
 type Shot = SnapshotFrom<typeof lessonMachine>;
@@ -308,6 +316,36 @@ function wordsOf(value: unknown): string {
   const whole = strings.map((text, i) => `${text} ${i < values.length ? wordsOf(values[i]) : ''}`).join('');
   return whole.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 }
+
+describe('being asked', () => {
+  test('is chosen: what is offered first only shows, and every question can be left out', () => {
+    expect(LEVELS[0]).toBe('show');
+    for (const lesson of LESSON_IDS)
+      for (const level of LEVELS.slice(0, 3)) {
+        const lessons = createLessons({ today: () => DAY, onChange: () => {}, motion: still });
+        lessons.send({ type: 'OPEN', lesson, level });
+        const asked: number[] = [];
+        for (let i = 0; lessons.view(uk).stage !== 'finished' && i < 60; i++) {
+          const { stage, at } = lessons.view(uk);
+          if (stage === 'asking') asked.push(at);
+          lessons.send({ type: stage === 'asking' ? 'SKIP' : 'NEXT' });
+          // Left out is left out: nothing of it is told, and the lesson goes on.
+          if (stage === 'asking' && lessons.view(uk).stage !== 'finished')
+            expect(lessons.view(uk).at).toBe(at + 1);
+        }
+        expect(lessons.view(uk).stage).toBe('finished');
+        expect(asked.length > 0, `${lesson} at ${level}`).toBe(level !== 'show');
+      }
+  });
+
+  test('is no part of the walk: it asks whether the ring is flat and the pad in, and nothing else', () => {
+    const { making } = lessonOf('joining').items[0] as Item;
+    const asks = Array.from({ length: making.steps.length }, (_, i) => making.steps.at(i)).filter(
+      (step) => sayStep(step, making, uk).ask !== undefined,
+    );
+    expect(asks.map(({ kind }) => kind)).toEqual(['check-twist', 'pad-in']);
+  });
+});
 
 describe.each(['uk', 'us'] as const)('the panel in %s terms', (dialect) => {
   const speech: Speech = { ...uk, dialect };

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planBack, readEdge, type Step, steps } from '../../core/index.ts';
 import { movingScene, stepScene, stillScene } from '../../src/stitch/drawing.ts';
 import { movesOf, STITCH_KINDS } from '../../src/stitch/moves.ts';
+import type { Point } from '../../src/stitch/point.ts';
 import { HIGH, type Item, mirror, type Scene, WIDE } from '../../src/stitch/scene.ts';
 import { plain, type Variant, variantOf } from '../../src/stitch/variant.ts';
 
@@ -40,6 +41,21 @@ const loopsOnHook = (scene: Scene): number =>
       .map(({ key }) => key),
   ).size;
 
+/** Where the eye is led: the loops that the hook takes, and rings around a place. */
+const lit = (scene: Scene): Point[] =>
+  scene.flatMap((item): Point[] => {
+    if (item.what === 'place') return [item.centre];
+    if (item.what !== 'strand' || item.marked !== true) return [];
+    const sum = item.points.reduce<Point>(([x, y], [dx, dy]) => [x + dx, y + dy], [0, 0]);
+    return [[sum[0] / item.points.length, sum[1] / item.points.length]];
+  });
+
+/** Loops of one stitch, or of a pair laid together, lie this near each other; the next stitch lies 60 off. */
+const ONE_PLACE = 40;
+
+const spread = (spots: readonly Point[]): number =>
+  Math.max(0, ...spots.flatMap(([x, y]) => spots.map(([a, b]) => Math.hypot(x - a, y - b))));
+
 const rounded = (scene: Scene): unknown =>
   JSON.parse(
     JSON.stringify(scene, (_, value) => (typeof value === 'number' ? Math.round(value * 1e6) / 1e6 : value)),
@@ -72,6 +88,11 @@ describe.each(named)('%s', (_, variant) => {
       expect(movingScene(variant, i, 1, 'right')).toEqual(stillScene(variant, i + 1, 'right'));
       expect(points(movingScene(variant, i, 0.37, 'left')).every(Number.isFinite)).toBe(true);
     }
+  });
+
+  test('one place at a time is lit, never two', () => {
+    for (let done = 0; done <= of; done++)
+      expect(spread(lit(stillScene(variant, done, 'right'))), `after move ${done}`).toBeLessThan(ONE_PLACE);
   });
 
   test('mirrored twice it is itself; once it is not', () => {
@@ -173,6 +194,23 @@ describe('the picture of a step', () => {
         (item) => item.what === 'strand' && item.key.endsWith('-bar') && item.yarn === closing.yarn,
       );
       expect(bars, kind).toEqual([]);
+    }
+  });
+
+  test('wherever hook or needle goes into the work, that one place is lit', () => {
+    const into = new Set<Step['kind']>([
+      'foundation-treble',
+      'double-crochet',
+      'slip-stitch',
+      'last-hole',
+      'attach',
+    ]);
+    for (const kind of ['close-tops', 'close-round', 'count-stitch', 'count-corner', 'join-attach'] as const)
+      into.add(kind);
+    for (const step of all) {
+      const spots = lit(stepScene(step, told, speech));
+      expect(spread(spots), step.kind).toBeLessThan(ONE_PLACE);
+      if (into.has(step.kind)) expect(spots.length, step.kind).toBeGreaterThan(0);
     }
   });
 

@@ -42,7 +42,7 @@ describe('the cloth lesson speaks in numbers', () => {
 
   test('in inches where lengths are in inches', () => {
     expect(said('inch')).not.toMatch(/\bcm\b/);
-    expect(said('inch')).toMatch(/ in\b/);
+    expect(said('inch')).toMatch(/\d\sin\b/);
   });
 
   test('the pins told at the first are the pins counted at the last', () => {
