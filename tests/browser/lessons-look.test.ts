@@ -55,6 +55,14 @@ const tour = (page: Page, level: string): Promise<Tour> =>
         if (Math.min(width, height) < 43.99)
           faults.push(`${button.textContent?.trim()} is ${width} by ${height}`);
       }
+      // What a finger or a key needs next is there: nothing lies over it, and the focus stands at it.
+      for (const button of sheet.querySelectorAll('.lesson-moves button, .lesson-option')) {
+        const { x, y, width, height } = button.getBoundingClientRect();
+        const hit = document.elementFromPoint(x + width / 2, y + height / 2);
+        if (!hit || !button.contains(hit)) faults.push(`${button.textContent?.trim()} cannot be tapped`);
+      }
+      if (stage !== 'other' && !document.activeElement?.closest('[data-first], .lesson-options'))
+        faults.push(`the focus is at ${document.activeElement?.textContent?.trim().slice(0, 40)}`);
       for (const element of sheet.querySelectorAll<HTMLElement>('button, p, figcaption, h3, legend, li'))
         if (element.scrollWidth > element.clientWidth + 1 && !element.classList.contains('unseen'))
           faults.push(`cut off: ${element.textContent?.trim()}`);

@@ -24,10 +24,9 @@ async function openLessons(app: TestedApp): Promise<void> {
 
 type Seen = { stage: string; said: string; place: string; score: string };
 
-/** What the sheet shows just now. */
+/** What the sheet shows just now: it is rendered with the press itself. */
 const read = (page: Page): Promise<Seen> =>
-  page.evaluate(async () => {
-    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+  page.evaluate(() => {
     const sheet = document.querySelector('dialog.sheet-lessons') as Element;
     const text = (selector: string) =>
       sheet.querySelector(selector)?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
@@ -71,13 +70,49 @@ async function goThrough(page: Page, id: LessonId, step: (seen: Seen, item: Item
   throw new Error(`${id} never ends`);
 }
 
-/** One that shows stitches and one that asks about counts; every lesson's own steps need no page to be shown. */
-const TYPICAL: LessonId[] = ['foundation', 'miscounts'];
+/**
+ * Goes through a lesson by the page's own presses, all in one turn of it. At a question it presses the first of these
+ * buttons, at the next question the other, and so on; answers what stood there after each press.
+ */
+type Pressed = { stage: string; said: string; nudge: string; pictures: number };
+const passThrough = (page: Page, buttons: string[][]): Promise<Pressed[]> =>
+  page.evaluate((atQuestions) => {
+    const sheet = document.querySelector('dialog.sheet-lessons') as HTMLDialogElement;
+    const text = (selector: string) =>
+      sheet.querySelector(selector)?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+    const stageNow = () => sheet.querySelector('.lesson')?.getAttribute('data-stage') ?? 'finished';
+    const press = (name: string): void =>
+      [...sheet.querySelectorAll<HTMLElement>('button')]
+        .find((button) => button.textContent?.replace(/\s+/g, ' ').trim().startsWith(name))
+        ?.click();
+    const found: Pressed[] = [];
+    let questions = 0;
+    for (let presses = 0; presses < 80 && stageNow() !== 'finished'; presses++) {
+      if (stageNow() !== 'asking') {
+        press('Next');
+        found.push({ stage: stageNow(), said: '', nudge: '', pictures: 0 });
+        continue;
+      }
+      for (const name of atQuestions[questions++ % atQuestions.length] ?? []) {
+        press(name);
+        const pictures = sheet.querySelectorAll('.lesson-pictures svg').length;
+        found.push({
+          stage: stageNow(),
+          said: text('.lesson-words'),
+          nudge: text('.lesson-nudge'),
+          pictures,
+        });
+      }
+    }
+    return found;
+  }, buttons);
 
 const asked = (id: LessonId): Item[] => lessonOf(id).items.filter(({ question }) => question !== null);
 
 describe('by taps on a phone', () => {
-  test.each(TYPICAL)('%s is watched to its end, then done whole with every answer right', async (id) => {
+  // How every other lesson goes is arithmetic (tests/unit/lessons-machine.test.ts) and layout (lessons-look.test.ts).
+  test('a lesson is watched to its end, then done whole with every answer right', async () => {
+    const id = 'foundation';
     const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });
     const { page } = app;
     const before = await readSnapshot(page);
@@ -136,7 +171,8 @@ describe('by keys on a desktop', () => {
       return { name: element.textContent?.replace(/\s+/g, ' ').trim() ?? '', tag: element.tagName };
     });
 
-  test.each(TYPICAL)('%s: a wrong answer is told place, expected and got; then put right', async (id) => {
+  test('a wrong answer is told place, expected and got; then put right', async () => {
+    const id = 'miscounts';
     const app = await openApp({ reducedMotion: true });
     const { page } = app;
     await openLessons(app);
@@ -201,23 +237,15 @@ describe('help on the way', () => {
     await card(page, 'edging')
       .getByRole('button', { name: sayLevel('all-hidden') })
       .click();
-    let [shown, skipped] = [0, 0];
-    const done = await goThrough(page, 'edging', async ({ stage }) => {
-      if (stage !== 'asking') return press(page, /^Next/).click();
-      if (shown > skipped) {
-        skipped += 1;
-        return press(page, 'Leave it out').click();
-      }
-      shown += 1;
-      await press(page, 'Hint').click();
-      expect((await read(page)).stage).toBe('asking');
-      expect(await sheet(page).locator('.lesson-nudge').textContent()).toMatch(/^[A-Z].*[.?]$/);
-      await press(page, 'Show me').click();
-      const worked = await read(page);
-      expect(worked.stage).toBe('told');
-      expect(worked.said).toMatch(/^(?:1 double crochet|Needle under)/);
-      expect(await sheet(page).locator('.lesson-pictures svg').count()).toBe(1);
-    });
+    const pressed = await passThrough(page, [['Hint', 'Show me'], ['Leave it out']]);
+    const done = await read(page);
+    const hinted = pressed.filter(({ stage, nudge }) => stage === 'asking' && nudge !== '');
+    for (const { nudge } of hinted) expect(nudge).toMatch(/^[A-Z].*[.?]$/);
+    const worked = pressed.filter(({ said }) => /^(?:1 double crochet|Needle under)/.test(said));
+    for (const { stage, pictures } of worked) expect([stage, pictures]).toEqual(['told', 1]);
+    const shown = worked.length;
+    expect(hinted.length).toBe(shown);
+    const skipped = asked('edging').length - shown;
     expect(shown).toBeGreaterThan(1);
     expect(skipped).toBeGreaterThan(1);
     expect(done.score).toBe(`0 of ${shown + skipped} right.`);
@@ -233,11 +261,8 @@ describe('help on the way', () => {
     await card(page, 'foundation')
       .getByRole('button', { name: sayLevel('last-hidden') })
       .click();
-    const stages: string[] = [];
-    await goThrough(page, 'foundation', ({ stage }) => {
-      stages.push(stage);
-      return stage === 'asking' ? press(page, 'Leave it out').click() : press(page, /^Next/).click();
-    });
+    const begun = (await read(page)).stage;
+    const stages = [begun, ...(await passThrough(page, [['Leave it out']])).map(({ stage }) => stage)];
     const first = stages.indexOf('asking');
     expect(first).toBeGreaterThan(1);
     expect(stages.slice(0, first).every((stage) => stage === 'showing')).toBe(true);
@@ -251,11 +276,10 @@ describe('help on the way', () => {
     const app = await openApp();
     const { page } = app;
     await openLessons(app);
-    await card(page, 'foundation')
+    await card(page, 'joining')
       .getByRole('button', { name: sayLevel('show') })
       .click();
-    await press(page, /^Next/).click();
-    await press(page, /^Next/).click();
+    for (let i = 0; i < 3; i++) await press(page, /^Next/).click();
     const words = () =>
       page.evaluate(() => {
         const shown = document.querySelector<HTMLElement>('.lesson-words');
@@ -267,7 +291,7 @@ describe('help on the way', () => {
     const moving = await words();
     expect(moving.count).toBeGreaterThan(3);
     expect(moving.count).toBeLessThanOrEqual(12);
-    // Six moves, 0.7 s each.
+    // Two moves, 0.7 s each.
     await expect.poll(async () => (await words()).count, { timeout: 10_000 }).toBeGreaterThan(20);
     expect((await words()).height).toBe(moving.height);
     app.expectClean();
@@ -280,7 +304,7 @@ describe('help on the way', () => {
     await card(page, 'whole')
       .getByRole('button', { name: sayLevel('show') })
       .click();
-    await goThrough(page, 'whole', () => press(page, /^Next/).click());
+    await passThrough(page, []);
     const views = () => page.evaluate(() => window.ringtrue!.snapshot().settings.arrangement);
     expect(await views()).toBe('together');
     await press(page, 'See it turn').click();
@@ -312,7 +336,7 @@ describe('help on the way', () => {
       expect((await heard()).length).toBe(i);
       await press(page, /^Next/).click();
       // The movement of the stitch changes the picture only.
-      await page.waitForTimeout(400);
+      for (let frames = 0; frames < 4; frames++) await drawn(page);
     }
     expect(await heard()).toHaveLength(4);
     expect((await heard())[2]).toMatch(
@@ -321,6 +345,8 @@ describe('help on the way', () => {
     app.expectClean();
   });
 });
+
+const ODD = '{"foundation":{"levels":["show",7],"lastDay":"soon"},"__proto__":1';
 
 describe('what was learnt', () => {
   const at = (day: string): Date => new Date(`${day}T18:30:00`);
@@ -331,9 +357,7 @@ describe('what was learnt', () => {
     await card(page, id)
       .getByRole('button', { name: sayLevel(level) })
       .click();
-    await goThrough(page, id, ({ stage }) =>
-      stage === 'asking' ? press(page, 'Leave it out').click() : press(page, /^Next/).click(),
-    );
+    await passThrough(page, [['Leave it out']]);
     await press(page, 'All lessons').click();
   }
 
@@ -368,7 +392,7 @@ describe('what was learnt', () => {
   });
 
   test('a reload leads back into the lesson, at the step where it was left, and not once it was left', async () => {
-    const app = await openApp({ fresh: true, reducedMotion: true });
+    const app = await openApp({ reducedMotion: true });
     const { page } = app;
     const reload = async () => {
       await page.reload();
@@ -389,9 +413,9 @@ describe('what was learnt', () => {
   });
 
   test('odd things in its place on the device do no harm', async () => {
-    const app = await openApp({
-      storage: { 'ringtrue.lessons': '{"foundation":{"levels":["show",7],"lastDay":"soon"},"__proto__":1' },
-    });
+    const app = await openApp();
+    // It is read when the lessons are first opened.
+    await app.page.evaluate((odd) => localStorage.setItem('ringtrue.lessons', odd), ODD);
     await openLessons(app);
     expect(plainly(await levels(app.page, 'foundation'))).toEqual(['Watch', 'Finish it', 'Do it all']);
     app.expectClean();
