@@ -23,7 +23,12 @@ const tour = (page: Page, level: string): Promise<Tour> =>
       sheet.querySelector(selector)?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
     const press = (name: string, within: ParentNode = sheet): void => {
       const buttons = [...within.querySelectorAll<HTMLElement>('button')];
-      buttons.find((button) => button.textContent?.replace(/\s+/g, ' ').trim().startsWith(name))?.click();
+      const found = buttons.find((button) =>
+        button.textContent?.replace(/\s+/g, ' ').trim().startsWith(name),
+      );
+      // As a key presses it: the focus is there.
+      found?.focus();
+      found?.click();
     };
     const look = (): string[] => {
       const stage = stageNow();
