@@ -64,12 +64,33 @@ async function leave({ page }: App): Promise<void> {
   await page.mouse.move(0, 0);
 }
 
+/** Prints what the page of a failed test says, and what was asked of the server: enough to see what never came. */
+async function tellOf({ page, record }: App): Promise<void> {
+  const seen = await page
+    .evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      const { installing, waiting, active } = registration ?? {};
+      const fetched = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
+      return {
+        notices: document.querySelector('.notices')?.textContent,
+        workers: [installing, waiting, active, navigator.serviceWorker.controller].map((one) => one?.state),
+        fetched: fetched.map(({ name, startTime, duration, workerStart, transferSize }) =>
+          [name.split('/').pop(), startTime, duration, workerStart, transferSize].join(' '),
+        ),
+      };
+    })
+    .catch(String);
+  const { requests, ...wrongs } = record;
+  console.error(JSON.stringify({ seen, wrongs, requests: requests.slice(-20) }, null, 1));
+}
+
 /** The app in a page that may have been used before. */
 export async function takePage(base: string, options: OpenOptions): Promise<App> {
   const kind = kindOf(options);
   const app = idle.get(kind) ?? (await newWatchedPage(await theBrowser(), base, options));
   idle.delete(kind);
   afterThisTest(async (hasFailed) => {
+    if (hasFailed) await tellOf(app);
     if (hasFailed || idle.has(kind) || app.page.isClosed()) return app.close();
     await leave(app);
     idle.set(kind, app);

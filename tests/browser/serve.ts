@@ -1,7 +1,7 @@
 /** Builds the page and serves it for tests and pictures, by the builder's own preview, from a folder of its own. */
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { preview } from 'vite';
 import { root, runPackage } from '../setup/shell.mjs';
 
@@ -21,18 +21,25 @@ export async function buildInto(folder: string): Promise<boolean> {
   return (await runPackage('vite/bin/vite.js', words, { NODE_ENV: 'production' })) === 0;
 }
 
-const newFolder = (): string => mkdtempSync(join(tmpdir(), 'ringtrue-'));
-
 /** @throws where it cannot be built: there is nothing to look at */
 export async function serveBuilt(): Promise<Server> {
-  const folder = newFolder();
+  const run = mkdtempSync(join(tmpdir(), 'ringtrue-'));
+  const folder = join(run, 'built');
   if (!(await buildInto(folder))) throw new Error('The build failed.');
-  return serve(folder);
+  const server = await serve(folder);
+  const close = async (): Promise<void> => {
+    await server.close();
+    rmSync(run, { recursive: true, force: true });
+  };
+  return { ...server, close };
 }
 
-/** Serves a copy that only this caller sees. `headers` are sent beside or instead of the usual ones. */
+/**
+ * Serves a copy that only this caller sees. `headers` are sent beside or instead of the usual ones. Its folder lies
+ * beside what it is a copy of and goes with that, as a file may still be on its way when the server is closed.
+ */
 export async function serveCopy(of: string, headers?: Record<string, string>): Promise<Server> {
-  const folder = newFolder();
+  const folder = mkdtempSync(join(dirname(of), 'copy-'));
   cpSync(of, folder, { recursive: true });
   return serve(folder, headers);
 }
@@ -49,9 +56,6 @@ async function serve(folder: string, headers?: Record<string, string>): Promise<
     folder,
     read: (file) => readFileSync(join(folder, file), 'utf8'),
     write: (file, text) => writeFileSync(join(folder, file), text),
-    async close() {
-      await server.close();
-      rmSync(folder, { recursive: true, force: true });
-    },
+    close: () => server.close(),
   };
 }
