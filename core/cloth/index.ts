@@ -3,7 +3,7 @@ export { type Candidate, type CountsWanted, countsFor, type SideCandidates } fro
 export { cutCloth } from './cut.ts';
 export { type Layout, layOut } from './layout.ts';
 export { lieBand } from './lies.ts';
-export { type LengthUnit, meanOf, mmPerInch, toTape } from './measuring.ts';
+export { type LengthUnit, meanOf, mmPerInch, type Rounding, toTape } from './measuring.ts';
 export { type Pad, type PadRule, padFor, padRules, padSizes } from './pad.ts';
 export { type Pin, pinsFor, pinsForRound } from './pins.ts';
 export { machineThread, type SewingPlan, sewByHand } from './sewing.ts';

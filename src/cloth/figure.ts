@@ -82,7 +82,7 @@ export function writeFigure({ box, says, shapes }: Figure, title: string, yarns:
 
 function writeShape(shape: Shape, paint: Record<Ink, Paint>): string {
   const { fill, stroke, opacity, weight } = paint[shape.ink];
-  const look = `fill="${fill}"${opacity === undefined ? '' : ` opacity="${opacity}"`}`;
+  const look = `class="${shape.ink}" fill="${fill}"${opacity === undefined ? '' : ` opacity="${opacity}"`}`;
   if (shape.kind === 'dot')
     return `<circle cx="${rounded(shape.x)}" cy="${rounded(shape.y)}" r="${rounded(shape.r)}" ${look}/>`;
   if (shape.kind === 'path') {

@@ -12,10 +12,10 @@ import {
   pieceBox,
   pieceCorners,
   pieceSides,
+  type Rounding,
 } from '../../core/index.ts';
 import type { Units } from '../state/snapshot.ts';
-import { acrossOf, laidWords, sideName, turnedWords } from '../words/cloth/figures.ts';
-import { sayLength } from '../words/cloth/lengths.ts';
+import { acrossOf, edgeLength, laidWords, sideName, turnedWords } from '../words/cloth/figures.ts';
 import type { Figure, Ink, Shape } from './figure.ts';
 
 /** A piece seen from the right side of the cloth: the mirror image of the front's. */
@@ -98,7 +98,7 @@ export function laidPicture(laid: Laid): Figure {
         dash: [7 * scale, 4 * scale],
       },
       ...pins.flatMap((pin) => pinShapes(pin, sheet, depth)),
-      ...sideLabels(cut, sheet),
+      ...sideLabels(cut, sheet, 'up'),
       ...middleWords(words.inside, scale),
     ],
   };
@@ -116,7 +116,7 @@ export function turnedPicture(laid: Pick<Laid, 'plan' | 'faces' | 'units'>): Fig
       band(sheet, 'edging', finishedBack, seam),
       band(sheet, 'cloth', seam, null),
       { kind: 'path', ink: 'outline', d: outline(sheet, finishedBack), width: 1.4 * sheet.scale },
-      ...sideLabels(finishedBack, sheet),
+      ...sideLabels(finishedBack, sheet, 'nearest'),
       ...middleWords(words.inside, sheet.scale),
     ],
   };
@@ -133,7 +133,7 @@ const middleWords = (lines: readonly string[], scale: number): Shape[] =>
   }));
 
 /** "side 1" and its length, outside each side; the width below a round piece. */
-function sideLabels(piece: Piece, { plan, faces, units, scale }: Sheet): Shape[] {
+function sideLabels(piece: Piece, { plan, faces, units, scale }: Sheet, rounding: Rounding): Shape[] {
   const size = 17 * scale;
   if (piece.shape === 'round')
     return [
@@ -143,7 +143,7 @@ function sideLabels(piece: Piece, { plan, faces, units, scale }: Sheet): Shape[]
         x: 0,
         y: piece.diameter / 2 + 20 * scale,
         size,
-        text: acrossOf(piece.diameter, units),
+        text: acrossOf(edgeLength(piece.diameter, units, rounding)),
       },
     ];
   const points = pointsOf(piece, centreOf(piece, plan.panel));
@@ -157,7 +157,7 @@ function sideLabels(piece: Piece, { plan, faces, units, scale }: Sheet): Shape[]
     const isUpright = Math.abs(nx) > 0.7;
     const gap = (isUpright ? 46 : 18) * scale;
     const [x, y] = [(from.x + to.x) / 2 + nx * gap, (from.y + to.y) / 2 + ny * gap];
-    const text = sayLength(lengths[side] as number, units);
+    const text = edgeLength(lengths[side] as number, units, rounding);
     const name = { ink: 'word', size: 15 * scale, text: sideName(faces.indexOf(side) + 1) } as const;
     return isUpright
       ? [

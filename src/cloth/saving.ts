@@ -38,7 +38,10 @@ export function figureOf(
   });
 }
 
-export function fileOf(place: Place, what: keyof typeof FILE_NAMES): { name: string; text: string } | null {
+export function fileOf(
+  place: Pick<Place, 'cloth' | 'snapshot'>,
+  what: keyof typeof FILE_NAMES,
+): { name: string; text: string } | null {
   const figure = figureOf(place, what);
   if (!figure) return null;
   const { project, settings } = place.snapshot;

@@ -107,7 +107,12 @@ export const clothScenes: PictureScene[] = [
       ...typed({ 'side.0': '60', 'side.1': '40', 'side.2': '52', 'side.3': '30', 'cloth.front': 'cloth' }),
       { type: 'SHOW', tab: 'edge' },
     ],
-    steps: (page) => page.locator('.recipe-part').last().scrollIntoViewIfNeeded(),
+    // The part before the last: the join comes after it.
+    steps: async (page) =>
+      page
+        .locator('.recipe-part')
+        .nth(-2)
+        .evaluate((part) => part.scrollIntoView({ block: 'end' })),
     devices: ['phone'],
   },
   {

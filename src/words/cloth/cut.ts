@@ -5,29 +5,30 @@ import {
   lieBand,
   type Piece,
   pieceBox,
+  type Rounding,
   toTape,
 } from '../../../core/index.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
 import { listed, sayLength, sayPitch, saySize, signed } from './lengths.ts';
 
-/** "42.5 × 42.5 cm", "37.6 cm across", or the sides of a polygon. */
-export function sayPiece(piece: Piece, units: Units): string {
-  if (piece.shape === 'round') return `${sayLength(piece.diameter, units)} across`;
-  if (piece.shape === 'rectangle') return saySize(piece.width, piece.height, units);
+/** "42.5 × 42.5 cm", "37.6 cm across", or the sides of a polygon; to the nearest step of a tape, or the next above. */
+export function sayPiece(piece: Piece, units: Units, rounding: Rounding = 'nearest'): string {
+  const tape = (mm: number): number => toTape(mm, units, rounding);
+  if (piece.shape === 'round') return `${sayLength(tape(piece.diameter), units)} across`;
+  if (piece.shape === 'rectangle') return saySize(tape(piece.width), tape(piece.height), units);
   const [first] = piece.sides as [number];
   const alike = piece.sides.every((side) => Math.abs(side - first) < 0.5);
-  if (alike) return `${piece.sides.length} sides of ${sayLength(first, units)}`;
+  if (alike) return `${piece.sides.length} sides of ${sayLength(tape(first), units)}`;
   const { width, height } = pieceBox(piece);
-  return `in a box of ${saySize(width, height, units)}`;
+  return `in a box of ${saySize(tape(width), tape(height), units)}`;
 }
 
 /** A piece by the box around it: "42.5 cm by 40 cm". */
-export function sayOutline(piece: Piece, units: Units): string {
+export function sayOutline(piece: Piece, units: Units, rounding: Rounding = 'nearest'): string {
   const { width, height } = pieceBox(piece);
-  return piece.shape === 'round'
-    ? `${sayLength(width, units)} across`
-    : `${sayLength(width, units)} by ${sayLength(height, units)}`;
+  const [across, down] = [width, height].map((mm) => sayLength(toTape(mm, units, rounding), units));
+  return piece.shape === 'round' ? `${across} across` : `${across} by ${down}`;
 }
 
 export const CUT = {
@@ -41,17 +42,11 @@ export const CUT = {
 } as const;
 
 /** The cut to the next step of a tape above: too large can be trimmed. */
-export function sayCut({ cut }: ClothPlan, units: Units): { size: string; isRounded: boolean } {
-  const up = (mm: number): number => toTape(mm, units, 'up');
-  const rounded: Piece =
-    cut.shape === 'round'
-      ? { shape: 'round', diameter: up(cut.diameter) }
-      : cut.shape === 'rectangle'
-        ? { shape: 'rectangle', width: up(cut.width), height: up(cut.height) }
-        : { ...cut, sides: cut.sides.map(up) };
-  const { width, height } = pieceBox(cut);
-  const isRounded = Math.abs(up(width) - width) > 0.05 || Math.abs(up(height) - height) > 0.05;
-  return { size: sayPiece(rounded, units), isRounded };
+export function sayCut({ cut }: Pick<ClothPlan, 'cut'>, units: Units): { size: string; isRounded: boolean } {
+  const isRounded = Object.values(pieceBox(cut)).some(
+    (length) => Math.abs(toTape(length, units, 'up') - length) > 0.05,
+  );
+  return { size: sayPiece(cut, units, 'up'), isRounded };
 }
 
 /** More than 1 piece. Of a front of cloth, half are for fronts. */

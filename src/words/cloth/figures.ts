@@ -1,5 +1,5 @@
 /** Words on and about the drawings of the cloth. */
-import type { Piece } from '../../../core/index.ts';
+import { type Piece, type Rounding, toTape } from '../../../core/index.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
 import { sayOutline } from './cut.ts';
@@ -9,7 +9,7 @@ import { sayLength } from './lengths.ts';
 export type FigureWords = { says: string; inside: string[] };
 
 export const laidWords = (cut: Piece, seam: Piece, units: Units): FigureWords => ({
-  says: `The cloth from its right side, ${sayOutline(cut, units)}, with the strip face down on its edge`,
+  says: `The cloth from its right side, ${sayOutline(cut, units, 'up')}, with the strip face down on its edge`,
   inside: ['right side of the cloth', 'strip face down', `seam ${sayOutline(seam, units)}`],
 });
 
@@ -18,7 +18,11 @@ export const turnedWords = (back: Piece, units: Units): FigureWords => ({
   inside: ['turned', 'right side of the cloth'],
 });
 
-export const acrossOf = (diameter: number, units: Units): string => `${sayLength(diameter, units)} across`;
+/** A length at the edge it measures; of a cut as it is told, to the next step of a tape above. */
+export const edgeLength = (mm: number, units: Units, rounding: Rounding): string =>
+  sayLength(toTape(mm, units, rounding), units);
+
+export const acrossOf = (length: string): string => `${length} across`;
 
 export const sideName = (side: number): string => `side ${side}`;
 

@@ -4,7 +4,7 @@ import type { Cloth } from '../../state/cloth-types.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many, ordinal } from '../numbers.ts';
 import type { Sentences } from '../walk/telling.ts';
-import { sayPiece } from './cut.ts';
+import { sayCut, sayPiece } from './cut.ts';
 import { listed, sayLength } from './lengths.ts';
 
 type More = (cloth: Cloth & { pins: readonly Pin[] }, units: Units) => Partial<Sentences>;
@@ -33,7 +33,7 @@ const MORE: Partial<Record<StepKind, More>> = {
   'lay-strip': ({ plan }, units) =>
     plan
       ? {
-          check: `The cloth is cut ${sayPiece(plan.cut, units)}. Base chains on the raw edge, edging towards the middle.`,
+          check: `The cloth is cut ${sayCut(plan, units).size}. Base chains on the raw edge, edging towards the middle.`,
         }
       : {},
   'cloth-centres': ({ pins, shape }, units) => ({
