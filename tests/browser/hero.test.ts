@@ -71,6 +71,22 @@ describe('the picture of the stitch', () => {
     },
   );
 
+  test('on a desktop no step but a question changes the size of the drawing beside it', async () => {
+    const app = await openApp({ reducedMotion: true });
+    const { page } = app;
+    await setSmallPanel(page);
+    await answerAll(page);
+    const sizes = new Map<string, string[]>();
+    for (const to of await firstOfEachKind(page)) {
+      await sendEvent(page, { type: 'JUMP', to });
+      await drawn(page);
+      const { kind, board } = await seen(page);
+      sizes.set(JSON.stringify(board), [...(sizes.get(JSON.stringify(board)) ?? []), kind]);
+    }
+    expect([...sizes.values()].slice(1)).toEqual([]);
+    app.expectClean();
+  });
+
   test('makes room for close-up and whole at one tap each, and comes back', async () => {
     const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });
     const { page } = app;

@@ -42,7 +42,8 @@ const CLOTH: RuleFor[] = [
   rule('Running stitch all round: over 1 stitch, under the next\\.', (hands) =>
     doing(hands, 'sew', 'pin all'),
   ),
-  rule('Strong thread, its end made fast; through strip and cloth, just below the edging\\.'),
+  rule('Strong thread, made fast\\.'),
+  rule('Through strip and cloth, just below the edging\\.'),
   rule('Sew back the other way and fill the gaps\\.', (hands) => doing(hands, 'sew back', 'sew')),
   rule('No gap is left on either side\\.'),
   rule("Weave the thread's end through the {tallMany}, and make it fast\\.", (hands) =>

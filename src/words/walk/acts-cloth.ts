@@ -45,7 +45,7 @@ export const CLOTH: Record<ClothKind, (telling: Telling) => Sentences> = {
   }),
   'sew-out': () => ({
     act: 'Running stitch all round: over 1 stitch, under the next.',
-    check: 'Strong thread, its end made fast; through strip and cloth, just below the edging.',
+    check: 'Strong thread, made fast. Through strip and cloth, just below the edging.',
     caution: 'Keep needles and blades away from small children.',
   }),
   'sew-back': () => ({
