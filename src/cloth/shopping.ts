@@ -8,16 +8,9 @@ import { layoutOf, padOf, selvedge } from '../state/cloth-stock.ts';
 import { sayCut } from '../words/cloth/cut.ts';
 import { opening } from '../words/cloth/fields.ts';
 import { SAVE_LAYOUT, TRUE_SIZE } from '../words/cloth/figures.ts';
-import { sayBand, sayLong } from '../words/cloth/lengths.ts';
+import { sayBand, sayLong, sayRough } from '../words/cloth/lengths.ts';
 import { sayThread, sayThreadDefaults, sayThreadEnds } from '../words/cloth/making.ts';
-import {
-  MACHINE_THREAD,
-  SHOPPING,
-  sayPieceOf,
-  saySelvedge,
-  sayThreadLong,
-  sayTooNarrow,
-} from '../words/cloth/shopping.ts';
+import { MACHINE_THREAD, SHOPPING, sayPieceOf, saySelvedge, sayTooNarrow } from '../words/cloth/shopping.ts';
 import { PAD_WAITS, sayLayout, sayPad, sayPadSize, toBuy } from '../words/cloth/stock.ts';
 import { showFigure } from './figure.ts';
 import { measureField } from './measure-field.ts';
@@ -108,8 +101,8 @@ function threadAmount({ cloth, snapshot }: Place): string {
   if (!cloth.plan) return SHOPPING.measureFirst;
   const strips = cloth.isMirrored ? 2 : 1;
   return cloth.isByMachine
-    ? sayBand(machineThread(seamLength(cloth.plan) * strips), (mm) => sayThreadLong(mm, units))
-    : sayThreadLong((cloth.sewing?.cut ?? 0) * strips, units);
+    ? sayBand(machineThread(seamLength(cloth.plan) * strips), (mm) => sayRough(mm, units))
+    : sayRough((cloth.sewing?.cut ?? 0) * strips, units);
 }
 
 function threadDetails(place: Place): TemplateResult {

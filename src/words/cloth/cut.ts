@@ -10,7 +10,7 @@ import {
 } from '../../../core/index.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
-import { listed, sayLength, sayPitch, saySize, signed } from './lengths.ts';
+import { listed, sayGauge, sayLength, saySize, signed } from './lengths.ts';
 
 /** "42.5 × 42.5 cm", "37.6 cm across", or the sides of a polygon; to the nearest step of a tape, or the next above. */
 export function sayPiece(piece: Piece, units: Units, rounding: Rounding = 'nearest'): string {
@@ -99,7 +99,7 @@ export type LieAt = { units: Units; corners: boolean; seam: number };
 const cornersOpen = ({ what, percent, length }: Comparison, { corners, seam }: LieAt): boolean =>
   what === 'base-on-cut' && corners && percent < 0 && length >= seam * (1 - lieBand.stretch / 100);
 
-/** "The strip's tops on the seam: +3.8 %, 3 stitches over." */
+/** "The strip's tops on the seam: +4 %, 3 stitches over." A stretch measured on crochet tells no finer than whole percents. */
 export function sayLie(comparison: Comparison, at: LieAt): SaidLie {
   const { what, length, along, percent, stitches, give, lies, mend } = comparison;
   const { units } = at;
@@ -130,12 +130,11 @@ export function sayLieTag({ lies, cut }: ClothPlan): string {
 
 function thenOf(percent: number, lies: Comparison['lies'], mend: Comparison['mend'], units: Units): string {
   const mending = mend
-    ? ` It fits at ${sayPitch(mend.pitch, units)} a stitch: another hook. Or with ${many(mend.count, 'stitch', 'stitches')}.`
+    ? ` It fits at ${sayGauge(mend.pitch, units)}: another hook. Or with ${many(mend.count, 'stitch', 'stitches')}.`
     : '';
-  if (lies === 'slack')
-    return `Too slack: more than ${lieBand.slack} %. It stands in waves that patting will not take out.${mending}`;
+  if (lies === 'slack') return `Too slack: it stands in waves that patting will not take out.${mending}`;
   if (lies === 'stretched')
-    return `Stretched by more than ${lieBand.stretch} %. It pulls the cloth together or will not reach.${mending}`;
+    return `Stretched too far: it pulls the cloth together or will not reach.${mending}`;
   if (percent > 0.5) return 'Slack: pat it flat, evenly between the pins.';
   return percent < -0.5 ? 'A little stretch: ease it out evenly between the pins.' : 'It lies flat.';
 }

@@ -1,4 +1,7 @@
-/** Lengths, weights and counts in sentences. Rounded here and nowhere else: to the mm, or to an eighth of an inch. */
+/**
+ * Lengths, weights and counts in sentences. Rounded here and nowhere else: to the mm, or to an eighth of an inch; what is
+ * bought, only as finely as shops sell and makers measure.
+ */
 import type { Units } from '../../state/snapshot.ts';
 
 const mmPerInch = 25.4;
@@ -8,12 +11,10 @@ const withUnitName = (unit: string, most: number): Intl.NumberFormat =>
   new Intl.NumberFormat('en-GB', { style: 'unit', unit, maximumFractionDigits: most });
 const formats = {
   centimetres: withUnitName('centimeter', 1),
-  metres: withUnitName('meter', 2),
+  metres: withUnitName('meter', 1),
   grams: withUnitName('gram', 0),
-  fineGrams: withUnitName('gram', 1),
-  millimetres: withUnitName('millimeter', 1),
   plain: number(1),
-  yards: number(2),
+  whole: number(0),
   money: new Intl.NumberFormat('en-GB', { minimumFractionDigits: 2, maximumFractionDigits: 2 }),
 } as const;
 
@@ -41,16 +42,35 @@ export const sayLength = (mm: number, units: Units): string =>
 export const saySize = (width: number, height: number, units: Units): string =>
   `${lengthText(width, units)} × ${sayLength(height, units)}`;
 
-/** A long length: metres or yards. */
+const mmPerYard = 914.4;
+
+/** A long length: metres to a tenth, or yards to an eighth. */
 export const sayLong = (mm: number, units: Units): string =>
-  units === 'cm' ? formats.metres.format(mm / 1000) : `${formats.yards.format(mm / 914.4)}\u00a0yd`;
+  units === 'cm' ? formats.metres.format(mm / 1000) : `${sayEighths(mm / mmPerYard)}\u00a0yd`;
 
-/** A length of a stitch: mm, or hundredths of an inch, of which eighths would say nothing. */
-export const sayPitch = (mm: number, units: Units): string =>
-  units === 'cm' ? formats.millimetres.format(mm) : `${formats.yards.format(mm / mmPerInch)}\u00a0in`;
+/** What is bought by the metre or yard and reckoned roughly: to halves up to 10, and whole beyond; up, or down for the low end of a band. */
+export function sayRough(mm: number, units: Units, way: 'up' | 'down' = 'up'): string {
+  const unit = units === 'cm' ? 1000 : mmPerYard;
+  const step = mm < 10 * unit ? unit / 2 : unit;
+  const steps = mm / step;
+  return sayLong((way === 'up' ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9)) * step, units);
+}
 
-export const sayGrams = (grams: number): string =>
-  (grams < 10 ? formats.fineGrams : formats.grams).format(grams);
+/** How closely stitches stand, as it is counted along a ruler: to half a stitch in 10 cm, or in 4 in. */
+export function sayGauge(pitch: number, units: Units): string {
+  const [along, says] = units === 'cm' ? [100, '10 cm'] : [4 * mmPerInch, '4\u00a0in'];
+  const stitches = Math.round((2 * along) / pitch) / 2;
+  return `${units === 'cm' ? formats.plain.format(stitches) : sayEighths(stitches)} stitches in ${says}`;
+}
+
+/** What a length is off by: "+0.3 cm", "−1/8 in"; empty where a tape shows no difference. */
+export function sayOff(mm: number, units: Units): string {
+  const isSeen = lengthText(Math.abs(mm), units) !== '0';
+  return isSeen ? `${mm > 0 ? '+' : '\u2212'}${sayLength(Math.abs(mm), units)}` : '';
+}
+
+/** Kitchen scales show grams. */
+export const sayGrams = (grams: number): string => formats.grams.format(grams);
 
 export const sayMoney = (amount: number): string => formats.money.format(amount);
 
@@ -59,12 +79,12 @@ export const sayNumber = (value: number): string => formats.plain.format(value);
 /** A band as one number where both ends read the same: "12–15 m". */
 export function sayBand([least, most]: readonly [number, number], say: (value: number) => string): string {
   const [low, high] = [say(least), say(most)];
-  return low === high ? low : `${low.replace(/\s.*$/, '')}–${high}`;
+  return low === high ? low : `${low.replace(/\s\S+$/, '')}–${high}`;
 }
 
-/** "+3.8 %", "−2 %", with a true minus. */
-export const signed = (value: number, most = 1): string => {
-  const text = number(most).format(Math.abs(value));
+/** "+4", "−2", whole, with a true minus. */
+export const signed = (value: number): string => {
+  const text = formats.whole.format(Math.abs(value));
   return text === '0' ? '0' : `${value > 0 ? '+' : '\u2212'}${text}`;
 };
 

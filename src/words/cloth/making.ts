@@ -3,7 +3,7 @@ import type { Pin, SewingPlan } from '../../../core/index.ts';
 import type { Dialect, Units } from '../../state/snapshot.ts';
 import { many, ordinal } from '../numbers.ts';
 import { dialectName, term } from '../terms.ts';
-import { lengthText, listed, sayLength, sayLong } from './lengths.ts';
+import { lengthText, listed, sayLength, sayRough } from './lengths.ts';
 
 /** "the 41st stitch", "between the 40th and 41st stitch". */
 const sayPinStitch = ({ stitch, isBetween, kind }: Pin): string => {
@@ -27,7 +27,7 @@ const sayPasses = ({ over }: SewingPlan, side: number): string =>
   `out over ${over.out[side]}, back over ${over.back[side]}`;
 
 export const sayThread = ({ lengths, cut }: SewingPlan, working: number, units: Units): string =>
-  `${many(2 * lengths, 'length')} of ${sayLength(working, units)}: ${many(lengths, 'length')} out and ${lengths} back, ${sayLong(cut, units)} in all.`;
+  `${many(2 * lengths, 'length')} of ${sayLength(working, units)}: ${many(lengths, 'length')} out and ${lengths} back, ${sayRough(cut, units)} in all.`;
 
 export const sayThreadEnds = (dialect: Dialect): string =>
   `Make both ends fast in the ${term('treble', dialect, 'many')}, and change away from corners.`;

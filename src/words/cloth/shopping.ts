@@ -4,7 +4,7 @@ import type { Price } from '../../state/cloth-fields.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
 import { opening } from './fields.ts';
-import { sayLength, sayLong, sayMoney } from './lengths.ts';
+import { sayLength, sayMoney } from './lengths.ts';
 import { sayNeedShort } from './stock.ts';
 
 export const SHOPPING = {
@@ -46,12 +46,6 @@ export const sayTooNarrow = (wanted: number, units: Units): string =>
 
 export const sayPieceOf = (size: string, isTwice: boolean): string =>
   `a piece ${size}${isTwice ? ', twice' : ''}`;
-
-/** Thread is told up to the next tenth: too much can be kept. */
-export const sayThreadLong = (mm: number, units: Units): string => {
-  const step = units === 'cm' ? 100 : 91.44;
-  return sayLong(Math.ceil(mm / step - 1e-9) * step, units);
-};
 
 export const MACHINE_THREAD = 'Upper and lower together: 2.5 times the seam, and 10 to 15 % for waste.';
 

@@ -4,6 +4,7 @@ import {
   ballsFor,
   type Enough,
   type Layout,
+  mmPerInch,
   type Pad,
   type PadRule,
   padRules,
@@ -15,7 +16,7 @@ import type { YarnField } from '../../state/cloth-fields.ts';
 import type { Becomes } from '../../state/cloth-types.ts';
 import type { Units } from '../../state/snapshot.ts';
 import { many } from '../numbers.ts';
-import { lengthText, sayBand, sayGrams, sayLength, sayLong, saySize } from './lengths.ts';
+import { lengthText, sayBand, sayGrams, sayLength, sayLong, sayRough, saySize } from './lengths.ts';
 
 export const YARN_PARTS: Record<YarnField, string> = {
   foundation: 'foundation',
@@ -23,15 +24,20 @@ export const YARN_PARTS: Record<YarnField, string> = {
   join: 'join',
 };
 
-/** "about 18–27 m" or "13.9 m, 5.5 g". */
+/** "about 18–27 m" or "14 m, 6 g". Up, for what is left over can be kept; a band from print outwards both ways. */
 export function sayNeedShort(need: YarnNeed, units: Units): string {
-  const metres = need.metres && sayBand(need.metres, (value) => sayLong(Math.ceil(value * 10) * 100, units));
-  const grams = need.grams && sayBand(need.grams, (value) => sayGrams(Math.ceil(value * 2) / 2));
+  const isBand = need.from === 'published';
+  const metres =
+    need.metres &&
+    sayBand(need.metres, (value) =>
+      sayRough(value * 1000, units, isBand && value === need.metres?.[0] ? 'down' : 'up'),
+    );
+  const grams = need.grams && sayBand(need.grams, (value) => sayGrams(Math.ceil(value)));
   const amount = [metres, grams].filter(Boolean).join(', ');
-  return need.from === 'published' ? `about ${amount}` : amount;
+  return isBand ? `about ${amount}` : amount;
 }
 
-/** "Somewhere in 18–27 m: a rough band from print", "13.9 m, 5.5 g". */
+/** "Somewhere in 18–27 m: a rough band from print", "14 m, 6 g". */
 export function sayNeed(need: YarnNeed, units: Units): string {
   if (need.from === 'nothing')
     return need.part === 'join'
@@ -92,9 +98,12 @@ export const sayPadRule = (rule: PadRule, units: Units): string =>
 /** What goes in, by what it becomes. */
 export const sayInside = (becomes: Becomes, pad: string): string => (becomes === 'cover' ? 'form' : pad);
 
-/** "43.4 × 43.2 cm": for a line of the list. */
-export const sayPadSize = ({ width, height, isRound }: Pad, units: Units): string =>
-  isRound ? `${sayLength(width, units)} across` : saySize(width, height, units);
+/** "43.5 × 43 cm": for a line of the list. Pads give: to half a cm, or a quarter of an inch. */
+export function sayPadSize({ width, height, isRound }: Pad, units: Units): string {
+  const step = units === 'cm' ? 5 : mmPerInch / 4;
+  const [across, down] = [width, height].map((mm) => Math.round(mm / step) * step) as [number, number];
+  return isRound ? `${sayLength(across, units)} across` : saySize(across, down, units);
+}
 
 export function sayPad(pad: Pad, units: Units): string {
   const sizes = pad.sold.map((size) => sayLength(size, units)).join(' or ');

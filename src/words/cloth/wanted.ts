@@ -2,7 +2,7 @@
 import type { Candidate, Note, PadRule } from '../../../core/index.ts';
 import type { Dialect, Units } from '../../state/snapshot.ts';
 import { many, manyOf } from '../numbers.ts';
-import { sayLength, saySize, signed } from './lengths.ts';
+import { sayLength, sayOff, saySize } from './lengths.ts';
 
 export const WANTED = {
   heading: 'Not made yet? From a size to counts',
@@ -60,8 +60,6 @@ export const sayCandidate = ({ front }: Candidate, isNearest: boolean): { count:
 
 /** "41 cm, +0.3 cm. On the strip 52 foundation trebles." */
 export function sayCandidateSize({ length, off, strip }: Candidate, units: Units, dialect: Dialect): string {
-  const unit = units === 'cm' ? 'cm' : 'in';
-  const isExact = Math.abs(off) < 0.05;
-  const differs = isExact ? '' : `, ${signed(off / (units === 'cm' ? 10 : 25.4), 2)} ${unit}`;
-  return `${sayLength(length, units)}${differs}. On the strip ${manyOf(strip, 'foundation-treble', dialect)}.`;
+  const differs = sayOff(off, units);
+  return `${sayLength(length, units)}${differs && `, ${differs}`}. On the strip ${manyOf(strip, 'foundation-treble', dialect)}.`;
 }

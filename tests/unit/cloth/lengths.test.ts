@@ -6,8 +6,10 @@ import {
   lengthText,
   sayBand,
   sayEighths,
+  sayGauge,
   sayLength,
   sayLong,
+  sayRough,
   signed,
 } from '../../../src/words/cloth/lengths.ts';
 
@@ -96,9 +98,30 @@ describe('a length told', () => {
     expect(sayLength(mm, units).replaceAll('\u00a0', ' ')).toBe(told.replaceAll('\u00a0', ' '));
   });
   it('may be long, a band, or signed', () => {
-    expect(sayLong(1250, 'cm')).toBe('1.25 m');
+    expect(sayLong(1300, 'cm')).toBe('1.3 m');
     expect(sayLong(914.4, 'inch')).toBe('1\u00a0yd');
+    expect(sayLong(914.4 * 0.625, 'inch')).toBe('5/8\u00a0yd');
     expect(sayBand([12_000, 15_000], (mm) => sayLong(mm, 'cm'))).toBe('12–15 m');
-    expect([signed(3.84), signed(-2), signed(0.01)]).toEqual(['+3.8', '\u22122', '0']);
+    expect(sayBand([914.4 * 4.5, 914.4 * 6], (mm) => sayLong(mm, 'inch'))).toBe('4 1/2–6\u00a0yd');
+    expect([signed(3.84), signed(-2), signed(0.01)]).toEqual(['+4', '\u22122', '0']);
+  });
+
+  it.each([
+    [7680, 'cm', 'up', '8 m'],
+    [7020, 'cm', 'up', '7.5 m'],
+    [22_680, 'cm', 'down', '22 m'],
+    [33_050, 'cm', 'up', '34 m'],
+    [914.4 * 7.1, 'inch', 'up', '7 1/2 yd'],
+    [914.4 * 24.72, 'inch', 'down', '24 yd'],
+  ] as const)('may be rough: %d mm in %s, %s', (mm, units, way, told) => {
+    expect(sayRough(mm, units, way).replaceAll('\u00a0', ' ')).toBe(told);
+  });
+
+  it.each([
+    [7.1, 'cm', '14 stitches in 10 cm'],
+    [6.9, 'cm', '14.5 stitches in 10 cm'],
+    [7.1, 'inch', '14 1/2 stitches in 4 in'],
+  ] as const)('%d mm a stitch in %s is counted along a ruler', (pitch, units, told) => {
+    expect(sayGauge(pitch, units).replaceAll('\u00a0', ' ')).toBe(told);
   });
 });
