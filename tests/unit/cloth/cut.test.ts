@@ -9,6 +9,7 @@ import {
   type CutRule,
   cutCloth,
   type Point,
+  perimeter,
   pieceBox,
   pieceSides,
 } from '../../../core/cloth/index.ts';
@@ -81,6 +82,41 @@ describe('the size of the cut', () => {
     const both = planned({ panel: square(410), depth: 15, rule: 'exact', edging: 6, frontEdge: 6 });
     expect(one).toEqual(both);
   });
+
+  it.each([
+    [360, 16, 6, 'snug'],
+    [360, 16, 6, 'exact'],
+    [95, 12, 0, { allowance: 4 }],
+    [1200, 21, 14, { allowance: -3 }],
+  ] as const)(
+    'of a round panel %d mm across is what another library makes of its outline',
+    (diameter, depth, edging, rule) => {
+      const plan = planned({ panel: { shape: 'round', diameter }, depth, edging, frontEdge: 5, rule });
+      // The outline as 10,000 points; moved by another library, and measured by its area and its length.
+      const outline = Array.from({ length: 10_000 }, (_, i) => {
+        const angle = (i / 10_000) * 2 * Math.PI;
+        return { x: (diameter / 2) * Math.cos(angle), y: (diameter / 2) * Math.sin(angle) };
+      });
+      const moved = (by: number): { across: number; along: number } => {
+        const [path] =
+          by === 0 ? [outline] : inflatePathsD([outline], by, JoinType.Miter, EndType.Polygon, 2, 6);
+        if (!path) throw new Error('nothing left');
+        const along = sidesOf(path as Point[]).reduce((sum, side) => sum + side, 0);
+        return { across: 2 * Math.sqrt(Math.abs(areaD(path)) / Math.PI), along };
+      };
+      const { allowance } = plan;
+      const pieces = [
+        [plan.cut, moved(allowance)],
+        [plan.seam, moved(allowance - depth)],
+        [plan.finishedBack, moved(allowance - depth + edging)],
+        [plan.finishedFront, moved(5)],
+      ] as const;
+      for (const [piece, { across, along }] of pieces) {
+        expect(pieceBox(piece).width).toBeCloseTo(across, 2);
+        expect(perimeter(piece)).toBeCloseTo(along, 2);
+      }
+    },
+  );
 
   it('grows a round panel by twice the distance across', () => {
     const plan = planned({ panel: { shape: 'round', diameter: 360 }, depth: 16, rule: 'snug' });
