@@ -1,5 +1,6 @@
 /** What it becomes, and what the front is. */
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
+import { planFrontStrip } from '../../core/index.ts';
 import { fieldId } from '../controls/fields.ts';
 import { clothFields as f } from '../state/cloth-fields.ts';
 import type { Becomes } from '../state/cloth-types.ts';
@@ -14,6 +15,7 @@ import {
   sayFrontOfCloth,
   WHAT_HEADING,
 } from '../words/cloth/what.ts';
+import { isSameStrip } from '../words/recipe.ts';
 import { choose, type Place } from './place.ts';
 
 const PICTURES: Record<Becomes, SVGTemplateResult> = {
@@ -43,8 +45,16 @@ export function whatPart(place: Place): TemplateResult {
         @change=${(event: Event) => choose(place, f.front, (event.target as HTMLInputElement).checked ? 'cloth' : 'panel')} />
       <span>${FRONT_OF_CLOTH}</span>
     </label>
-    ${cloth.isMirrored ? html`<p class="consequence">${sayFrontOfCloth(snapshot.making.edge.corners.length)}</p>` : nothing}
+    ${cloth.isMirrored ? html`<p class="consequence">${sayFrontOfCloth(sidesToTurn(place))}</p>` : nothing}
   </section>`;
+}
+
+/** How many sides the front's lists have in another order; 0 where it makes no difference. */
+function sidesToTurn({ cloth, snapshot }: Place): number {
+  const { plan } = snapshot.making;
+  const front = planFrontStrip(plan);
+  const isAlike = cloth.shape !== 'polygon' && front.ok && isSameStrip(front.value, plan);
+  return isAlike ? 0 : plan.edge.corners.length;
 }
 
 function openSide(place: Place): TemplateResult {

@@ -23,7 +23,7 @@ export const sayForm = (pad: string): string =>
   `The form takes the place of the ${pad}: it goes in before the last side is joined.`;
 
 export const FRONT_OF_CLOTH = 'The front is cloth too, with a strip of its own';
-/** `sides`: of the panel. The front's side n lies where the back's, counted the other way round, does. */
+/** `sides`: of the panel, 0 where their order makes no difference. The front's side n lies where the back's, counted the other way round, does. */
 export const sayFrontOfCloth = (sides: number): string =>
   `Cut 2 pieces, one the mirror image of the other, and work 2 strips: the recipe has both. ${
     sides > 2
