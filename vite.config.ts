@@ -195,6 +195,8 @@ export default defineConfig({
           maxWorkers: 2,
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // Once in some hundred openings on a busy machine a part of the page does not come. A second try is printed.
+          retry: 1,
           // Polling ends with the first success; a busy machine may take more than the usual second.
           expect: { poll: { timeout: 20_000 } },
         },

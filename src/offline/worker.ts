@@ -28,12 +28,13 @@ async function tidy(): Promise<void> {
   await Promise.all(names.filter(isOlder).map((name) => caches.delete(name)));
 }
 
+/** Nothing where the cache cannot be read: then the way is over the network, as if it were not there. */
+const inCache = (request: RequestInfo, options: MultiCacheQueryOptions = {}): Promise<Response | undefined> =>
+  caches.match(request, { ...options, ignoreVary: true }).catch(() => undefined);
+
 /** This build's file first; then an older build's, for a page that is still of that build. */
 async function answer(request: Request): Promise<Response> {
-  const kept =
-    (await caches.match(request, { cacheName: cache, ignoreVary: true })) ??
-    (await caches.match(request, { ignoreVary: true }));
-  return kept ?? fetch(request);
+  return (await inCache(request, { cacheName: cache })) ?? (await inCache(request)) ?? fetch(request);
 }
 
 /** The app has one address. Below it there is nothing, and without a connection the way leads back to it. */
@@ -41,7 +42,7 @@ async function open(request: Request): Promise<Response> {
   const home = new URL(self.registration.scope);
   const { pathname } = new URL(request.url);
   if (pathname === home.pathname || pathname === `${home.pathname}index.html`)
-    return (await caches.match('./', { cacheName: cache, ignoreVary: true })) ?? fetch(request);
+    return (await inCache('./', { cacheName: cache })) ?? fetch(request);
   return fetch(request).catch(() => Response.redirect(home.href));
 }
 

@@ -6,7 +6,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, type ElementHandle, launch, type Page } from 'puppeteer-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, test, vi } from 'vitest';
 import { findFirefox } from '../setup/firefox.mjs';
 import { readPattern } from '../unit/pattern/reader.ts';
 import { serveOwn } from './harness.ts';
@@ -52,7 +52,12 @@ async function find(selector: string, name?: string): Promise<ElementHandle<HTML
 const textOf = async (selector: string): Promise<string> =>
   (await find(selector)).evaluate((element) => element.textContent?.replace(/\s+/g, ' ').trim() ?? '');
 
-const press = async (name: string): Promise<void> => (await find('button, [role=tab]', name)).click();
+/** Presses once it can be hit: the page may be drawn anew between finding and pressing. */
+const press = (name: string): Promise<void> =>
+  vi.waitFor(async () => (await find('button, [role=tab]', name)).click(), {
+    timeout: 20_000,
+    interval: 200,
+  });
 
 /** Types over what stands in a field. */
 async function write(field: string, text: string): Promise<void> {

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { pagePolicy } from '../../src/policy.ts';
@@ -168,6 +168,7 @@ describe('offline', () => {
 });
 
 describe('building twice', () => {
+  mkdirSync(join(root, '.cache'), { recursive: true });
   const folder = mkdtempSync(join(root, '.cache', 'twin-'));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
