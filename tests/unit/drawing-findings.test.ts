@@ -40,6 +40,23 @@ describe('what is wrong on the whole panel', () => {
     }
   });
 
+  it('tells both counts of the sides beside a late corner, from a phone on', () => {
+    const making = makingOf(RECTANGLE, { mishaps: [late(2)] });
+    const off = making.pairing.sides.filter(({ surplus }) => surplus !== 0);
+    expect(off).toHaveLength(2);
+    const { labels } = wholeOf(sceneOf(making));
+    for (let px = 2.5; px < 40; px *= 1.1) {
+      const shown = labels.filter(({ minPx = 0, maxPx = Infinity }) => px >= minPx && px <= maxPx);
+      for (const { frontSide: side } of off) {
+        const said = (piece: string) => shown.find(({ key }) => key.startsWith(`${piece}.${side}`))?.text;
+        expect([said('front'), said('back')], `side ${side + 1} at ${px}`).toEqual([
+          expect.stringMatching(/front/),
+          expect.stringMatching(/back/),
+        ]);
+      }
+    }
+  });
+
   it('points from where a corner should be the way it went', () => {
     for (const count of [-3, 3]) {
       const all = rings(wholeWith(late(count)));

@@ -193,6 +193,8 @@ export function sideWords(piece: LaidPiece, side: number): Item {
       stackBeyond(told(full, 17), anchor, gap, { minPx: FULL_PX / size }),
       stackBeyond(told(short, 15), anchor, gap, { minPx: SHORT_PX / size }),
       stackBeyond(told(short, 15), anchor, gap + 14, { minPx: SHORT_PX / size }),
+      // Narrower: between the arrows of two corners there is room below each other where there is none beside.
+      ...(isFlat && off ? [stackBeyond(short, anchor, PLAIN_GAP, { minPx: SHORT_PX / size })] : []),
       ...[one, another].map((away) => stackBeyond(plates(15), anchor, away)),
       stackBeyond(least, anchor, gap),
     ],
