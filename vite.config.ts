@@ -148,6 +148,11 @@ export default defineConfig({
               name: 'fields',
               test: /[\\/]src[\\/](words[\\/]problems-view|controls[\\/]fields|state[\\/]fields)\.ts/,
             },
+            // The making itself, which the start and the search's thread share: one chunk packs better than four.
+            {
+              name: 'making',
+              test: /[\\/]core[\\/]((hand|join)[\\/].+|planning[\\/](plan|choices)|[a-z-]+)\.ts$/,
+            },
             // What the photo's page and its thread share, beside them by name.
             { name: 'photo-marks', test: /[\\/]src[\\/]photo[\\/](chain|likeness|line|propose|strip)\.ts/ },
             { name: 'pixi', test: /[\\/]node_modules[\\/](@pixi|pixi\.js)[\\/]/ },

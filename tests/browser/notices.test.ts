@@ -351,7 +351,7 @@ describe('a part that does not come', () => {
   });
 
   test('of a place is told in the place, and what was typed is there again', async () => {
-    const page = await without(/\/cloth-[^/]*\.js|\/panel-[^/]*\.js|\/take-along-[^/]*\.js/);
+    const page = await without(/\/panel-[^/]*\.js/);
     await page.waitForFunction(() => window.ringtrue !== undefined);
     await sendEvent(page, type('70'));
     await page.getByRole('tab', { name: 'Take along' }).click();

@@ -166,6 +166,15 @@ const bring = (page: Page, by: 'paste' | 'drop', size: [number, number]) =>
     [by, ...size] as const,
   );
 
+/** Drops a file of so many megabytes that calls itself a picture. */
+const dropLarge = (page: Page, megabytes: number) =>
+  page.evaluate((size) => {
+    const data = new DataTransfer();
+    data.items.add(new File([new Uint8Array(size * 1e6)], 'a.jpg', { type: 'image/jpeg' }));
+    const event = new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer: data });
+    document.querySelector('.sheet-photo')?.dispatchEvent(event);
+  }, megabytes);
+
 test('files: what is no photo is answered in a sentence; a turned one, and 50 megapixels, are taken', async () => {
   const { page, expectClean } = await openApp({ fresh: true });
   await openCounting(page);
@@ -174,6 +183,11 @@ test('files: what is no photo is answered in a sentence; a turned one, and 50 me
     await said(page, '.photo-problem').toMatch(says);
     await page.locator('.photo-taking').waitFor();
   }
+  await dropLarge(page, 61);
+  await said(page, '.photo-problem').toMatch(/larger than 60 megabytes/);
+  // One button opens the camera of the side away from the maker, the other what is there already.
+  const opens = (says: string) => page.getByLabel(says, { exact: true }).getAttribute('capture');
+  expect([await opens('Take a photo'), await opens('Choose a photo')]).toEqual(['environment', null]);
 
   // After the start of image: an Exif part whose orientation is 6, a quarter turn (Exif 2.3, tag 0x0112).
   const exif = [
