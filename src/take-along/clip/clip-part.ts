@@ -1,6 +1,7 @@
 /** A clip for a lesson: a stretch of the walk is chosen, and becomes a video, or pictures where there can be none. */
 import './clip.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { missingPart } from '../../controls/missing-part.ts';
 import type { Snapshot } from '../../state/snapshot.ts';
 import { sayWhere } from '../../words/walk/where.ts';
 import type { Place } from '../place.ts';
@@ -31,6 +32,7 @@ type State = {
   from: number | null;
   to: number | null;
   seconds: number;
+  isMissing: boolean;
   running: { stopping: AbortController; done: number; all: number } | null;
   said: string;
 };
@@ -39,7 +41,7 @@ export function openClip(
   onChange: () => void,
   fetchDrawing: () => Promise<DrawClip>,
 ): (place: Place) => TemplateResult {
-  let state: State = { from: null, to: null, seconds: 1, running: null, said: '' };
+  let state: State = { from: null, to: null, seconds: 1, isMissing: false, running: null, said: '' };
   const change = (part: Partial<State>): void => {
     state = { ...state, ...part };
     onChange();
@@ -53,8 +55,10 @@ export function openClip(
     const onStep = (done: number): void => change({ running: { stopping, done, all } });
     let said: string = say.clipStopped;
     try {
-      const frames = (await fetchDrawing())(snapshot);
-      const clip = await made({ frames, from, to, seconds, onStep, stop: stopping.signal });
+      const makers = await fetchMakers(fetchDrawing);
+      if (makers === null) return change({ isMissing: true, running: null });
+      const frames = makers.draw(snapshot);
+      const clip = await makers.made({ frames, from, to, seconds, onStep, stop: stopping.signal });
       if (clip) {
         const file = fileNameOf(snapshot.project.name, clip.ending);
         saveBlob(clip.data, file);
@@ -71,13 +75,25 @@ export function openClip(
   return (place) => clipPart(place, state, { change, make });
 }
 
-/** Video where the browser makes one. */
-async function made(wanted: Wanted): Promise<Clip | null> {
-  const { filmOf } = await import('./film.ts');
-  const film = await filmOf(wanted);
-  if (film || wanted.stop.aborted) return film;
-  const { stillsOf } = await import('./stills.ts');
-  return stillsOf(wanted);
+type Makers = { draw: DrawClip; made(wanted: Wanted): Promise<Clip | null> };
+
+/** Null where a part of it could not be fetched. */
+async function fetchMakers(fetchDrawing: () => Promise<DrawClip>): Promise<Makers | null> {
+  try {
+    const [draw, { filmOf }, { stillsOf }] = await Promise.all([
+      fetchDrawing(),
+      import('./film.ts'),
+      import('./stills.ts'),
+    ]);
+    /** Video where the browser makes one. */
+    const made = async (wanted: Wanted): Promise<Clip | null> => {
+      const film = await filmOf(wanted);
+      return film || wanted.stop.aborted ? film : stillsOf(wanted);
+    };
+    return { draw, made };
+  } catch {
+    return null;
+  }
 }
 
 type Acts = {
@@ -110,7 +126,7 @@ function clipPart(place: Place, state: State, { change, make }: Acts): TemplateR
         </select></label>
     </div>
     <p>${all > mostSteps ? say.clipTooLong({ steps: all, most: mostSteps }, speaker) : say.clipLength({ steps: all, seconds: Math.round(all * state.seconds) }, speaker)}</p>
-    ${state.running ? progress(place, state.running) : html`<button type="button" class="button" ?hidden=${all > mostSteps} @click=${() => void make(place, steps)}>${say.clipMake}</button>`}
+    ${state.isMissing ? missingPart() : state.running ? progress(place, state.running) : html`<button type="button" class="button" ?hidden=${all > mostSteps} @click=${() => void make(place, steps)}>${say.clipMake}</button>`}
     <p role="status" class="muted">${state.said}</p>
   </div>`;
 }

@@ -2,6 +2,7 @@
 import './sheets.css';
 import '../../cloth/print.css';
 import { html, nothing, type TemplateResult } from 'lit-html';
+import { missingPart } from '../../controls/missing-part.ts';
 import { paperField, paperOf } from '../../controls/paper.ts';
 import { segmented } from '../../controls/segmented.ts';
 import type { StitchKind } from '../../stitch/index.ts';
@@ -68,7 +69,7 @@ export function openSheets(
       });
     const isBusy = !found?.isSettled || (!state.failed && isWaiting(handed, made));
     return html`<section class="take-part sheets" aria-labelledby="sheets-heading">
-      ${chooser(handed, state, change)}
+      ${chooser(handed, state, change)} ${state.failed ? missingPart() : nothing}
       ${sheet && found ? html`<div class="sheet-pages ${paper}" aria-busy=${isBusy ? 'true' : 'false'}>${sheetPages(found.pages, paper, furnitureOf(handed, made, sheet))}</div>` : clothWaits(handed)}
       ${kind === 'ring' && drawn ? savings(handed, drawn, change, state.failed) : nothing}
     </section>`;
