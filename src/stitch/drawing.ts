@@ -65,6 +65,7 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'count-stitch':
       return edge.counting(
         step.place === 0 && front.corners.at(step.side - 1)?.made === 'chain' ? 'first' : 'along',
+        step.marker,
       );
     case 'count-corner':
       return edge.counting(

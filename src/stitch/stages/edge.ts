@@ -58,6 +58,23 @@ export function slipKnot(): Scene {
   ];
 }
 
+/** A stitch marker hung into a loop: a small open ring. */
+const marker = (key: string, x: number, y: number): Item => ({
+  what: 'strand',
+  key,
+  yarn: 'thread',
+  closed: true,
+  z: Z.near,
+  points: [
+    at(x, y - 17),
+    at(x + 11, y - 10),
+    at(x + 12, y + 5),
+    at(x, y + 15),
+    at(x - 12, y + 5),
+    at(x - 11, y - 10),
+  ],
+});
+
 const ROW = 150;
 const ROW_X = [5, 4, 3, 2, 1, 0].map((i) => 50 + i * STITCH);
 
@@ -73,8 +90,8 @@ const COUNTED_CHAINS: Record<Counting, readonly number[]> = {
   stitch: [],
 };
 
-/** The front's last round from above, one place ringed. */
-export function counting(what: Counting): Scene {
+/** The front's last round from above, one place ringed; where a marker goes into it, with that. */
+export function counting(what: Counting, isMarked = false): Scene {
   const spot = ROW_X[2] ?? 0;
   // Three stitches stand in one place, the middle one of them is the corner.
   const foot = (x: number): number => (what === 'stitch' && Math.abs(x - spot) <= STITCH ? spot : x);
@@ -90,7 +107,11 @@ export function counting(what: Counting): Scene {
         })),
     ...vee({ key: `top${x}`, x, y: ROW, yarn: 'front' }),
   ]);
-  return [...row, { what: 'place', key: 'place', centre: at(spot, ROW), radius: 33, z: Z.mark }];
+  return [
+    ...row,
+    ...(isMarked ? [marker('marker', spot + 2, ROW + 12)] : []),
+    { what: 'place', key: 'place', centre: at(spot, ROW), radius: 33, z: Z.mark },
+  ];
 }
 
 /** The edging's yarn drawn through a back loop to begin with. */
@@ -178,23 +199,6 @@ export function twoSides(right: string, wrong: string): Scene {
     words(wrong, 300, 268),
   ];
 }
-
-/** A stitch marker hung into a loop: a small open ring. */
-const marker = (key: string, x: number, y: number): Item => ({
-  what: 'strand',
-  key,
-  yarn: 'thread',
-  closed: true,
-  z: Z.near,
-  points: [
-    at(x, y - 17),
-    at(x + 11, y - 10),
-    at(x + 12, y + 5),
-    at(x, y + 15),
-    at(x - 12, y + 5),
-    at(x - 11, y - 10),
-  ],
-});
 
 /** Both edges with a marker in the pair where the join begins, numbered from the corner. */
 export function markedPair(fromCorner: number, isChain: boolean): Scene {
