@@ -65,7 +65,8 @@ function stageScene(step: Step, making: Told, { dialect }: Speech): Scene | null
     case 'count-stitch':
       return edge.counting(
         step.place === 0 && front.corners.at(step.side - 1)?.made === 'chain' ? 'first' : 'along',
-        step.marker,
+        // Of a round panel, the first V is marked to find the end again.
+        step.marker || (front.corners.length === 0 && step.place === 0),
       );
     case 'count-corner':
       return edge.counting(

@@ -59,9 +59,12 @@ export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 /** With the pieces apart: the front side that a back side meets. */
 export const sayMeets = (frontSide: number): string => `meets front ${frontSide + 1}`;
 
+/** What is worked of side 1 before the first corner, and what after the last. */
+export const PARTS = { first: 'from the start', last: 'the rest' } as const;
+
 /** The ring diagram: which side of the back a leg belongs to, what a corner has, and all of the foundation. */
-export const sayLeg = (side: number | null, part: 'first' | 'last' | null = null): string =>
-  side === null ? 'in the round' : `${part === null ? '' : `${part} part of `}side ${side + 1}`;
+export const sayLeg = (side: number | null, part: keyof typeof PARTS | null = null): string =>
+  side === null ? 'in the round' : `side ${side + 1}${part === null ? '' : `, ${PARTS[part]}`}`;
 export const sayCornerSize = (
   size: number,
   { corners }: { corners: { made: 'chain' | 'stitch' }[] },

@@ -5,6 +5,7 @@ import { movesOf, STITCH_KINDS } from '../../src/stitch/moves.ts';
 import type { Point } from '../../src/stitch/point.ts';
 import { HIGH, type Item, mirror, type Scene, WIDE } from '../../src/stitch/scene.ts';
 import { plain, type Variant, variantOf } from '../../src/stitch/variant.ts';
+import { sayStep } from '../../src/words/walk/step.ts';
 
 const VARIANTS: Variant[] = [
   ...STITCH_KINDS.map(plain),
@@ -213,6 +214,25 @@ describe('the picture of a step', () => {
       if (into.has(step.kind)) expect(spots.length, step.kind).toBeGreaterThan(0);
     }
   });
+
+  test.each([{ sides: [12, 21, 12, 21] }, { sides: [24] }])(
+    'a marker hangs in the front exactly where the walk says to put one: $sides',
+    ({ sides }) => {
+      const corner = sides.length === 1 ? [] : { made: 'chain' as const, size: 2 };
+      const panel = readEdge({ sides, corner, counted: 'stitches-only' });
+      const back = panel.ok ? planBack(panel.value) : panel;
+      if (!back.ok) throw new Error('panel');
+      const walk = { plan: back.value, steps: steps(back.value) };
+      const counted = Array.from({ length: walk.steps.length }, (_, i) => walk.steps.at(i)).filter(
+        ({ kind }) => kind === 'count-stitch',
+      );
+      const isDrawn = (step: Step): boolean =>
+        stepScene(step, walk, speech).some(({ key }) => key === 'marker');
+      const isSaid = (step: Step): boolean => /marker/.test(sayStep(step, walk, speech).check ?? '');
+      expect(counted.filter(isSaid).length).toBeGreaterThan(1);
+      expect(counted.filter(isDrawn)).toEqual(counted.filter(isSaid));
+    },
+  );
 
   test('a round panel is drawn round wherever it is seen whole', () => {
     const roundEdge = readEdge({ sides: [24], corner: [], counted: 'stitches-only' });

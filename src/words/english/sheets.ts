@@ -1,4 +1,5 @@
 /** The sentences of the sheets to print. */
+import { PARTS } from '../marks.ts';
 import type { SheetMessages, TickedSide } from '../pattern/sheet-messages.ts';
 import { counted } from '../speaker.ts';
 
@@ -6,7 +7,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const partOf = ({ part, parts }: TickedSide): string => {
   if (parts === 1) return '';
-  if (parts === 2) return part === 0 ? ', first part' : ', last part';
+  if (parts === 2) return `, ${part === 0 ? PARTS.first : PARTS.last}`;
   return `, part ${part + 1} of ${parts}`;
 };
 

@@ -1,5 +1,6 @@
 /** Where a step stands in the making: "Edging · side 3 · stitch 31 of 56 · 9 to the next marker". */
 import type { CornerMade, Stage, Step } from '../../../core/index.ts';
+import { PARTS } from '../marks.ts';
 import type { Told } from './telling.ts';
 
 const STAGES: Record<Stage, string> = {
@@ -79,7 +80,7 @@ function place(step: Step, { plan }: Told): string[] {
 /** Every round of the back begins inside side 1, so that side is worked in two parts. */
 function part({ stage, side, node, place: at }: Step): string {
   if (side !== 0 || at < 0 || (stage !== 'foundation' && stage !== 'edging')) return '';
-  return node - at <= 1 ? ', first part' : ', last part';
+  return `, ${node - at <= 1 ? PARTS.first : PARTS.last}`;
 }
 
 const thing = ({ stage }: Step): string => (stage.startsWith('join') ? 'pair' : 'stitch');

@@ -195,14 +195,14 @@ describe.each(CASES)(
       }
     });
 
-    test('what is in the last part of side 1 says how far it is to the closing', () => {
+    test('what is in the rest of side 1 says how far it is to the closing', () => {
       const parts = walk.filter(
         ({ kind, side, node, of }) =>
           side === 0 && node > of && (kind === 'foundation-treble' || kind === 'double-crochet'),
       );
       expect(parts.length).toBeGreaterThan(6);
       for (const step of parts.filter(({ of, place }) => place < of - 1))
-        expect(say(step).where).toMatch(/last part.* \d+ to the closing$/);
+        expect(say(step).where).toMatch(/the rest.* \d+ to the closing$/);
     });
 
     test('each caution stands once a stage', () => {
