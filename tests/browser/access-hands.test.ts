@@ -43,7 +43,7 @@ async function clickOn(page: Page, rect: { x: number; y: number; width: number; 
 
 describe('by single clicks alone', () => {
   test('the view comes closer, moves to a stitch, and the walk goes there', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await sendEvent(page, { type: 'SHOW', tab: 'walk' });
     await answerAll(page);
@@ -80,7 +80,7 @@ describe('by single clicks alone', () => {
   });
 
   test('any stitch of a large panel is reached on a narrow phone: the slider near it, then Next and back', async () => {
-    const app = await openApp({ viewport: { width: 320, height: 568 }, reducedMotion: true });
+    const app = await openApp({ viewport: { width: 320, height: 568 } });
     const { page } = app;
     for (let side = 0; side < 4; side++)
       await sendEvent(page, { type: 'TYPE', field: `side.${side}`, text: '600' });
@@ -132,7 +132,7 @@ describe('a press that is called off', () => {
   });
 
   test('a drag over the drawing moves it and chooses no stitch', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await setSmallPanel(page);
     for (let i = 0; i < 3; i++) await viewButton(page, 'Closer').click();

@@ -87,7 +87,7 @@ describe('the list of every stitch', () => {
   });
 
   test('leads the walk to a stitch by Enter, and the drawing to it by the focus', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await answerAll(page);
     await sendEvent(page, { type: 'SHOW', tab: 'walk' });
@@ -195,7 +195,7 @@ describe('messages', () => {
   });
 
   test('playing says nothing until it rests, and then once', async () => {
-    const app = await openApp();
+    const app = await openApp({ motion: true });
     const { page } = app;
     await setSmallPanel(page);
     await sendEvent(page, { type: 'SETTLE', settings: { pace: 350 } });
@@ -213,7 +213,7 @@ describe('messages', () => {
   });
 
   test('inside a stitch one move is one message; the next step is told once, not twice', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await setSmallPanel(page);
     await answerAll(page);

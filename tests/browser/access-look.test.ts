@@ -34,7 +34,7 @@ describe('the focus', () => {
     ['take-along', viewports.phone],
     ['walk', viewports.desktop],
   ] as const)('on %s at %o is never hidden and always marked', async (tab, viewport) => {
-    const app = await openApp({ viewport, reducedMotion: true, touch: viewport === viewports.phone });
+    const app = await openApp({ viewport, touch: viewport === viewports.phone });
     const { page } = app;
     await openTab(page, tab);
     const faults: string[] = [];
@@ -86,7 +86,7 @@ describe('the focus', () => {
     ['the usual colours', false],
     ["the person's own colours", true],
   ])('looks different from no focus, on what is pressed most, in %s', async (_, forcedColours) => {
-    const app = await openApp({ reducedMotion: true, forcedColours });
+    const app = await openApp({ forcedColours });
     const { page } = app;
     await openTab(page, 'walk');
     for (const selector of [
@@ -132,7 +132,7 @@ describe('little room, large text', () => {
     ['1280 by 1024 at 400 %', { width: 320, height: 256 }],
     ['844 by 390, held across', { width: 844, height: 390 }],
   ])('at %s nothing scrolls sideways', async (_, viewport) => {
-    const app = await openApp({ viewport, reducedMotion: true });
+    const app = await openApp({ viewport });
     const { page } = app;
     for (const tab of TABS) {
       await openTab(page, tab);
@@ -156,7 +156,7 @@ describe('little room, large text', () => {
   });
 
   test('at 400 % the picture of the stitch, its sentence and Next are in view together', async () => {
-    const { page } = await openApp({ viewport: { width: 320, height: 256 }, reducedMotion: true });
+    const { page } = await openApp({ viewport: { width: 320, height: 256 } });
     await openTab(page, 'walk');
     const room = await page.evaluate(() => {
       const box = (selector: string) => (document.querySelector(selector) as Element).getBoundingClientRect();
@@ -173,7 +173,7 @@ describe('little room, large text', () => {
   });
 
   test('where words run from right to left, sides stay where they are and nothing lies on the ring', async () => {
-    const { page } = await openApp({ viewport: viewports.desktop, reducedMotion: true });
+    const { page } = await openApp({ viewport: viewports.desktop });
     const boxes = () =>
       page.evaluate(() =>
         ['#field-side-1', '#field-side-3', '.verdict', '.view-buttons'].map((selector) => {
@@ -202,7 +202,7 @@ describe('little room, large text', () => {
     ['phone', viewports.phone],
     ['desktop', viewports.desktop],
   ])('with wide text spacing on a %s no text is cut off', async (_, viewport) => {
-    const app = await openApp({ viewport, reducedMotion: true });
+    const app = await openApp({ viewport });
     const { page } = app;
     await setSmallPanel(page);
     await page.evaluate((css) => {
@@ -296,8 +296,8 @@ describe('rest', () => {
 
   test('a step is one change where no movement is wanted, and a movement of several where it is', async () => {
     const pictures: Record<string, number> = {};
-    for (const reducedMotion of [true, false]) {
-      const app = await openApp({ reducedMotion, fresh: true });
+    for (const motion of [false, true]) {
+      const app = await openApp({ motion, fresh: true });
       const { page } = app;
       await setSmallPanel(page);
       await page.clock.install();
@@ -313,17 +313,17 @@ describe('rest', () => {
         await page.clock.runFor(16);
         seen.add(await pictureNow(page));
       }
-      pictures[`${reducedMotion}`] = seen.size;
+      pictures[`${motion}`] = seen.size;
       app.expectClean();
     }
-    expect(pictures.true).toBe(2);
-    expect(pictures.false).toBeGreaterThan(4);
+    expect(pictures.false).toBe(2);
+    expect(pictures.true).toBeGreaterThan(4);
   });
 });
 
 describe('the left hand', () => {
   test('mirrors the drawing and the words of direction, and nothing else', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await setSmallPanel(page);
     await answerAll(page);
@@ -373,7 +373,7 @@ describe('axe finds nothing in the walk', () => {
     ['desktop', 'right'],
     ['phone', 'left'],
   ] as const)('on a %s, %s hand, in both themes, at each kind of moment', async (device, hand) => {
-    const app = await openApp({ viewport: viewports[device], reducedMotion: true });
+    const app = await openApp({ viewport: viewports[device] });
     const { page } = app;
     await setSmallPanel(page);
     await sendEvent(page, { type: 'SETTLE', settings: { hand } });

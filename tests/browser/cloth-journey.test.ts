@@ -35,7 +35,6 @@ test('counts and measures come to a cut and a list on one screen, whatever it be
   const { page, expectClean } = await openApp({
     viewport: viewports.phone,
     touch: true,
-    reducedMotion: true,
   });
   const show = (tab: string) => page.getByRole('tab', { name: tab, exact: true }).tap();
   for (const [side, count] of ['54', '50', '54', '50'].entries()) await type(page, `side-${side}`, count);

@@ -29,9 +29,11 @@ declare module 'vitest' {
   }
 }
 
-export type TestOptions = OpenOptions & {
+export type TestOptions = Omit<OpenOptions, 'reducedMotion'> & {
   /** Draw as the app does for people. Costs seconds without a graphics card; by default the flat painter draws. */
   graphics?: boolean;
+  /** Move as the app does for people: some forty frames a press. By default as `graphics`; without it a cut. */
+  motion?: boolean;
   /** A first visit: nothing cached, no worker yet, and scripts may be put before the page's own. */
   fresh?: boolean;
 };
@@ -43,7 +45,8 @@ export type TestedApp = App & {
 
 /** Opens the built app. @param address another server's, for tests that change or end theirs */
 export async function openApp(options: TestOptions = {}, address = inject('address')): Promise<TestedApp> {
-  const { graphics, fresh, ...wanted } = options;
+  const { graphics = false, motion = graphics, fresh, ...rest } = options;
+  const wanted: OpenOptions = { ...rest, reducedMotion: !motion };
   if (!graphics) wanted.query = ['flat', wanted.query].filter(Boolean).join('&');
   const mustBeOwn = fresh || wanted.storage !== undefined || address !== inject('address');
   const app = mustBeOwn ? await openAt(await theBrowser(), address, wanted) : await takePage(address, wanted);
@@ -87,7 +90,7 @@ export async function axeFaults(page: Page, within?: string, rules?: string[]): 
   return page.evaluate(
     async ({ runOnly, selector }) => {
       const checker = (globalThis as unknown as { axe: typeof axe }).axe;
-      const found = await checker.run(selector ?? document, { runOnly });
+      const found = await checker.run(selector ?? document, { runOnly, resultTypes: ['violations'] });
       return found.violations.map(({ id, help, nodes }) => ({
         rule: `${id}: ${help}`,
         at: nodes.map(

@@ -42,7 +42,7 @@ describe('the picture of the stitch', () => {
     'on %s is large, in view, and keeps its place; so does Next; the words stand beside it',
     async (...given) => {
       const [, viewport, share, bothTerms] = given;
-      const app = await openApp({ viewport, reducedMotion: true });
+      const app = await openApp({ viewport });
       const { page } = app;
       await sendEvent(page, { type: 'SETTLE', settings: { bothTerms } });
       await setSmallPanel(page);
@@ -72,7 +72,7 @@ describe('the picture of the stitch', () => {
   );
 
   test('on a desktop no step but a question changes the size of the drawing beside it', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await setSmallPanel(page);
     await answerAll(page);
@@ -88,7 +88,7 @@ describe('the picture of the stitch', () => {
   });
 
   test('makes room for close-up and whole at one tap each, and comes back', async () => {
-    const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone, touch: true });
     const { page } = app;
     await setSmallPanel(page);
     // The picture comes after the first look; until then the drawing stands in its place.
@@ -121,7 +121,7 @@ describe('the picture of the stitch', () => {
   });
 
   test("is drawn in the maker's own yarns", async () => {
-    const app = await openApp({ viewport: viewports.phone, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone });
     const { page } = app;
     await setSmallPanel(page);
     await answerAll(page);
@@ -152,7 +152,7 @@ describe('the picture of the stitch', () => {
   });
 
   test('at last is the finished thing with its counts', async () => {
-    const app = await openApp({ viewport: viewports.phone, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone });
     const { page } = app;
     await setSmallPanel(page);
     await answerAll(page);
@@ -167,7 +167,7 @@ describe('the picture of the stitch', () => {
 });
 
 test('undo is at hand on a tablet, and the terms stand there once', async () => {
-  const app = await openApp({ viewport: viewports.tablet, reducedMotion: true });
+  const app = await openApp({ viewport: viewports.tablet });
   const { page } = app;
   await setSmallPanel(page);
   await expect.poll(() => page.getByRole('button', { name: 'Undo' }).isVisible()).toBe(true);

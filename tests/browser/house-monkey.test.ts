@@ -22,6 +22,7 @@ describe(`random hands, seed ${seed}`, () => {
         touch: hands === 'touch',
         probe: false,
         graphics,
+        motion: hands !== 'keyboard',
       });
       await monkey(app.page, hands, seed, count);
       await settle(app.page);

@@ -48,7 +48,6 @@ describe('a cure chosen on the page', () => {
     const { page, expectClean } = await openApp({
       viewport: viewports.phone,
       touch: true,
-      reducedMotion: true,
     });
     await setPanel(page, journey.panel);
     for (const [field, text] of Object.entries(journey.counts)) await count(page, field, text);

@@ -123,7 +123,7 @@ const sizes: [string, { width: number; height: number }][] = [
 
 describe.each(sizes)('on %s', (_, viewport) => {
   test('every step of every lesson lies whole in view, shown, asked and told', async () => {
-    const app = await openApp({ viewport, reducedMotion: true });
+    const app = await openApp({ viewport });
     const { page } = app;
     await openLessons(app);
     const tours = [await tour(page, 'Watch'), await tour(page, 'Do it all')];
@@ -137,7 +137,7 @@ describe.each(sizes)('on %s', (_, viewport) => {
 
 describe('axe finds nothing', () => {
   test.each(['desktop', 'phone'] as const)('in any stage on a %s, in both themes', async (device) => {
-    const app = await openApp({ viewport: viewports[device], reducedMotion: true });
+    const app = await openApp({ viewport: viewports[device], motion: true });
     const { page } = app;
     await openLessons(app);
     const faults: Record<string, unknown> = {};

@@ -113,7 +113,7 @@ describe('by taps on a phone', () => {
   // How every other lesson goes is arithmetic (tests/unit/lessons-machine.test.ts) and layout (lessons-look.test.ts).
   test('a lesson is watched to its end, then done whole with every answer right', async () => {
     const id = 'foundation';
-    const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone, touch: true });
     const { page } = app;
     const before = await readSnapshot(page);
     await openLessons(app);
@@ -144,7 +144,7 @@ describe('by taps on a phone', () => {
   });
 
   test('a place tapped in the picture answers like its button', async () => {
-    const app = await openApp({ viewport: viewports.phone, touch: true, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone, touch: true });
     const { page } = app;
     await openLessons(app);
     await card(page, 'foundation')
@@ -173,7 +173,7 @@ describe('by keys on a desktop', () => {
 
   test('a wrong answer is told place, expected and got; then put right', async () => {
     const id = 'miscounts';
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await openLessons(app);
     await card(page, id)
@@ -231,7 +231,7 @@ describe('by keys on a desktop', () => {
 
 describe('help on the way', () => {
   test('a step may be shown or left out; neither counts as right', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await openLessons(app);
     await card(page, 'edging')
@@ -255,7 +255,7 @@ describe('help on the way', () => {
   });
 
   test('"Finish it" shows the first half and asks the rest', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await openLessons(app);
     await card(page, 'foundation')
@@ -273,7 +273,7 @@ describe('help on the way', () => {
   });
 
   test('while a stitch moves, 12 words at most stand beside it; the reasons come when it rests', async () => {
-    const app = await openApp();
+    const app = await openApp({ motion: true });
     const { page } = app;
     await openLessons(app);
     await card(page, 'joining')
@@ -298,7 +298,7 @@ describe('help on the way', () => {
   });
 
   test('the first lesson ends on the drawing, where the back turns', async () => {
-    const app = await openApp({ viewport: viewports.phone, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone });
     const { page } = app;
     await openLessons(app);
     await card(page, 'whole')
@@ -315,7 +315,7 @@ describe('help on the way', () => {
   });
 
   test('one press gives one message, and a movement none', async () => {
-    const app = await openApp();
+    const app = await openApp({ motion: true });
     const { page } = app;
     await openLessons(app);
     await page.evaluate(() => {
@@ -362,7 +362,7 @@ describe('what was learnt', () => {
   }
 
   test('is kept over a reload, and from memory it is offered on a later day', async () => {
-    const app = await openApp({ fresh: true, reducedMotion: true });
+    const app = await openApp({ fresh: true });
     const { page } = app;
     await page.clock.setFixedTime(at('2031-05-04'));
     await openLessons(app);
@@ -392,7 +392,7 @@ describe('what was learnt', () => {
   });
 
   test('a reload leads back into the lesson, at the step where it was left, and not once it was left', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     const reload = async () => {
       await page.reload();

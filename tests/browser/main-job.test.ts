@@ -169,7 +169,7 @@ describe('numbers that cannot be read', () => {
 
 describe('coming back', () => {
   test('a reload comes back to the same panel at the same stitch', async () => {
-    const { page, expectClean } = await openApp({ viewport: viewports.phone, touch: true });
+    const { page, expectClean } = await openApp({ viewport: viewports.phone, touch: true, motion: true });
     await write(page, 'side.0', '71');
     await page.evaluate(() => window.ringtrue!.send({ type: 'JUMP', to: 123 }));
     const before = await readSnapshot(page);

@@ -13,7 +13,7 @@ describe.each([
   { dialect: 'us', hand: 'left', sides: [6, 6, 7, 6] },
 ] as const)('in $dialect terms, $hand hand, $sides', ({ dialect, hand, sides }) => {
   test('makes the piece that the page shows', async () => {
-    const app = await openApp({ viewport: viewports.phone, reducedMotion: true });
+    const app = await openApp({ viewport: viewports.phone });
     const { page } = app;
     await sendEvent(page, { type: 'SETTLE', settings: { dialect, hand } satisfies Walker });
     await sendEvent(page, {

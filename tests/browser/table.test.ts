@@ -71,7 +71,7 @@ describe('a wheel over the drawing', () => {
   const zoomed = (page: Page) => page.locator('[data-view="whole"]').evaluate((pad) => pad.style.touchAction);
 
   test('scrolls a page that scrolls, and zooms the drawing once it has the focus', async () => {
-    const { page, expectClean } = await openApp({ viewport: viewports.phone });
+    const { page, expectClean } = await openApp({ viewport: viewports.phone, motion: true });
     const pad = page.locator('[data-view="whole"]');
     await pad.hover();
     await page.mouse.wheel(0, -300);
@@ -87,7 +87,7 @@ describe('a wheel over the drawing', () => {
   });
 
   test('zooms at once where no page scrolls', async () => {
-    const { page, expectClean } = await openApp();
+    const { page, expectClean } = await openApp({ motion: true });
     await page.locator('[data-view="whole"]').hover();
     await page.mouse.wheel(0, -300);
     await expect.poll(() => zoomed(page)).toBe('none');
@@ -113,7 +113,7 @@ describe('the back turned over onto the front', () => {
   };
 
   test('is seen on its way, and rests where it lies', async () => {
-    const { page, expectClean } = await openApp();
+    const { page, expectClean } = await openApp({ motion: true });
     await page.getByRole('button', { name: 'Lay the pieces apart' }).click();
     await rest(page);
     const apart = await boundsOf(page);
@@ -131,7 +131,7 @@ describe('the back turned over onto the front', () => {
   });
 
   test('is a cut where less motion is wanted', async () => {
-    const { page } = await openApp({ reducedMotion: true });
+    const { page } = await openApp();
     await page.getByRole('button', { name: 'Lay the pieces apart' }).click();
     await rest(page);
     const before = await frames(page);

@@ -148,7 +148,7 @@ const shownBy = (page: Page) =>
 
 describe(`any order of acts, seed ${seed}`, () => {
   test('is followed by the page', async () => {
-    const app = await openApp({ reducedMotion: true });
+    const app = await openApp();
     const { page } = app;
     await setSmallPanel(page);
     await page.reload();
@@ -179,7 +179,7 @@ describe(`any order of acts, seed ${seed}`, () => {
 const hash = (picture: Buffer): string => createHash('sha256').update(picture).digest('hex');
 
 async function openSmall(): Promise<App & { expectClean(): void }> {
-  const app = await openApp({ reducedMotion: true });
+  const app = await openApp();
   await setSmallPanel(app.page);
   await answerAll(app.page);
   return app;

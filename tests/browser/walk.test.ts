@@ -117,7 +117,7 @@ describe('at every size', () => {
     ['a tablet', viewports.tablet],
     ['a desktop', viewports.desktop],
   ] as const)('%s: sentence and Next are in view at one step of every state', async (_, viewport) => {
-    const app = await openApp({ viewport, reducedMotion: true });
+    const app = await openApp({ viewport });
     const { page } = app;
     await setSmallPanel(page, 'walk', 3);
     const firsts = await page.evaluate(() => {

@@ -233,7 +233,7 @@ const EDGING: RuleFor[] = [
     attach(hands, hands.below.length - 1),
   ),
   rule('Of its top 2 loops the one away from you\\.'),
-  rule('It is stitch (\\d+) of side 1; another of this side will do\\.', (hands, [which]) => {
+  rule('It is stitch (\\d+) of side 1\\.', (hands, [which]) => {
     must(cornersOf(hands.below).length > 0, 'there are no sides');
     must(attachNumber(hands) === number(which), 'the yarn hangs in another stitch');
   }),

@@ -5,18 +5,19 @@ import { describe, expect, test } from 'vitest';
 import type { Adjustment, Choices, EdgeInput, Step, Steps } from '../../core/index.ts';
 import { steps } from '../../core/index.ts';
 import { paperOfLanguages } from '../../src/controls/paper.ts';
+import { clothFields } from '../../src/state/cloth-fields.ts';
 import type { Snapshot } from '../../src/state/snapshot.ts';
 import { type Block, fitting, pagesOf } from '../../src/take-along/sheets/paging.ts';
 import { paragraphs } from '../../src/take-along/sheets/pattern-sheet.ts';
-import { boxesIn, tickRounds } from '../../src/take-along/sheets/ticks.ts';
+import { boxesIn, type TickRound, tickRounds } from '../../src/take-along/sheets/ticks.ts';
 import { CHAINS, makingOf } from './drawing-making.ts';
 
-type Panel = { front: EdgeInput; choices?: Choices; adjustments?: Adjustment[] };
+type Panel = { front: EdgeInput; choices?: Choices; adjustments?: Adjustment[]; texts?: object };
 
-const snapshotOf = ({ front, choices = {}, adjustments = [] }: Panel): Snapshot =>
+const snapshotOf = ({ front, choices = {}, adjustments = [], texts = {} }: Panel): Snapshot =>
   ({
     making: makingOf(front, { choices }),
-    project: { adjustments },
+    project: { adjustments, texts },
     settings: { manner: 'corner-to-corner' },
   }) as unknown as Snapshot;
 
@@ -68,6 +69,47 @@ describe('boxes to tick off', () => {
     const walk = steps(plan, snapshot.project.adjustments, { manner: 'corner-to-corner' });
     expect(boxesIn(tickRounds(snapshot))).toBe(boxesByWalking(walk));
   });
+
+  test.each([
+    [{ front: four([62, 38, 50, 30]), choices: { start: { side: 1 } } }],
+    [{ front: { sides: [132], corner: [], counted: 'stitches-only' } }],
+  ] satisfies [Panel][])(
+    'a front of cloth has its own strip ticked off: on each side as many as the back has there',
+    (panel) => {
+      const snapshot = snapshotOf({ ...panel, texts: { [clothFields.front]: 'cloth' } });
+      const rounds = tickRounds(snapshot);
+      expect(rounds.map(({ of, isFront }) => `${of}${isFront ? ' of the front' : ''}`)).toEqual([
+        'foundation',
+        'edging',
+        'foundation of the front',
+        'edging of the front',
+        'join',
+      ]);
+      const counts = ({ stretches }: TickRound): Map<number, number> => {
+        const sides = new Map<number, number>();
+        for (const one of stretches)
+          if (one.what === 'side') sides.set(one.side, (sides.get(one.side) ?? 0) + one.count);
+        return sides;
+      };
+      const [foundation, edging, frontFoundation, frontEdging] = rounds as [
+        TickRound,
+        TickRound,
+        TickRound,
+        TickRound,
+      ];
+      for (const [back, front] of [
+        [foundation, frontFoundation],
+        [edging, frontEdging],
+      ] as const) {
+        const own = counts(front);
+        for (const [side, count] of counts(back))
+          expect(own.get(snapshot.making.plan.faces[side] ?? 0)).toBe(count);
+        expect(front.atEnd.total).toBe(back.atEnd.total);
+      }
+      const [first] = frontFoundation.stretches;
+      expect(first).toMatchObject({ what: 'side', side: snapshot.making.plan.choices.start.side });
+    },
+  );
 
   test('a side has its corners named, and its parts told apart', () => {
     const rounds = tickRounds(snapshotOf({ front: four([62, 38, 62, 38]) }));

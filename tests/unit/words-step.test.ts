@@ -269,9 +269,7 @@ describe('the acts', () => {
     const check = (told: Told): string | undefined =>
       sayStep(everyStep(told).find(({ kind }) => kind === 'attach') as Step, told, speech('uk')).check;
     expect([foundation.tail, choices.foundationClosing.adds]).toEqual([4, 1]);
-    expect(check(plain)).toBe(
-      'Of its top 2 loops the one away from you. It is stitch 6 of side 1; another of this side will do.',
-    );
+    expect(check(plain)).toBe('Of its top 2 loops the one away from you. It is stitch 6 of side 1.');
     expect(check(rounded)).toBe(
       'Of its top 2 loops the one away from you. It is stitch 1; any other will do.',
     );

@@ -1,6 +1,5 @@
 /** The sheet to tick off at the table: boxes by marker, side and corner, and the counts at the end of each round. */
 import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit-html';
-import { countRound, work } from '../../../core/index.ts';
 import type { Snapshot } from '../../state/snapshot.ts';
 import type { SheetMessages } from '../../words/pattern/sheet-messages.ts';
 import type { Speaker } from '../../words/speaker.ts';
@@ -52,13 +51,13 @@ function roundBlocks(round: TickRound, key: string, ticks: Ticks): Block[] {
     join: say.join,
     edging: say.edging({ round: round.edging, rounds: plan.edgings.length }, speaker),
   };
-  const heading = headings[round.of];
+  const heading = round.isFront ? say.frontStrip({ heading: headings[round.of] }) : headings[round.of];
   const under = { key, body: html`<h3>${say.goesOn({ heading }, speaker)}</h3>` };
   const stretches = grouped(round.stretches);
   return [
     { key, body: html`<h3>${heading}</h3>`, keep: true },
     ...stretches.flatMap((group, i) =>
-      groupBlocks(group, `${key}.${i}`, { ...ticks, of: round.of }).map((block) => ({ ...block, under })),
+      groupBlocks(group, `${key}.${i}`, round, ticks).map((block) => ({ ...block, under })),
     ),
     {
       key: `${key}.end`,
@@ -84,8 +83,12 @@ function grouped(stretches: readonly TickStretch[]): Group[] {
 
 type Cell = { says: string; isWide: boolean };
 
-function groupBlocks({ side, after }: Group, key: string, ticks: Ticks & Pick<TickRound, 'of'>): Block[] {
-  const { say, speaker, snapshot, of } = ticks;
+function groupBlocks(
+  { side, after }: Group,
+  key: string,
+  { of, isFront }: TickRound,
+  { say, speaker, snapshot }: Ticks,
+): Block[] {
   const { making, settings } = snapshot;
   const isRound = making.edge.corners.length === 0;
   const pad = making.becomes === 'cover' ? say.form : term('cushion-pad', settings.dialect);
@@ -104,7 +107,7 @@ function groupBlocks({ side, after }: Group, key: string, ticks: Ticks & Pick<Ti
   const blocks: Block[] = [];
   for (let from = 0; from < lines.length; from += mostLines) {
     const own = lines.slice(from, from + mostLines);
-    const told = side && { of, ...side, side: isRound ? null : side.side };
+    const told = side && { of, isFront, ...side, side: isRound ? null : side.side };
     const name =
       from === 0 && told
         ? html`<b>${say.ticked(told, speaker)}</b><br />${say.tickedCount(told, speaker)}`
@@ -147,13 +150,6 @@ function oneBox({ x, says, isWide }: Placed, y: number): SVGTemplateResult {
     <text x=${x + width - 0.8} y=${y + box.height - 1.4} font-size="2.9" text-anchor="end">${says}</text>`;
 }
 
-/** As the round comes out, with what is worked otherwise by wish. */
-function countsAtEnd({ of, edging }: TickRound, { snapshot, say, speaker }: Ticks): string {
-  const { making, project } = snapshot;
-  const { foundation, edgings } = work(making.plan, project.adjustments);
-  if (of === 'join') return say.pairs({ pairs: making.plan.pairs }, speaker);
-  const round = of === 'foundation' ? foundation : (edgings[edging] ?? foundation);
-  const { sides, corners: made } = countRound(round);
-  const corners = made.map(({ size }) => size);
-  return say.atEnd({ sides, corners, total: round.length }, speaker);
+function countsAtEnd({ of, atEnd }: TickRound, { say, speaker }: Ticks): string {
+  return of === 'join' ? say.pairs({ pairs: atEnd.total }, speaker) : say.atEnd(atEnd, speaker);
 }

@@ -4,7 +4,16 @@
  * Rule: boxes follow the walk of the recipe with what is worked otherwise by wish, and without any mishap. The last
  * box of a side ends where the side does, whether a marker lies there or not.
  */
-import { type Plan, type Step, type Steps, steps } from '../../../core/index.ts';
+import {
+  countRound,
+  type Plan,
+  planFrontStrip,
+  type Step,
+  type Steps,
+  steps,
+  work,
+} from '../../../core/index.ts';
+import { clothFields } from '../../state/cloth-fields.ts';
 import type { Project, Settings, Snapshot } from '../../state/snapshot.ts';
 import type { TickedAct } from '../../words/pattern/sheet-messages.ts';
 
@@ -17,8 +26,14 @@ export type TickStretch =
 export type TickRound = {
   of: 'foundation' | 'edging' | 'join';
   edging: number;
+  /** Of the strip that a front of cloth has of its own: sides and corners are the front's. */
+  isFront: boolean;
   stretches: readonly TickStretch[];
+  atEnd: AtEnd;
 };
+
+/** What the round comes to. */
+type AtEnd = { sides: number[]; corners: number[]; total: number };
 
 /** Boxes in all. */
 export const boxesIn = (rounds: readonly TickRound[]): number =>
@@ -41,15 +56,62 @@ const stages: Partial<Record<Step['stage'], TickRound['of']>> = {
   join: 'join',
 };
 
+/** The back's rounds, a front of cloth's strip after them, and the join last. */
 export function tickRounds({ making: { plan }, project, settings }: Snapshot): TickRound[] {
-  return roundsOf(plan, recipeWalk(plan, project, settings));
+  const rounds = roundsOf(plan, recipeWalk(plan, project, settings)).map(
+    (round): TickRound => ({ ...round, isFront: false, atEnd: atEnd(plan, project, round) }),
+  );
+  if (project.texts[clothFields.front] !== 'cloth') return rounds;
+  const isJoin = ({ of }: TickRound): boolean => of === 'join';
+  return [
+    ...rounds.filter((round) => !isJoin(round)),
+    ...frontRounds(plan, settings),
+    ...rounds.filter(isJoin),
+  ];
+}
+
+/** Side j of the front's strip is front side `start.side + j`, and so are its corners. */
+function frontRounds(plan: Plan, settings: Pick<Settings, 'manner'>): TickRound[] {
+  const strip = planFrontStrip(plan);
+  if (!strip.ok) return [];
+  const none = { adjustments: [] };
+  const onFront = (index: number): number => (plan.choices.start.side + index) % plan.edge.sides.length;
+  return roundsOf(strip.value, recipeWalk(strip.value, none, settings))
+    .filter(({ of }) => of !== 'join')
+    .map((round) => ({
+      ...round,
+      isFront: true,
+      stretches: round.stretches.map((one) => {
+        if (one.what === 'side') return { ...one, side: onFront(one.side) };
+        return one.what === 'corner' ? { ...one, corner: onFront(one.corner) } : one;
+      }),
+      atEnd: atEnd(strip.value, none, round),
+    }));
+}
+
+type WalkedRound = Pick<TickRound, 'of' | 'edging' | 'stretches'>;
+
+/** As the round comes out, with what is worked otherwise by wish. */
+function atEnd(
+  plan: Plan,
+  { adjustments }: Pick<Project, 'adjustments'>,
+  { of, edging }: WalkedRound,
+): AtEnd {
+  if (of === 'join') return { sides: [], corners: [], total: plan.pairs };
+  const { foundation, edgings } = work(plan, adjustments);
+  const round = of === 'foundation' ? foundation : (edgings[edging] ?? foundation);
+  const { sides, corners } = countRound(round);
+  return { sides, corners: corners.map(({ size }) => size), total: round.length };
 }
 
 /** The walk as the recipe asks for it. */
-const recipeWalk = (plan: Plan, { adjustments }: Project, { manner }: Pick<Settings, 'manner'>): Steps =>
-  steps(plan, adjustments, { manner });
+const recipeWalk = (
+  plan: Plan,
+  { adjustments }: Pick<Project, 'adjustments'>,
+  { manner }: Pick<Settings, 'manner'>,
+): Steps => steps(plan, adjustments, { manner });
 
-function roundsOf({ choices: { markerEvery } }: Plan, walk: Steps): TickRound[] {
+function roundsOf({ choices: { markerEvery } }: Plan, walk: Steps): WalkedRound[] {
   const rounds = new Map<string, { of: TickRound['of']; edging: number; stretches: TickStretch[] }>();
   walk.stretches.forEach(({ from, stage, edging, side, corner }, i) => {
     const of = stages[stage];

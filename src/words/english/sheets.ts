@@ -55,13 +55,14 @@ export const sheets: SheetMessages = {
   link: ({ link }) => `This panel: ${link}`,
   edging: ({ round, rounds }, { formatting: { plain } }) =>
     rounds === 1 ? 'The edging' : `Edging round ${plain(round + 1)}`,
+  frontStrip: ({ heading }) => `Strip for the front: ${heading.charAt(0).toLowerCase()}${heading.slice(1)}`,
   goesOn: ({ heading }) => `${heading}, continued`,
   boxes: ({ every }, { formatting: { plain } }) =>
     `A box for each marker: tick it when its stitch is made. Markers after every ${plain(every)}, and where a side ends.`,
   ticked: (ticked, { formatting: { plain } }) => {
-    const { of, side } = ticked;
+    const { of, isFront, side } = ticked;
     if (side === null) return `All round${partOf(ticked)}`;
-    return capital(`${of === 'join' ? 'front side' : 'side'} ${plain(side + 1)}${partOf(ticked)}`);
+    return capital(`${of === 'join' || isFront ? 'front side' : 'side'} ${plain(side + 1)}${partOf(ticked)}`);
   },
   tickedCount: ({ of, count }, speaker) =>
     counted(

@@ -7,6 +7,8 @@ export type SheetKind = 'pattern' | 'recipe' | 'ring' | 'ticks' | 'cloth' | 'sti
 /** A stretch that is ticked off: a side (`part` of `parts`, where it is worked in several) or the whole round. */
 export type TickedSide = {
   of: 'foundation' | 'edging' | 'join';
+  /** Of the strip of a front of cloth: the side is the front's. */
+  isFront: boolean;
   side: number | null;
   part: number;
   parts: number;
@@ -55,6 +57,7 @@ export type SheetMessages = Record<
   pageOf: Say<{ of: string; page: number; pages: number }>;
   link: Say<{ link: string }>;
   edging: Say<{ round: number; rounds: number }>;
+  frontStrip: (params: { heading: string }) => string;
   goesOn: Say<{ heading: string }>;
   boxes: Say<{ every: number }>;
   ticked: Say<TickedSide>;

@@ -187,9 +187,7 @@ function attach(telling: Telling): Sentences {
       ? 'Attach the yarn in the back loop under your start marker.'
       : 'Attach the yarn in the back loop of the last stitch.',
     // The loop is named where it is first worked into.
-    check: `${telling.step.edging === 0 ? 'Of its top 2 loops the one away from you. ' : ''}It is ${place}; ${
-      round ? 'any other will do' : 'another of this side will do'
-    }.`,
+    check: `${telling.step.edging === 0 ? 'Of its top 2 loops the one away from you. ' : ''}It is ${place}${round ? '; any other will do' : ''}.`,
   };
 }
 
