@@ -18,7 +18,11 @@ function pathOf(d: string): Path2D {
 }
 
 /** Paints layers in stitch widths; the context's transform carries place, turn and size. */
-export function paintLayers(context: CanvasRenderingContext2D, layers: readonly Layer[], ink: Ink): void {
+export function paintLayers(
+  context: CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D,
+  layers: readonly Layer[],
+  ink: Ink,
+): void {
   context.lineCap = 'round';
   context.lineJoin = 'round';
   for (const layer of layers) {

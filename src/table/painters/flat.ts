@@ -14,8 +14,12 @@ import { leftOf, measureWords, paintWords } from './lettering.ts';
 import { growthScale, type Painter, type ViewFrame } from './painter.ts';
 import { ribbonStrokes, tickStrokes } from './ribbons.ts';
 import { signShape } from './signs.ts';
+import { openSprites, type Sprites } from './sprites.ts';
 import type { Stroke } from './strokes.ts';
 import { anchorOf, labelWords } from './words.ts';
+
+/** What is painted with; without `sprites` every stitch is painted path by path, sharp at any size. */
+type FlatBrush = Brush & { sprites?: Sprites };
 
 /** Opens the painter on a 2D canvas of its own. */
 export function openFlatPainter(firstInks: Inks): Painter {
@@ -23,6 +27,7 @@ export function openFlatPainter(firstInks: Inks): Painter {
   let density = 1;
   const canvas = document.createElement('canvas');
   const context = canvas.getContext('2d')!;
+  const sprites = openSprites(inks);
   return {
     kind: 'flat',
     canvas,
@@ -35,11 +40,12 @@ export function openFlatPainter(firstInks: Inks): Painter {
     },
     setInks(next) {
       inks = next;
+      sprites.setInks(next);
     },
     paint(frames) {
       context.setTransform(1, 0, 0, 1, 0, 0);
       context.clearRect(0, 0, canvas.width, canvas.height);
-      for (const frame of frames) paintView({ context, inks }, frame, density);
+      for (const frame of frames) paintView({ context, inks, sprites }, frame, density);
     },
     destroy() {
       canvas.remove();
@@ -49,7 +55,7 @@ export function openFlatPainter(firstInks: Inks): Painter {
 }
 
 /** Paints one view into its region; `density` is canvas px a CSS px. */
-export function paintView(brush: Brush, frame: ViewFrame, density: number): void {
+export function paintView(brush: FlatBrush, frame: ViewFrame, density: number): void {
   const { context, inks } = brush;
   const { region, camera, view } = frame;
   if (isEmpty(region)) return;
@@ -83,19 +89,20 @@ export function paintView(brush: Brush, frame: ViewFrame, density: number): void
   context.restore();
 }
 
-function paintPart(brush: Brush, part: Part, frame: ViewFrame, density: number): void {
+function paintPart(brush: FlatBrush, part: Part, frame: ViewFrame, density: number): void {
   const { context, inks } = brush;
   const { camera } = frame;
   const box = shownBox(frame, 40);
   if (!showsAt(part, camera.px) || !overlaps(part.bounds, box)) return;
   const level = levelOf(part, camera.px, density);
   const step = sizeStep(camera.px);
+  const px = camera.px * density;
   if (level === 'ribbon') {
     for (const stroke of ribbonStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
     for (const stroke of tickStrokes(part, inks, camera.px)) paintStroke(context, stroke, camera.px);
     const { corners, looks } = tellingMarks(part.marks);
     for (const index of [...corners, ...looks]) {
-      paintStamp(brush, stampOf(part, index, 'small', swellOf(part.marks, index, step, true)));
+      paintStamp(brush, stampOf(part, index, 'small', swellOf(part.marks, index, step, true)), px);
     }
     return;
   }
@@ -107,18 +114,24 @@ function paintPart(brush: Brush, part: Part, frame: ViewFrame, density: number):
       const growing = growth?.part === part.key && index >= growth.from && index < growth.to;
       const told = swellOf(part.marks, index, step, false);
       const swell = growing ? told * growthScale(growth.share) : told;
-      paintStamp(brush, stampOf(part, index, level, swell));
+      paintStamp(brush, stampOf(part, index, level, swell), px);
     }
   }
 }
 
-function paintStamp({ context, inks }: Brush, stamp: Stamp): void {
-  const { layers, tone } = cellLayers(cellPlan(stamp.cell));
+/** @param px canvas px a stitch width */
+function paintStamp({ context, inks, sprites }: FlatBrush, stamp: Stamp, px: number): void {
   context.save();
   context.translate(stamp.x, stamp.y);
   context.rotate(stamp.angle);
   context.scale(stamp.sx, stamp.sy);
-  paintLayers(context, layers, inks.tones[tone]!);
+  const sprite = sprites?.of(stamp.cell, px * Math.max(stamp.sx, Math.abs(stamp.sy)));
+  if (sprite) {
+    context.drawImage(sprite.image, sprite.x, sprite.y, sprite.width, sprite.height);
+  } else {
+    const { layers, tone } = cellLayers(cellPlan(stamp.cell));
+    paintLayers(context, layers, inks.tones[tone]!);
+  }
   context.restore();
 }
 
