@@ -60,7 +60,7 @@ export const sayEdging = (edging: number): string => `edging ${edging + 1}`;
 export const sayMeets = (frontSide: number): string => `meets front ${frontSide + 1}`;
 
 /** What is worked of side 1 before the first corner, and what after the last. */
-export const PARTS = { first: 'from the start', last: 'the rest' } as const;
+export const PARTS = { first: 'its start', last: 'its rest' } as const;
 
 /** The ring diagram: which side of the back a leg belongs to, what a corner has, and all of the foundation. */
 export const sayLeg = (side: number | null, part: keyof typeof PARTS | null = null): string =>

@@ -80,7 +80,7 @@ function underwayIn({ front }: Hands, laid: Laid, stage: string, parts: string[]
     const last = Math.min(passed.at(-1) ?? 0, (laid.firstToGo ?? Number.POSITIVE_INFINITY) - 1);
     return { legs: made === 0 ? passed.with(-1, last) : passed, corner: made };
   }
-  const side = parts[0]?.match(/^side (\d+)(, the rest)?/);
+  const side = parts[0]?.match(/^side (\d+)(, its rest)?/);
   must(side !== null && side !== undefined, 'nobody can tell where the work stands');
   const passed = side[2] ? front.corners.length : number(side[1]) - 1;
   return { legs: [...legs.slice(0, passed), made], corner: 0 };

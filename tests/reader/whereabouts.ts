@@ -17,7 +17,7 @@ function here(hands: Hands): Place {
     return { side: -1, corner: hands.passed + 1, made: hands.corner.made, of: hands.corner.of, part: '' };
   const isLast = hands.passed === hands.front.corners.length;
   const isFirst = hands.passed === 0;
-  const part = isFirst ? ', from the start' : isLast ? ', the rest' : '';
+  const part = isFirst ? ', its start' : isLast ? ', its rest' : '';
   return { side: (hands.passed % k) + 1, corner: -1, made: hands.leg, of: null, part };
 }
 
@@ -66,7 +66,7 @@ type Reads = (given: string[], place: Place, read: { hands: Hands; promises: Pro
 
 const PARTS: [RegExp, Reads][] = [
   [
-    /^side (\d+)(, (?:from the start|the rest))?$/,
+    /^side (\d+)(, (?:its start|its rest))?$/,
     ([side, part], place, { hands }) => {
       // Single acts that begin or end a round lie on the first side.
       const isAct =

@@ -20,7 +20,7 @@ describe('the ring diagram', () => {
   it('calls the two parts of the start side parts of one side', () => {
     const legs = diagramOf().labels.flatMap(({ key, text }) => (key.includes('.side') ? [text] : []));
     expect([...new Set(legs)].sort()).toEqual(
-      ['side 1, from the start', 'side 1, the rest', 'side 2', 'side 3', 'side 4'].sort(),
+      ['side 1, its start', 'side 1, its rest', 'side 2', 'side 3', 'side 4'].sort(),
     );
   });
 

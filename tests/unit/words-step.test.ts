@@ -426,7 +426,7 @@ describe('where', () => {
       (s) => s.stage === 'edging' && s.side === 1 && s.place === 39,
     ],
     [
-      'Foundation · side 1, from the start · stitch 1 of 29 · 9 to the next marker',
+      'Foundation · side 1, its start · stitch 1 of 29 · 9 to the next marker',
       (s) => s.kind === 'foundation-treble',
     ],
     [
@@ -434,7 +434,7 @@ describe('where', () => {
       (s) => s.stage === 'foundation' && s.corner === 0 && s.place === 1,
     ],
     [
-      'Foundation · side 1, the rest · stitch 25 of 28 · 3 to the closing',
+      'Foundation · side 1, its rest · stitch 25 of 28 · 3 to the closing',
       (s) => s.stage === 'foundation' && s.side === 0 && s.node > s.of && s.place === 24,
     ],
     [

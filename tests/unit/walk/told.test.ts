@@ -201,7 +201,7 @@ describe.each(CASES)(
       );
       expect(parts.length).toBeGreaterThan(6);
       for (const step of parts.filter(({ of, place }) => place < of - 1))
-        expect(say(step).where).toMatch(/the rest.* \d+ to the closing$/);
+        expect(say(step).where).toMatch(/its rest.* \d+ to the closing$/);
     });
 
     test('each caution stands once a stage', () => {
