@@ -39,7 +39,7 @@ export function whatPart(place: Place): TemplateResult {
       </div>
     </fieldset>
     ${cloth.becomes === 'bag' ? openSide(place) : nothing}
-    ${cloth.becomes === 'cover' ? html`<p class="muted">${sayForm(place.pad)}</p>` : nothing}
+    ${cloth.becomes === 'cover' ? html`<p class="muted">${sayForm(place.pad, snapshot.making.plan.edge.corners.length > 0)}</p>` : nothing}
     <label class="tick">
       <input type="checkbox" .checked=${cloth.isMirrored}
         @change=${(event: Event) => choose(place, f.front, (event.target as HTMLInputElement).checked ? 'cloth' : 'panel')} />

@@ -91,8 +91,12 @@ const quarterOf = (pins: readonly Pin[]): number => ofKind(pins, 'quarter')[1]?.
 const sidesSaid = (over: readonly number[]): string =>
   over.length === 1 ? many(over[0] ?? 0, 'stitch', 'stitches') : `${listed(over)} stitches, side after side`;
 
-/** Nothing where nothing is measured yet, or the step is of another stage. */
+/** A front of cloth is made once the back is: the walk goes on with both. */
+const THEN_THE_FRONT = 'Turn the strip outwards. Then make the front the same way: the recipe has its strip.';
+
+/** Nothing where nothing is known of the cloth yet, or the step is of another stage. */
 export function inNumbers(kind: StepKind, cloth: Cloth | null, units: Units): Partial<Sentences> {
-  if (!cloth?.pins) return {};
-  return MORE[kind]?.({ ...cloth, pins: cloth.pins }, units) ?? {};
+  if (!cloth) return {};
+  const more = cloth.pins ? (MORE[kind]?.({ ...cloth, pins: cloth.pins }, units) ?? {}) : {};
+  return kind === 'turn-strip' && cloth.isMirrored ? { ...more, act: THEN_THE_FRONT } : more;
 }

@@ -19,8 +19,8 @@ export const OPEN_SIDE_DONE = 'Its stitches are not joined. Fasten off at both i
 export const NO_SIDE_TO_OPEN =
   'A piece without corners has no side to leave open: join it as far as you like, and finish both edges off.';
 
-export const sayForm = (pad: string): string =>
-  `The form takes the place of the ${pad}: it goes in before the last side is joined.`;
+export const sayForm = (pad: string, hasSides: boolean): string =>
+  `The form takes the place of the ${pad}: it goes in before the last ${hasSides ? 'side' : 'quarter'} is joined.`;
 
 export const FRONT_OF_CLOTH = 'The front is cloth too, with a strip of its own';
 /** `sides`: of the panel, 0 where their order makes no difference. The front's side n lies where the back's, counted the other way round, does. */

@@ -33,6 +33,20 @@ describe('the cloth of a project', () => {
     expect(plan && sayCut(plan, 'cm')).toEqual({ size: '42.5 × 42.5 cm', isRounded: false });
   });
 
+  it.each([{}, measured])(
+    'of a front of cloth has the walk make the front as well, measured or not: %o',
+    (texts) => {
+      const { making } = made({});
+      const at = Array.from({ length: making.steps.length }, (_, i) => making.steps.at(i));
+      const turn = at.find(({ kind }) => kind === 'turn-strip');
+      if (!turn) throw new Error('never turned');
+      const act = (front: string): string =>
+        sayStep(turn, making, speech, clothFor({ ...texts, 'cloth.front': front })).act;
+      expect(act('cloth')).toMatch(/Then make the front the same way: the recipe has its strip\./);
+      expect(act('panel')).toBe('Turn the strip outwards.');
+    },
+  );
+
   it('is the same whichever unit a length was typed in', () => {
     const inches = clothFor(
       { 'cloth.width.0': '410mm', 'cloth.height.0': '41 cm', 'cloth.depth': '1,5cm' },

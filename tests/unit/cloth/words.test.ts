@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { parseSync } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { sayPadRule } from '../../../src/words/cloth/stock.ts';
+import { sayForm } from '../../../src/words/cloth/what.ts';
 
 const folder = 'src/cloth';
 const files = readdirSync(folder).filter((name) => name.endsWith('.ts'));
@@ -49,6 +50,13 @@ describe('the templates of the place', () => {
     ]);
   });
   it.each(files)('%s says nothing itself', (name) => expect(wordsOf(name)).toEqual([]));
+});
+
+describe('a form', () => {
+  it('goes in before the last side, or the last quarter of what has no sides', () => {
+    expect(sayForm('cushion pad', true)).toMatch(/before the last side is joined/);
+    expect(sayForm('cushion pad', false)).toMatch(/before the last quarter is joined/);
+  });
 });
 
 describe('the rules for a pad', () => {
