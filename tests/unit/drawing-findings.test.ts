@@ -18,6 +18,14 @@ describe('what is wrong on the whole panel', () => {
     expect(ofKind(view, 'ring')).toHaveLength(1);
   });
 
+  it('rings the last hole where the join began, with no arrow upon the ring', () => {
+    const arrows = (view: SceneView) => ofKind(view, 'arrow').map(({ key }) => key);
+    expect(arrows(wholeWith())).toContain('start.join');
+    const open = wholeWith({ kind: 'last-hole', round: 'join' });
+    expect(ofKind(open, 'ring')).toHaveLength(1);
+    expect(arrows(open)).toEqual(['start.back']);
+  });
+
   const rings = (view: SceneView) =>
     view.signs.flatMap((sign) => (sign.kind === 'ring' && !sign.key.startsWith('happened') ? [sign] : []));
   const late = (count: number): Mishap => ({ kind: 'corner-moved', corner: 1, count, then: 'from-total' });

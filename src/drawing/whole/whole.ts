@@ -91,9 +91,11 @@ export function buildWhole(drawn: Drawn, ring: Ring, hand: Hand, dialect: Dialec
   const piece = layPiece(drawn, panel, { mirrored });
   const marker = markers(drawn, panel, mirrored);
   const happened = happenedAt(piece, dialect);
-  const arrows = startSigns(panel, mirrored);
   const lanes = findingLanes(panel, mirrored);
   const { findings } = drawn.pairing;
+  // Where the last hole is open its ring lies where the join began, and says so.
+  const isHoleOpen = findings.some(({ code }) => code === 'last-hole');
+  const arrows = startSigns(panel, mirrored).filter(({ key }) => !(isHoleOpen && key === JOIN_START));
   const sides = drawn.edge.sides.map((_, side) => side);
   const isOff = (side: number) =>
     findings.some((finding) => finding.code === 'side-off' && finding.frontSide === side);
@@ -311,6 +313,8 @@ function markers(drawn: Drawn, panel: Panel, mirrored: boolean): { part: Part; l
   return { part: makePart({ key: 'markers', marks, ribbons: [], layer: 5, solid: false, minPx: 4 }), labels };
 }
 
+const JOIN_START = 'start.join';
+
 /** Where the foundation begins and where the join begins, with the way they run. */
 function startSigns(panel: Panel, mirrored: boolean): Sign[] {
   const inside = finder(panel.lane(panel.depth + 0.5, mirrored));
@@ -321,7 +325,7 @@ function startSigns(panel: Panel, mirrored: boolean): Sign[] {
     { kind: 'arrow', key: 'start.back', x, y, angle: angle + backWay, tone: Tone.foundation, minPx: 5 },
     {
       kind: 'arrow',
-      key: 'start.join',
+      key: JOIN_START,
       x: outside.x,
       y: outside.y,
       angle: outside.angle + Math.PI - backWay,
