@@ -79,7 +79,8 @@ export function offerLessons(store: Store, device: Device | null): () => Promise
       onChange: () => {
         if (lessons) {
           keepProgress(device, lessons.progress());
-          keepLessonPlace(lessons.place());
+          // A movement may still run once the lesson was left: that is no place to come back to.
+          if (sheet?.open) keepLessonPlace(lessons.place());
         }
         draw();
       },

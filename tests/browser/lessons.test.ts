@@ -392,7 +392,7 @@ describe('what was learnt', () => {
   });
 
   test('a reload leads back into the lesson, at the step where it was left, and not once it was left', async () => {
-    const app = await openApp();
+    const app = await openApp({ motion: true });
     const { page } = app;
     const reload = async () => {
       await page.reload();
@@ -406,7 +406,10 @@ describe('what was learnt', () => {
     await reload();
     await sheet(page).locator('.lesson-place').waitFor();
     expect(await read(page)).toEqual(before);
+    // Left while the stitch still moves.
+    await press(page, 'Next').click();
     await press(page, 'Back to your work').click();
+    await page.waitForTimeout(1500);
     await reload();
     expect(await page.locator('dialog[open]').count()).toBe(0);
     app.expectClean();

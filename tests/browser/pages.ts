@@ -59,7 +59,11 @@ async function makeReady({ page, base, record }: App, options: OpenOptions): Pro
 /** Leaves the app, so that it keeps nothing more, with the hand out of the way. */
 async function leave({ page }: App): Promise<void> {
   for (const other of page.context().pages()) if (other !== page) await other.close();
-  await page.evaluate(() => sessionStorage.clear());
+  await page.evaluate(() => {
+    // What lies open may still be moving, and keeps where it stands for as long as it is open.
+    for (const sheet of document.querySelectorAll('dialog')) sheet.close();
+    sessionStorage.clear();
+  });
   await page.goto('about:blank');
   await page.mouse.move(0, 0);
 }
