@@ -91,12 +91,17 @@ const quarterOf = (pins: readonly Pin[]): number => ofKind(pins, 'quarter')[1]?.
 const sidesSaid = (over: readonly number[]): string =>
   over.length === 1 ? many(over[0] ?? 0, 'stitch', 'stitches') : `${listed(over)} stitches, side after side`;
 
-/** A front of cloth is made once the back is: the walk goes on with both. */
-const THEN_THE_FRONT = 'Turn the strip outwards. Then make the front the same way: the recipe has its strip.';
+/** A front of cloth is made once the back is: there is nothing to count before, and the join goes on with both. */
+const FRONT_OF_CLOTH: Partial<Record<StepKind, Partial<Sentences>>> = {
+  'count-stitch': { check: 'The front is not made yet, and will have these counts: jump to the next round.' },
+  'turn-strip': {
+    act: 'Turn the strip outwards. Then make the front the same way: the recipe has its strip.',
+  },
+};
 
 /** Nothing where nothing is known of the cloth yet, or the step is of another stage. */
 export function inNumbers(kind: StepKind, cloth: Cloth | null, units: Units): Partial<Sentences> {
   if (!cloth) return {};
-  const more = cloth.pins ? (MORE[kind]?.({ ...cloth, pins: cloth.pins }, units) ?? {}) : {};
-  return kind === 'turn-strip' && cloth.isMirrored ? { ...more, act: THEN_THE_FRONT } : more;
+  const more = cloth.pins ? MORE[kind]?.({ ...cloth, pins: cloth.pins }, units) : {};
+  return cloth.isMirrored ? { ...more, ...FRONT_OF_CLOTH[kind] } : { ...more };
 }

@@ -1,5 +1,6 @@
 /** From what is typed to what is said: the cloth of a whole project. */
 import { describe, expect, it } from 'vitest';
+import type { StepKind } from '../../../core/index.ts';
 import { clothOf } from '../../../src/state/cloth.ts';
 import { layoutOf, padOf, partsOf, yarnLeft, yarnNeeds } from '../../../src/state/cloth-stock.ts';
 import type { Cloth } from '../../../src/state/cloth-types.ts';
@@ -38,12 +39,17 @@ describe('the cloth of a project', () => {
     (texts) => {
       const { making } = made({});
       const at = Array.from({ length: making.steps.length }, (_, i) => making.steps.at(i));
-      const turn = at.find(({ kind }) => kind === 'turn-strip');
-      if (!turn) throw new Error('never turned');
-      const act = (front: string): string =>
-        sayStep(turn, making, speech, clothFor({ ...texts, 'cloth.front': front })).act;
-      expect(act('cloth')).toMatch(/Then make the front the same way: the recipe has its strip\./);
-      expect(act('panel')).toBe('Turn the strip outwards.');
+      const said = (kind: StepKind, front: string) => {
+        const step = at.find((one) => one.kind === kind);
+        if (!step) throw new Error(`no ${kind}`);
+        return sayStep(step, making, speech, clothFor({ ...texts, 'cloth.front': front }));
+      };
+      expect(said('turn-strip', 'cloth').act).toMatch(
+        /Then make the front the same way: the recipe has its strip\./,
+      );
+      expect(said('turn-strip', 'panel').act).toBe('Turn the strip outwards.');
+      expect(said('count-stitch', 'cloth').check).toMatch(/not made yet/);
+      expect(said('count-stitch', 'panel').check).not.toMatch(/not made yet/);
     },
   );
 
