@@ -11,8 +11,17 @@ type Setting = { pieces: { text: string; x: number }[]; width: number };
 
 const isFigure = (text: string): boolean => text >= '0' && text <= '9' && text.length === 1;
 
-/** Sets text with tabular figures in the context's present font. */
-function setText(context: CanvasRenderingContext2D, text: string): Setting {
+/** Words are set once: measuring them at each frame takes longer than painting them. */
+const kept = new Map<string, Setting>();
+const MOST_KEPT = 2000;
+
+/** Sets words with tabular figures. The typeface is there before anything is painted. */
+function setWords(context: CanvasRenderingContext2D, { text, px, bold }: Words): Setting {
+  const key = `${px} ${bold} ${text}`;
+  const known = kept.get(key);
+  if (known) return known;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  context.font = fontOf(px, bold);
   const figure = Math.max(...'0123456789'.split('').map((digit) => context.measureText(digit).width));
   const pieces: Setting['pieces'] = [];
   let x = 0;
@@ -22,7 +31,9 @@ function setText(context: CanvasRenderingContext2D, text: string): Setting {
     pieces.push({ text: piece, x: x + (advance - width) / 2 });
     x += advance;
   }
-  return { pieces, width: x };
+  const setting = { pieces, width: x };
+  kept.set(key, setting);
+  return setting;
 }
 
 /** Size of words with their plate, in CSS px. */
@@ -30,9 +41,8 @@ export function measureWords(
   context: CanvasRenderingContext2D,
   words: Words,
 ): { width: number; height: number } {
-  context.font = fontOf(words.px, words.bold);
   const room = words.plate === undefined ? { x: 0, y: 0 } : plateRoom(words.px);
-  return { width: setText(context, words.text).width + 2 * room.x, height: words.px * 1.3 + 2 * room.y };
+  return { width: setWords(context, words).width + 2 * room.x, height: words.px * 1.3 + 2 * room.y };
 }
 
 /** Left edge of words from their anchor, by alignment. */
@@ -64,6 +74,5 @@ export function paintWords({ context, inks }: Brush, words: Words, { x, y }: Poi
   context.fillStyle = ink.text;
   // The face's figures are about 0.67 em high: this puts their middle on the line.
   const baseline = y + words.px * 0.335;
-  for (const piece of setText(context, words.text).pieces)
-    context.fillText(piece.text, left + piece.x, baseline);
+  for (const piece of setWords(context, words).pieces) context.fillText(piece.text, left + piece.x, baseline);
 }
