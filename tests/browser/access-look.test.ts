@@ -41,8 +41,8 @@ describe('the focus', () => {
     const seen = new Set<string>();
     for (let presses = 0; presses < 120; presses++) {
       await page.keyboard.press('Tab');
-      await drawn(page);
-      const held = await page.evaluate(() => {
+      const held = await page.evaluate(async () => {
+        await new Promise((done) => requestAnimationFrame(done));
         const element = document.activeElement as HTMLElement;
         if (element === document.body) return null;
         const name = element.getAttribute('aria-label') ?? element.id ?? element.textContent?.trim() ?? '';
