@@ -115,7 +115,7 @@ describe('causes found', () => {
     const draw = drawFrom(11);
     const kinds = kindsThatCountsShow;
     const singles = draws(12, 40, (d, plan) => [drawMishap(d, plan, kinds[d(kinds.length)] as ActKind)]);
-    const pairs = draws(13, 25, pairOf);
+    const pairs = draws(13, 40, pairOf);
     for (const [name, sought] of [
       ['singles', singles],
       ['pairs', pairs],
